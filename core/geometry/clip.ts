@@ -102,9 +102,7 @@ function toRing(path: Path, anticlockwise: boolean): Ring {
   const corners = points.filter((point, i) => {
     const before = points[(i + points.length - 1) % points.length]!;
     const after = points[(i + 1) % points.length]!;
-    return (
-      (point.x - before.x) * (after.y - point.y) !== (point.y - before.y) * (after.x - point.x)
-    );
+    return (point.x - before.x) * (after.y - point.y) !== (point.y - before.y) * (after.x - point.x);
   });
   return doubleSignedArea(corners) > 0 === anticlockwise ? corners : corners.reverse();
 }

@@ -15,7 +15,12 @@ export const buildUpKinds: readonly BuildUpKind[] = [
   { id: 'steel-panel-writable', label: 'Steel panels, writable', magnetic: 'steel', surface: 'writable' },
   { id: 'steel-panel-chalk', label: 'Steel panels, chalk', magnetic: 'steel', surface: 'chalk' },
   { id: 'magnetic-coating', label: 'Magnetic coating', magnetic: 'coating', surface: 'plain' },
-  { id: 'magnetic-coating-writable', label: 'Magnetic coating, writable', magnetic: 'coating', surface: 'writable' },
+  {
+    id: 'magnetic-coating-writable',
+    label: 'Magnetic coating, writable',
+    magnetic: 'coating',
+    surface: 'writable',
+  },
   { id: 'magnetic-film', label: 'Magnetic film', magnetic: 'coating', surface: 'plain' },
   { id: 'writable', label: 'Writable coat', magnetic: 'none', surface: 'writable' },
   { id: 'clear-writable', label: 'Clear writable coat', magnetic: 'none', surface: 'writable' },

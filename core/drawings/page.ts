@@ -1,0 +1,86 @@
+/*
+ * One drawing model for every document: pages as plain data, millimetres on paper, origin at the lower left
+ * corner of the page, y up. Writers (PDF, screen preview) only translate it, so most tests read the page.
+ */
+
+import type { Mm } from '../units';
+
+export interface PaperPoint {
+  readonly x: Mm;
+  readonly y: Mm;
+}
+
+/** ISO 128 line widths in use here. Wide to narrow is 2:1 on one drawing. */
+export type LineWidth = 0.18 | 0.25 | 0.35 | 0.5 | 0.7 | 1;
+
+/** ISO 128 line types. */
+export type LineType = 'continuous' | 'dashed' | 'long-dashed-dotted' | 'long-dashed-double-dotted';
+
+/** ISO 3098 nominal heights (height of a capital letter). */
+export type TextHeight = 1.8 | 2.5 | 3.5 | 5 | 7 | 10 | 14;
+
+/** Documents for the trade use ink, soft and red-lead only, so that they photocopy. */
+export type Colour =
+  'ink' | 'soft' | 'hairline' | 'red-lead' | 'wash' | 'water' | 'slate' | 'paper' | 'white';
+
+export interface Stroke {
+  readonly kind: 'stroke';
+  readonly points: readonly PaperPoint[];
+  readonly closed?: boolean;
+  readonly width: LineWidth;
+  readonly line?: LineType;
+  readonly colour?: Colour;
+}
+
+/** Even-odd fill of rings, no outline. */
+export interface Fill {
+  readonly kind: 'fill';
+  readonly rings: readonly (readonly PaperPoint[])[];
+  readonly colour: Colour;
+}
+
+export interface Circle {
+  readonly kind: 'circle';
+  readonly centre: PaperPoint;
+  readonly radius: Mm;
+  readonly width?: LineWidth;
+  readonly colour?: Colour;
+  readonly fill?: Colour;
+}
+
+export interface TextStyle {
+  readonly face?: 'sans' | 'condensed';
+  readonly weight?: 'regular' | 'semi-bold';
+}
+
+export interface Text extends TextStyle {
+  readonly kind: 'text';
+  readonly text: string;
+  /** On the baseline. */
+  readonly at: PaperPoint;
+  readonly height: TextHeight;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  /** Degrees anticlockwise: 90 reads from the right, as ISO 129-1 asks of vertical dimensions. */
+  readonly turned?: 0 | 90;
+  readonly colour?: Colour;
+}
+
+export type Item = Stroke | Fill | Circle | Text;
+
+export type PaperFormat = 'A4' | 'A3';
+
+export interface Page {
+  readonly format: PaperFormat;
+  readonly landscape: boolean;
+  readonly items: readonly Item[];
+}
+
+export interface LodeplanDocument {
+  /** File name without ending: `setting-out-A`, `cut-sheets`, `cut-list`, `client-view`. */
+  readonly name: string;
+  readonly title: string;
+  readonly pages: readonly Page[];
+}
+
+/** Width of a text in mm for a capital height in mm. The font's own widths; kerning and ligatures off. */
+export type TextMeasure = (text: string, height: Mm, style?: TextStyle) => Mm;

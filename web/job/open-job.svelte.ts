@@ -1,0 +1,139 @@
+import type { Job } from '../../core/job/schema';
+import { findObject, findWall, type ObjectRef } from '../../core/job/shape';
+
+/** A finished change: its name as the user reads it after "Undo", and the job before and after. */
+export interface DoneChange {
+  readonly name: string;
+  readonly before: Job;
+  readonly after: Job;
+}
+
+/** What row and drawing have selected together. `panel` holds a mark; `vertex` counts on the wall's outline. */
+export type Selection =
+  | ObjectRef
+  | { readonly kind: 'panel'; readonly id: string }
+  | { readonly kind: 'vertex'; readonly id: string }
+  | null;
+
+export type StationName = 'survey' | 'zones' | 'panels' | 'drawings';
+
+/**
+ * The one job on the screen. It changes only by `apply` (one finished change), or by a gesture: `preview` as
+ * often as the hand moves, then `commit` (one entry to undo) or `cancel` (exactly as before).
+ */
+export class OpenJob {
+  #job = $state.raw<Job>() as Job;
+  #done = $state.raw<readonly DoneChange[]>([]);
+  #undone = $state.raw<readonly DoneChange[]>([]);
+  #gestureStart = $state.raw<Job | null>(null);
+  #wallId = $state.raw('');
+  /** Counts every change of the job, previews included; results carry the number they belong to. */
+  #version = $state.raw(0);
+
+  selection = $state.raw<Selection>(null);
+  station = $state.raw<StationName>('survey');
+
+  constructor(job: Job) {
+    this.open(job);
+  }
+
+  get job(): Job {
+    return this.#job;
+  }
+  get version(): number {
+    return this.#version;
+  }
+  /** False while a gesture is under way: nothing half-done is kept on the device. */
+  get settled(): boolean {
+    return this.#gestureStart === null;
+  }
+  get undoName(): string | undefined {
+    return this.#done.at(-1)?.name;
+  }
+  get redoName(): string | undefined {
+    return this.#undone.at(-1)?.name;
+  }
+  get wall() {
+    return findWall(this.#job, this.#wallId) ?? this.#job.walls[0];
+  }
+  get selectedObject() {
+    const { selection, wall } = this;
+    if (!wall || !selection || selection.kind === 'panel' || selection.kind === 'vertex') return undefined;
+    return findObject(wall, selection);
+  }
+
+  /** Another job takes the place of this one; nothing of the old one can be undone. */
+  open(job: Job): void {
+    this.#replace(job);
+    this.#done = [];
+    this.#undone = [];
+    this.#gestureStart = null;
+    this.#wallId = job.walls[0]?.id ?? '';
+    this.selection = null;
+  }
+
+  showWall(id: string): void {
+    this.#wallId = id;
+    this.selection = null;
+  }
+
+  /**
+   * One change that can be undone by its name. `merge` joins it to the last one of the same name, as a held
+   * arrow key does.
+   */
+  apply(name: string, change: (job: Job) => Job, { merge = false } = {}): void {
+    this.cancel();
+    const before = this.#job;
+    const after = change(before);
+    if (after === before) return;
+    this.#remember(name, before, after, merge);
+    this.#replace(after);
+  }
+
+  preview(change: (start: Job) => Job): void {
+    this.#gestureStart ??= this.#job;
+    this.#replace(change(this.#gestureStart));
+  }
+
+  commit(name: string): void {
+    const before = this.#gestureStart;
+    this.#gestureStart = null;
+    if (before && before !== this.#job) this.#remember(name, before, this.#job, false);
+  }
+
+  cancel(): void {
+    if (this.#gestureStart) this.#replace(this.#gestureStart);
+    this.#gestureStart = null;
+  }
+
+  undo(): void {
+    if (this.#gestureStart) return this.cancel();
+    const change = this.#done.at(-1);
+    if (!change) return;
+    this.#done = this.#done.slice(0, -1);
+    this.#undone = [...this.#undone, change];
+    this.#replace(change.before);
+  }
+
+  redo(): void {
+    const change = this.#undone.at(-1);
+    if (!change) return;
+    this.#undone = this.#undone.slice(0, -1);
+    this.#done = [...this.#done, change];
+    this.#replace(change.after);
+  }
+
+  #remember(name: string, before: Job, after: Job, merge: boolean): void {
+    const last = this.#done.at(-1);
+    this.#undone = [];
+    this.#done =
+      merge && last?.name === name
+        ? [...this.#done.slice(0, -1), { name, before: last.before, after }]
+        : [...this.#done, { name, before, after }];
+  }
+
+  #replace(job: Job): void {
+    this.#job = job;
+    this.#version++;
+  }
+}

@@ -1,0 +1,95 @@
+/*
+ * The one file of core that knows Node: `npm run job -- JOB.json --out DIR` works out a job without a browser
+ * and writes `results.json`, every PDF and every CSV. With a bad file it prints one line per fault on standard
+ * error, writes nothing and exits with 1.
+ */
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { basename, join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { composeDocuments } from '../drawings/compose';
+import { csvTables } from '../drawings/csv';
+import { measureWith, type FontFiles } from '../drawings/fonts';
+import { writePdf } from '../drawings/pdf';
+import type { Job } from '../job/schema';
+import { readJob } from '../job/read';
+import { defaultSteps, workOutFully } from './pipeline';
+import { toResults } from './results';
+
+const usage = 'Usage: npm run job -- JOB.json --out DIR [--steps N] [--date YYYY-MM-DD]';
+
+await main().catch((fault: unknown) => fail([fault instanceof Error ? fault.message : String(fault)]));
+
+async function main(): Promise<void> {
+  const { file, out, steps, date } = readArguments();
+  const text = await readFile(file, 'utf8').catch(() =>
+    fail([`${file} cannot be read: give the path of a job file.`]),
+  );
+  const { job, findings } = readJob(text);
+  if (!job) return fail(findings.map((finding) => `${basename(file)}: ${finding.text}`));
+
+  const worked = workOutFully(date ? { ...job, date } : job, { steps });
+  const files = await produceFiles(worked.job, worked);
+  await mkdir(out, { recursive: true });
+  for (const { name, content } of files) await writeFile(join(out, name), content);
+  for (const finding of worked.findings) console.log(`${finding.level}: ${finding.text}`);
+  console.log(summaryOf(worked, files.length, out));
+}
+
+function readArguments() {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { out: { type: 'string' }, steps: { type: 'string' }, date: { type: 'string' } },
+  });
+  const [file] = positionals;
+  const steps = values.steps === undefined ? defaultSteps : Number(values.steps);
+  if (!file || positionals.length > 1 || !values.out) return fail([usage]);
+  if (!Number.isInteger(steps) || steps < 1)
+    return fail([`--steps ${values.steps}: give a whole number from 1 up.`]);
+  if (values.date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(values.date)) {
+    return fail([`--date ${values.date}: write the day as YYYY-MM-DD.`]);
+  }
+  return { file, out: values.out, steps, date: values.date };
+}
+
+async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {
+  const fonts = await loadFonts();
+  const date = dayOf(job);
+  const files: { name: string; content: string | Uint8Array }[] = [
+    { name: 'results.json', content: `${JSON.stringify(toResults(worked), null, 2)}\n` },
+  ];
+  for (const document of composeDocuments(worked, measureWith(fonts))) {
+    files.push({ name: `${document.name}.pdf`, content: await writePdf(document, fonts, { date }) });
+  }
+  for (const table of csvTables(worked)) files.push({ name: `${table.name}.csv`, content: table.text });
+  return files;
+}
+
+/** The day a document carries: the job's own, so that the same job gives the same bytes; else today. */
+function dayOf(job: Job): Date {
+  const day = new Date(`${job.date}T00:00:00Z`);
+  return Number.isNaN(day.getTime()) ? new Date() : day;
+}
+
+async function loadFonts(): Promise<FontFiles> {
+  const resolve = createRequire(import.meta.url).resolve;
+  const load = async (path: string) =>
+    new Uint8Array(await readFile(resolve(`@expo-google-fonts/${path}.ttf`)));
+  return {
+    sans: await load('fira-sans/400Regular/FiraSans_400Regular'),
+    sansSemiBold: await load('fira-sans/600SemiBold/FiraSans_600SemiBold'),
+    condensed: await load('fira-sans-condensed/400Regular/FiraSansCondensed_400Regular'),
+    condensedSemiBold: await load('fira-sans-condensed/600SemiBold/FiraSansCondensed_600SemiBold'),
+  };
+}
+
+function summaryOf({ cutting, walls }: ReturnType<typeof workOutFully>, files: number, out: string): string {
+  const spares = cutting.order.reduce((sum, entry) => sum + entry.spares, 0);
+  const proof = cutting.leastPossible ? 'no plan needs fewer' : `at least ${cutting.lowerBound} are needed`;
+  return `${walls.length} walls, ${cutting.newSheets} stock sheets + ${spares} spare (${proof}). ${files} files in ${out}.`;
+}
+
+function fail(lines: readonly string[]): never {
+  for (const line of lines) console.error(line);
+  process.exit(1);
+}

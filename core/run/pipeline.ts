@@ -1,0 +1,109 @@
+import { countStockSheets } from '../cutting/count-stock-sheets';
+import { searchCutting } from '../cutting/search';
+import type { Finding } from '../finding';
+import type { Job, Wall } from '../job/schema';
+import { jobCautions } from '../job/cautions';
+import { jobWarnings } from '../job/warnings';
+import { layOutZone } from '../panels/lay-out';
+import { surveyWall } from '../survey/survey';
+import { toHundredth } from '../units';
+import { zoneAreas } from '../zones/zone-areas';
+import { gatherDeliveries, type Delivery } from './deliveries';
+import { issuedMarks } from './issued-marks';
+import { joinDeliveries } from './job-cutting';
+import { planDeliveries } from './plan-deliveries';
+import { formatOf, rackOf } from './stock-formats';
+import { createCache, type WallCache } from './wall-cache';
+import type { WorkedOut, WorkedWall, WorkedZone } from './worked-out';
+
+/** The budget that screen, documents and command line share. */
+export const defaultSteps = 60;
+
+/**
+ * Works out a job: survey → zones → panels → cutting.
+ *
+ * Yields a result as soon as every wall is laid out and has a first cutting plan, a better one whenever there is one,
+ * and `undefined` at pauses in between, at most some milliseconds apart, so that the caller may stop or listen;
+ * returns the final result. The same job and steps give the same result everywhere.
+ *
+ * @param steps cutting steps for a delivery of up to 200 panels; larger ones get proportionally fewer, at least 3
+ * @param cache walls of earlier calls, reused where nothing that they depend on has changed
+ */
+export function* workOut(
+  job: Job,
+  { steps = defaultSteps, cache = createCache() }: { steps?: number; cache?: WallCache } = {},
+): Generator<WorkedOut | undefined, WorkedOut> {
+  const walls: WorkedWall[] = [];
+  for (const wall of job.walls) {
+    walls.push(cache.recall(keyOf(job, wall), () => workOutWall(job, wall)));
+    yield undefined;
+  }
+  cache.sweep();
+
+  const findings = gatherFindings(job, walls);
+  const deliveries = gatherDeliveries(job, walls);
+  const result = (plans: Parameters<typeof joinDeliveries>[2]): WorkedOut => ({
+    job,
+    walls,
+    cutting: joinDeliveries(job, deliveries, plans),
+    findings,
+    steps,
+  });
+  const stepsOf = ({ task }: Delivery) =>
+    Math.max(3, Math.min(steps, Math.floor((steps * 200) / task.panels.length)));
+  const planning = planDeliveries(deliveries, rackOf(job), searchCutting, stepsOf);
+  for (;;) {
+    const { value, done } = planning.next();
+    if (done) return result(value);
+    yield value && result(value);
+  }
+}
+
+/** Runs `workOut` to its end. */
+export function workOutFully(job: Job, options?: Parameters<typeof workOut>[1]): WorkedOut {
+  const work = workOut(job, options);
+  for (;;) {
+    const { value, done } = work.next();
+    if (done) return value;
+  }
+}
+
+function workOutWall(job: Job, wall: Wall): WorkedWall {
+  const survey = surveyWall(wall);
+  return { survey, zones: zoneAreas(survey).map((area) => workOutZone(job, wall, area)) };
+}
+
+function workOutZone(job: Job, wall: Wall, area: WorkedZone['area']): WorkedZone {
+  const stock = job.stock.find((entry) => entry.id === area.zone.layout?.stock);
+  if (!stock) return { area, layout: null };
+  const { method, kerf } = job.cutting;
+  return {
+    area,
+    layout: layOutZone({
+      wallId: wall.id,
+      area,
+      stock: job.stock,
+      issued: issuedMarks(job, wall.id, area.zone.id),
+      // Ranked by the zone's own panels: what other walls cut must not move this one's start.
+      countStockSheets: (cut) => countStockSheets(cut, formatOf(job, stock), method, toHundredth(kerf)),
+    }),
+  };
+}
+
+/** Everything that the result of a wall depends on. */
+function keyOf(job: Job, wall: Wall): string {
+  return JSON.stringify([wall, job.stock, job.cutting.method, job.cutting.kerf, job.revisions.at(-1)?.id]);
+}
+
+function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {
+  const order = { error: 0, warning: 1, note: 2 };
+  const findings = [
+    ...jobWarnings(job),
+    ...walls.flatMap(({ survey, zones }) => [
+      ...survey.findings,
+      ...zones.flatMap(({ area, layout }) => [...area.findings, ...(layout?.findings ?? [])]),
+    ]),
+    ...jobCautions(job),
+  ];
+  return findings.sort((a, b) => order[a.level] - order[b.level]);
+}

@@ -1,0 +1,24 @@
+import type { RackOffcut, StockFormat } from '../cutting/plan';
+import { toMinorUnits } from '../job/money';
+import type { Job, StockSheet } from '../job/schema';
+import { toHundredth } from '../units';
+
+/** A stock sheet in the cutting stage's units: hundredths, whole minor units of the job's currency. */
+export function formatOf(job: Job, stock: StockSheet): StockFormat {
+  return {
+    id: stock.id,
+    width: toHundredth(stock.width),
+    height: toHundredth(stock.height),
+    price: toMinorUnits(stock.price, job.currency),
+    hasFace: stock.hasFace,
+  };
+}
+
+export function rackOf(job: Job): RackOffcut[] {
+  return job.rack.map(({ id, stock, width, height }) => ({
+    id,
+    stock,
+    width: toHundredth(width),
+    height: toHundredth(height),
+  }));
+}

@@ -1,0 +1,13 @@
+import type { Job } from '../../../core/job/schema';
+import type { OpenJob } from '../open-job.svelte';
+
+/** A change of a job under the name that the user reads after "Undo". */
+export interface NamedChange {
+  readonly name: string;
+  readonly change: (job: Job) => Job;
+}
+
+/** Makes the change on the open job; `merge` joins it to the last one of the same name. */
+export function make(open: OpenJob, { name, change }: NamedChange, options?: { merge?: boolean }): void {
+  open.apply(name, change, options);
+}

@@ -1,0 +1,93 @@
+import { addStock, changeJob, changeStock, removeStock } from '../../../core/job/changes';
+import type { CuttingSettings, Job, RackPiece, StockSheet } from '../../../core/job/schema';
+import type { NamedChange } from './named-change';
+
+const stockWords: Readonly<Record<string, string>> = {
+  name: 'name',
+  width: 'width',
+  height: 'height',
+  thickness: 'thickness',
+  price: 'price',
+  hasFace: 'face side',
+  spares: 'spares',
+};
+
+export function putInStock(stock: StockSheet): NamedChange {
+  return { name: `Add stock sheet ${stock.id}`, change: (job) => addStock(job, stock) };
+}
+
+export function setStock(id: string, patch: Partial<StockSheet>): NamedChange {
+  const [field = ''] = Object.keys(patch);
+  return {
+    name: `Set ${stockWords[field] ?? field} of stock sheet ${id}`,
+    change: (job) => changeStock(job, id, patch),
+  };
+}
+
+/** Takes the stock sheet out, and the rack pieces that were cut from it. */
+export function takeOutStock(id: string): NamedChange {
+  return {
+    name: `Delete stock sheet ${id}`,
+    change: (job) => {
+      const without = removeStock(job, id);
+      return { ...without, rack: without.rack.filter((piece) => piece.stock !== id) };
+    },
+  };
+}
+
+/** What stands in the way of taking a stock sheet out, in words, or null. */
+export function stockInUse(job: Job, id: string): string | null {
+  const users = job.walls.flatMap((wall) =>
+    wall.zones
+      .filter(
+        ({ layout }) =>
+          layout && [layout.stock, ...(layout.stocks ?? []), ...(layout.cutFrom ?? [])].includes(id),
+      )
+      .map((zone) => `${zone.id} on wall ${wall.id}`),
+  );
+  return users.length > 0
+    ? `Zone ${users[0]} is laid with it; choose another stock sheet there first.`
+    : null;
+}
+
+export function putOnRack(piece: RackPiece): NamedChange {
+  return {
+    name: `Put ${piece.id} on the rack`,
+    change: (job) => changeJob(job, { rack: [...job.rack, piece] }),
+  };
+}
+
+export function setRackPiece(id: string, patch: Partial<RackPiece>): NamedChange {
+  return {
+    name: `Change rack piece ${id}`,
+    change: (job) =>
+      changeJob(job, { rack: job.rack.map((piece) => (piece.id === id ? { ...piece, ...patch } : piece)) }),
+  };
+}
+
+export function takeOffRack(id: string): NamedChange {
+  return {
+    name: `Take ${id} off the rack`,
+    change: (job) => changeJob(job, { rack: job.rack.filter((piece) => piece.id !== id) }),
+  };
+}
+
+const cuttingWords: Readonly<Record<string, string>> = {
+  method: 'way of cutting',
+  kerf: 'kerf',
+  leastOffcut: 'least offcut',
+};
+
+export function setCutting(patch: Partial<CuttingSettings>): NamedChange {
+  const [field = ''] = Object.keys(patch);
+  return {
+    name: `Set ${cuttingWords[field] ?? 'cutting'}`,
+    change: (job) => changeJob(job, { cutting: { ...job.cutting, ...patch } as CuttingSettings }),
+  };
+}
+
+/** `prefix` and the lowest number that no entry of the list has. */
+export function freshListId(list: readonly { readonly id: string }[], prefix: string): string {
+  const taken = new Set(list.map(({ id }) => id));
+  for (let n = 1; ; n++) if (!taken.has(prefix + n)) return prefix + n;
+}

@@ -1,6 +1,6 @@
 import type { Cut, Offcut, Placement } from '../cutting/plan';
 import { polygonArea, regionArea, type Point, type Polygon, type Ring } from '../geometry/polygon';
-import { fromMinorUnits } from '../job/money';
+import { fromMinorUnits } from './whole-money';
 import { toMm, toSquareMm } from '../units';
 import type { JobSheet, WorkedOut, WorkedWall, WorkedZone } from './worked-out';
 

@@ -1,5 +1,5 @@
 import type { RackOffcut, StockFormat } from '../cutting/plan';
-import { toMinorUnits } from '../job/money';
+import { toMinorUnits } from './whole-money';
 import type { Job, StockSheet } from '../job/schema';
 import { toHundredth } from '../units';
 

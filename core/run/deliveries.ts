@@ -2,7 +2,7 @@ import type { CutPanel, CuttingTask } from '../cutting/plan';
 import type { Job } from '../job/schema';
 import { toHundredth } from '../units';
 import { formatOf } from './stock-formats';
-import type { WorkedWall } from './worked-out';
+import type { WorkedWall } from '../worked-out';
 
 /** What one delivery cuts, before the rack is shared out. */
 export interface Delivery {

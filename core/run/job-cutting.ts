@@ -1,7 +1,7 @@
 import type { DeliveryPlan, PlannedSheet } from '../cutting/plan';
 import type { Job } from '../job/schema';
 import type { Delivery } from './deliveries';
-import type { JobCutting, JobSheet } from './worked-out';
+import type { JobCutting, JobSheet } from '../worked-out';
 
 /** The plans of all deliveries as one: stock sheets numbered through, equal patterns found, the order counted. */
 export function joinDeliveries(

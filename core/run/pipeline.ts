@@ -14,7 +14,7 @@ import { joinDeliveries } from './job-cutting';
 import { planDeliveries } from './plan-deliveries';
 import { formatOf, rackOf } from './stock-formats';
 import { createCache, type WallCache } from './wall-cache';
-import type { WorkedOut, WorkedWall, WorkedZone } from './worked-out';
+import type { WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
 
 /** The budget that screen, documents and command line share. */
 export const defaultSteps = 60;

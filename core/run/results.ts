@@ -2,7 +2,7 @@ import type { Cut, Offcut, Placement } from '../cutting/plan';
 import { polygonArea, regionArea, type Point, type Polygon, type Ring } from '../geometry/polygon';
 import { fromMinorUnits } from './whole-money';
 import { toMm, toSquareMm } from '../units';
-import type { JobSheet, WorkedOut, WorkedWall, WorkedZone } from './worked-out';
+import type { JobSheet, WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
 
 /** The results file, version 1: `lodeplan-results`. Lengths in mm, areas in mm², money in the job's currency. */
 export function toResults({ job, walls, cutting, findings }: WorkedOut) {

@@ -1,4 +1,4 @@
-import type { WorkedWall } from './worked-out';
+import type { WorkedWall } from '../worked-out';
 
 /**
  * Walls worked out before, by everything that their result depends on. Only what the newest job used stays,

@@ -1,0 +1,172 @@
+import fontkit from '@pdf-lib/fontkit';
+import * as pdf from 'pdf-lib';
+import type { Mm } from '../units';
+import { colours } from './colours';
+import { drawableText, faceNames, faceOf, fontFeatures, readFaces } from './fonts';
+import type { Face, FaceName, FontFiles } from './fonts';
+import { lineRuns } from './line-types';
+import type { Circle, Colour, Fill, Item, LodeplanDocument, Page, PaperPoint, Stroke, Text } from './page';
+import { pageSize } from './paper';
+
+/*
+ * The one file that knows pdf-lib. It translates pages and decides nothing about them.
+ */
+
+type Fonts = Record<FaceName, Face & { readonly embedded: pdf.PDFFont }>;
+
+const pointsPerMm = 72 / 25.4;
+
+/** Share of a circle's radius at which the control points of its four Bézier quarters stand. */
+const quarterControl = (4 / 3) * (Math.SQRT2 - 1);
+
+/**
+ * The document as PDF: vector lines, embedded and subsetted fonts, paper sizes exact.
+ *
+ * @param date written as creation and modification date; the same document, fonts and date give the same bytes
+ */
+export async function writePdf(
+  document: LodeplanDocument,
+  files: FontFiles,
+  { date }: { readonly date: Date },
+): Promise<Uint8Array> {
+  const target = await pdf.PDFDocument.create({ updateMetadata: false });
+  target.registerFontkit(fontkit);
+  target.setTitle(document.title, { showInWindowTitleBar: true });
+  target.setProducer('Lodeplan');
+  target.setCreator('Lodeplan');
+  target.setCreationDate(date);
+  target.setModificationDate(date);
+  const faces = readFaces(files);
+  const fonts = {} as Fonts;
+  for (const name of usedFaces(document)) {
+    const embedded = await target.embedFont(files[name], { subset: true, features: { ...fontFeatures } });
+    fonts[name] = { ...faces[name], embedded };
+  }
+  for (const page of document.pages) writePage(target, page, fonts);
+  return target.save();
+}
+
+function usedFaces(document: LodeplanDocument): FaceName[] {
+  const texts = document.pages.flatMap((page) => page.items.filter((item) => item.kind === 'text'));
+  const used = new Set(texts.map((text) => faceOf(text)));
+  return faceNames.filter((name) => used.has(name));
+}
+
+function writePage(target: pdf.PDFDocument, page: Page, fonts: Fonts): void {
+  const { width, height } = pageSize(page);
+  const sheet = target.addPage([width * pointsPerMm, height * pointsPerMm]);
+  const keys = new Map<FaceName, pdf.PDFName>();
+  const keyOf = (name: FaceName): pdf.PDFName => {
+    const known = keys.get(name) ?? sheet.node.newFontDictionary(name, fonts[name].embedded.ref);
+    keys.set(name, known);
+    return known;
+  };
+  // All coordinates stay millimetres: one matrix at the start of the page turns them into points.
+  const operators = [
+    pdf.pushGraphicsState(),
+    pdf.concatTransformationMatrix(pointsPerMm, 0, 0, pointsPerMm, 0, 0),
+    ...page.items.flatMap((item) => operatorsOf(item, fonts, keyOf)),
+    pdf.popGraphicsState(),
+  ];
+  sheet.pushOperators(...operators);
+}
+
+function operatorsOf(item: Item, fonts: Fonts, keyOf: (name: FaceName) => pdf.PDFName): pdf.PDFOperator[] {
+  switch (item.kind) {
+    case 'stroke':
+      return strokeOperators(item);
+    case 'fill':
+      return fillOperators(item);
+    case 'circle':
+      return circleOperators(item);
+    case 'text':
+      return textOperators(item, fonts, keyOf);
+  }
+}
+
+function strokeOperators({ points, closed, width, line, colour }: Stroke): pdf.PDFOperator[] {
+  if (points.length < 2) return [];
+  return [
+    pdf.setStrokingRgbColor(...rgb(colour ?? 'ink')),
+    pdf.setLineWidth(width),
+    pdf.setDashPattern(lineRuns(line ?? 'continuous', width).map(tidy), 0),
+    ...path(points),
+    ...(closed ? [pdf.closePath()] : []),
+    pdf.stroke(),
+  ];
+}
+
+function fillOperators({ rings, colour }: Fill): pdf.PDFOperator[] {
+  const drawn = rings.filter((ring) => ring.length > 2);
+  if (drawn.length === 0) return [];
+  return [
+    pdf.setFillingRgbColor(...rgb(colour)),
+    ...drawn.flatMap((ring) => [...path(ring), pdf.closePath()]),
+    pdf.PDFOperator.of(pdf.PDFOperatorNames.FillEvenOdd),
+  ];
+}
+
+function circleOperators({ centre, radius, width, colour, fill }: Circle): pdf.PDFOperator[] {
+  const round = [...circlePath(centre, radius), pdf.closePath()];
+  const filled = fill ? [pdf.setFillingRgbColor(...rgb(fill)), ...round, pdf.fill()] : [];
+  if (width === undefined) return filled;
+  return [
+    ...filled,
+    pdf.setStrokingRgbColor(...rgb(colour ?? 'ink')),
+    pdf.setLineWidth(width),
+    pdf.setDashPattern([], 0),
+    ...round,
+    pdf.stroke(),
+  ];
+}
+
+function circlePath({ x, y }: PaperPoint, r: Mm): pdf.PDFOperator[] {
+  const c = r * quarterControl;
+  const curve = (...to: [number, number, number, number, number, number]) =>
+    pdf.appendBezierCurve(...(to.map(tidy) as typeof to));
+  return [
+    pdf.moveTo(tidy(x + r), tidy(y)),
+    curve(x + r, y + c, x + c, y + r, x, y + r),
+    curve(x - c, y + r, x - r, y + c, x - r, y),
+    curve(x - r, y - c, x - c, y - r, x, y - r),
+    curve(x + c, y - r, x + r, y - c, x + r, y),
+  ];
+}
+
+function textOperators(text: Text, fonts: Fonts, keyOf: (name: FaceName) => pdf.PDFName): pdf.PDFOperator[] {
+  const name = faceOf(text);
+  const { embedded, font, sizePerCapital } = fonts[name];
+  const drawn = drawableText(text.text, font);
+  if (drawn.trim() === '') return [];
+  const size = text.height * sizePerCapital;
+  const width = embedded.widthOfTextAtSize(drawn, size);
+  const back = text.anchor === 'middle' ? width / 2 : text.anchor === 'end' ? width : 0;
+  const turned = text.turned === 90;
+  const x = text.at.x - (turned ? 0 : back);
+  const y = text.at.y - (turned ? back : 0);
+  return [
+    pdf.setFillingRgbColor(...rgb(text.colour ?? 'ink')),
+    pdf.beginText(),
+    pdf.setFontAndSize(keyOf(name), tidy(size)),
+    turned
+      ? pdf.setTextMatrix(0, 1, -1, 0, tidy(x), tidy(y))
+      : pdf.setTextMatrix(1, 0, 0, 1, tidy(x), tidy(y)),
+    pdf.showText(embedded.encodeText(drawn)),
+    pdf.endText(),
+  ];
+}
+
+function path(points: readonly PaperPoint[]): pdf.PDFOperator[] {
+  return points.map(({ x, y }, i) => (i === 0 ? pdf.moveTo(tidy(x), tidy(y)) : pdf.lineTo(tidy(x), tidy(y))));
+}
+
+/** Tenths of a micrometre: far below what any printer shows, and half the size of the file. */
+function tidy(length: number): number {
+  return Math.round(length * 1e4) / 1e4;
+}
+
+function rgb(colour: Colour): [number, number, number] {
+  const hex = colours[colour];
+  const part = (from: number) => tidy(parseInt(hex.slice(from, from + 2), 16) / 255);
+  return [part(1), part(3), part(5)];
+}

@@ -1,0 +1,164 @@
+import Papa from 'papaparse';
+import type { Ring } from '../geometry/polygon';
+import { boxOf } from '../geometry/polygon';
+import type { WorkedOut } from '../run/worked-out';
+import { panelMeasures } from './panel-measures';
+import { panelWords } from './panel-words';
+import { placedPanels, type PlacedPanel } from './placed-panels';
+
+export interface CsvTable {
+  readonly name: 'cut-list' | 'panels' | 'offcuts';
+  readonly text: string;
+}
+
+type Cell = string | number;
+type Row = Readonly<Record<string, Cell>>;
+
+/**
+ * The job's lists for other programs: RFC 4180, CRLF, first line the headings, figures with a decimal point, lengths
+ * in mm and areas in m² as the headings say. Text that a spreadsheet would run as a formula is set in words
+ * by a leading apostrophe; figures stay figures.
+ *
+ * @returns `cut-list` one row a panel as it is cut, `panels` one row a panel as it is fixed, `offcuts` one row each
+ */
+export function csvTables(worked: WorkedOut): CsvTable[] {
+  const placed = placedPanels(worked);
+  return [
+    { name: 'cut-list', text: csvText(cutListHeadings, placed.map(cutListRow)) },
+    { name: 'panels', text: csvText(panelHeadings, placed.map(panelRow)) },
+    { name: 'offcuts', text: csvText(offcutHeadings, offcutRows(worked)) },
+  ];
+}
+
+const cutListHeadings = [
+  'mark',
+  'delivery',
+  'wall',
+  'zone',
+  'stock',
+  'stock_name',
+  'width_mm',
+  'height_mm',
+  'area_m2',
+  'cut_for',
+  'cutouts',
+  'placed_on',
+  'from_rack',
+  'x_mm',
+  'y_mm',
+  'quarter_turns',
+  'turned_over',
+] as const;
+
+const panelHeadings = [
+  'mark',
+  'wall',
+  'wall_name',
+  'zone',
+  'zone_name',
+  'course',
+  'whole',
+  'sliver',
+  'from_left_mm',
+  'from_datum_mm',
+  'width_mm',
+  'height_mm',
+  'area_m2',
+  'outline_wkt',
+] as const;
+
+const offcutHeadings = [
+  'sheet',
+  'delivery',
+  'stock',
+  'x_mm',
+  'y_mm',
+  'width_mm',
+  'height_mm',
+  'area_m2',
+  'keep',
+] as const;
+
+function cutListRow(placed: PlacedPanel): Row {
+  const { panel, wall, zone, stock, sheet, placement } = placed;
+  const measures = panelMeasures(panel, placed);
+  const words = panelWords(panel, placed, measures);
+  const spot = boxOf(placement.outline.outer);
+  return {
+    mark: panel.mark,
+    delivery: sheet.delivery,
+    wall: wall.wall.id,
+    zone: zone.zone.id,
+    stock: sheet.stock,
+    stock_name: stock.name,
+    width_mm: measures.width / 100,
+    height_mm: measures.height / 100,
+    area_m2: measures.area / 1e10,
+    cut_for: panel.full ? '' : words.cutFor,
+    cutouts: words.cutouts.join('; '),
+    placed_on: sheet.id,
+    from_rack: yesNo(sheet.fromRack !== null),
+    x_mm: spot.left / 100,
+    y_mm: spot.bottom / 100,
+    quarter_turns: placement.quarterTurns,
+    turned_over: yesNo(placement.turnedOver),
+  };
+}
+
+function panelRow(placed: PlacedPanel): Row {
+  const { panel, wall, zone } = placed;
+  const { at, width, height, area } = panelMeasures(panel, placed);
+  return {
+    mark: panel.mark,
+    wall: wall.wall.id,
+    wall_name: wall.wall.name,
+    zone: zone.zone.id,
+    zone_name: zone.zone.name,
+    course: panel.course,
+    whole: yesNo(panel.full),
+    sliver: yesNo(panel.sliver),
+    from_left_mm: at.x / 100,
+    from_datum_mm: at.y / 100,
+    width_mm: width / 100,
+    height_mm: height / 100,
+    area_m2: area / 1e10,
+    outline_wkt: wellKnownText([panel.outline.outer, ...panel.outline.holes]),
+  };
+}
+
+function offcutRows({ cutting }: WorkedOut): Row[] {
+  return cutting.sheets.flatMap(({ id, delivery, stock, offcuts }) =>
+    offcuts.map(({ x, y, width, height, keep }) => ({
+      sheet: id,
+      delivery,
+      stock,
+      x_mm: x / 100,
+      y_mm: y / 100,
+      width_mm: width / 100,
+      height_mm: height / 100,
+      area_m2: (width * height) / 1e10,
+      keep: yesNo(keep),
+    })),
+  );
+}
+
+/** Wall frame, mm. Form: OGC 06-103r4 (ISO 19125-1), clause 7, POLYGON; there the first point is repeated. */
+function wellKnownText(rings: readonly Ring[]): string {
+  const text = (ring: Ring) =>
+    [...ring, ring[0]!].map(({ x, y }) => `${String(x / 100)} ${String(y / 100)}`).join(', ');
+  return `POLYGON (${rings.map((ring) => `(${text(ring)})`).join(', ')})`;
+}
+
+function csvText(headings: readonly string[], rows: readonly Row[]): string {
+  const cells = [headings, ...rows.map((row) => headings.map((heading) => neutral(row[heading]!)))];
+  return `${Papa.unparse(cells as Cell[][], { newline: '\r\n' })}\r\n`;
+}
+
+/** Only text can be a formula: a negative figure is a number here and passes as it is. */
+function neutral(cell: Cell): Cell {
+  return typeof cell === 'string' && /^[\s]*[=+\-@\t\r\n]/.test(cell) ? `'${cell}` : cell;
+}
+
+function yesNo(value: boolean): string {
+  return value ? 'yes' : 'no';
+}

@@ -1,32 +1,47 @@
 import * as v from 'valibot';
+import * as limits from './limits';
+import { namedFields } from './named-fields';
 
 /*
  * The job file, version 1. Every object is loose: a field that is not listed here is kept when the file is
  * opened and saved again. Lengths in mm; x to the right, y up from the wall's datum.
  * What a shape alone cannot say (self-crossing outlines, references to nothing) is checked in `check.ts`.
+ * The order of fields here is the order in which a job is written.
  */
 
 const length = v.pipe(v.number(), v.finite());
-const size = v.pipe(length, v.gtValue(0));
-const allowance = v.pipe(length, v.minValue(0));
-const identifier = v.pipe(v.string(), v.minLength(1), v.maxLength(40));
-const pair = v.tuple([length, length]);
+const coordinate = v.pipe(length, v.minValue(-limits.farthest), v.maxValue(limits.farthest));
+const size = v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.farthest));
+const sheetSize = v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.largestStockSheet));
+const allowance = v.pipe(length, v.minValue(0), v.maxValue(limits.largestAllowance));
+const text = v.pipe(v.string(), v.maxLength(limits.longestText));
+const identifier = v.pipe(v.string(), v.minLength(1), v.maxLength(limits.longestId));
+const pair = v.strictTuple([coordinate, coordinate]);
 
-const arcVertex = v.looseObject({ arcTo: pair, via: pair });
+const arcVertex = v.pipe(
+  namedFields({ arcTo: pair, via: pair }),
+  v.description('A circular arc from the vertex before to `arcTo`, through `via`.'),
+);
 export const vertexSchema = v.union([pair, arcVertex]);
-const vertices = v.pipe(v.array(vertexSchema), v.minLength(3));
+const vertices = v.pipe(v.array(vertexSchema), v.minLength(3), v.maxLength(limits.mostVertices));
 
-const circle = v.looseObject({ x: length, y: length, diameter: size });
+const circle = v.pipe(
+  namedFields({ x: coordinate, y: coordinate, diameter: size }),
+  v.description('A circle about its middle.'),
+);
 
 /** A rectangle (x, y its lower left), or a circle, or a free shape; `check.ts` holds that it is exactly one. */
 const placed = {
-  x: v.optional(length),
-  y: v.optional(length),
+  x: v.optional(coordinate),
+  y: v.optional(coordinate),
   width: v.optional(size),
   height: v.optional(size),
   circle: v.optional(circle),
   shape: v.optional(vertices),
-  clearance: v.optional(allowance, 0),
+  clearance: v.optional(
+    v.pipe(allowance, v.description('By how much no panel comes near it, on every side.')),
+    0,
+  ),
 };
 
 export const openingKinds = ['door', 'window', 'hatch', 'niche', 'arch', 'free'] as const;
@@ -41,10 +56,10 @@ export const fittingKinds = [
   'free',
 ] as const;
 
-const opening = v.looseObject({
+const opening = namedFields({
   id: identifier,
-  kind: v.string(),
-  name: v.optional(v.string()),
+  kind: v.pipe(text, v.description(`One of ${openingKinds.join(', ')}; any other is treated as free.`)),
+  name: v.optional(text),
   ...placed,
   /** Doors: the side the hinges are on, seen square-on. */
   hinge: v.optional(v.picklist(['left', 'right'])),
@@ -54,7 +69,12 @@ const opening = v.looseObject({
   handle: v.optional(size),
 });
 
-const fitting = v.looseObject({ id: identifier, kind: v.string(), name: v.optional(v.string()), ...placed });
+const fitting = namedFields({
+  id: identifier,
+  kind: v.pipe(text, v.description(`One of ${fittingKinds.join(', ')}; any other is treated as free.`)),
+  name: v.optional(text),
+  ...placed,
+});
 
 export const startNames = [
   'best',
@@ -66,95 +86,159 @@ export const startNames = [
   'centre-on-panel',
 ] as const;
 
-const layout = v.looseObject({
-  stock: identifier,
-  stocks: v.optional(v.array(identifier)),
-  cutFrom: v.optional(v.array(identifier)),
-  start: v.optional(v.union([v.picklist(startNames), v.looseObject({ x: length, y: length })]), 'best'),
-  turned: v.optional(v.boolean(), false),
-  jointGap: v.optional(allowance, 0),
+const layout = namedFields({
+  stock: v.pipe(identifier, v.description('Id of the stock sheet that is laid.')),
+  stocks: v.optional(v.pipe(v.array(identifier), v.description('Ids of mixed formats.'))),
+  cutFrom: v.optional(
+    v.pipe(v.array(identifier), v.description('Ids of other stock that cut panels may come from.')),
+  ),
+  start: v.optional(
+    v.pipe(
+      v.union([v.picklist(startNames), namedFields({ x: coordinate, y: coordinate })]),
+      v.description('The lower left corner of a panel cell, or where to find it.'),
+    ),
+    'best',
+  ),
+  turned: v.optional(v.pipe(v.boolean(), v.description("Swaps the stock sheet's width and height.")), false),
+  jointGap: v.optional(v.pipe(length, v.minValue(0), v.maxValue(limits.largestJointGap)), 0),
   /** Fraction of the sheet's width by which each course is shifted against the one below. */
-  stagger: v.optional(v.pipe(length, v.minValue(0), v.ltValue(1)), 0),
-  leastWidth: v.optional(allowance, 50),
+  stagger: v.optional(
+    v.pipe(
+      length,
+      v.minValue(0),
+      v.ltValue(1),
+      v.description("Fraction of the stock sheet's width by which each course is shifted."),
+    ),
+    0,
+  ),
+  leastWidth: v.optional(v.pipe(allowance, v.description('A narrower panel is a sliver.')), 50),
   /** mm². */
-  leastArea: v.optional(allowance),
+  leastArea: v.optional(
+    v.pipe(length, v.minValue(0), v.description('Square millimetres; a smaller piece is left out.')),
+  ),
 });
 
-const zone = v.looseObject({
+const zone = namedFields({
   id: identifier,
-  name: v.optional(v.string(), ''),
+  name: v.optional(text, ''),
   shape: vertices,
-  holes: v.optional(v.array(vertices), []),
-  buildUp: v.string(),
+  holes: v.optional(v.pipe(v.array(vertices), v.maxLength(limits.mostObjectsOfAKind)), []),
+  buildUp: v.pipe(text, v.description('What the zone is made of; one with steel panels has a layout.')),
   layout: v.optional(layout),
 });
 
-const rim = v.looseObject({
+const rim = namedFields({
   floor: v.optional(allowance, 0),
   ceiling: v.optional(allowance, 0),
   left: v.optional(allowance, 0),
   right: v.optional(allowance, 0),
 });
 
-const wall = v.looseObject({
+const wall = namedFields({
   id: identifier,
-  name: v.optional(v.string(), ''),
+  name: v.optional(text, ''),
   outline: vertices,
-  delivery: v.optional(v.string()),
-  rim: v.optional(rim, { floor: 0, ceiling: 0, left: 0, right: 0 }),
-  openings: v.optional(v.array(opening), []),
-  fittings: v.optional(v.array(fitting), []),
-  zones: v.optional(v.array(zone), []),
+  delivery: v.optional(
+    v.pipe(text, v.description('Walls of the same delivery are ordered and cut together.')),
+  ),
+  rim: v.optional(v.pipe(rim, v.description("Clearance from the wall's own edges.")), {
+    floor: 0,
+    ceiling: 0,
+    left: 0,
+    right: 0,
+  }),
+  openings: v.optional(v.pipe(v.array(opening), v.maxLength(limits.mostObjectsOfAKind)), []),
+  fittings: v.optional(v.pipe(v.array(fitting), v.maxLength(limits.mostObjectsOfAKind)), []),
+  zones: v.optional(v.pipe(v.array(zone), v.maxLength(limits.mostObjectsOfAKind)), []),
 });
 
-const stockSheet = v.looseObject({
+const stockSheet = namedFields({
   id: identifier,
-  name: v.optional(v.string(), ''),
-  width: size,
-  height: size,
-  thickness: v.optional(size),
+  name: v.optional(text, ''),
+  width: sheetSize,
+  height: sheetSize,
+  thickness: v.optional(v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.thickestStockSheet))),
   /** In the job's currency, rounded to its minor unit on reading. */
-  price: v.optional(allowance, 0),
+  price: v.optional(
+    v.pipe(
+      length,
+      v.minValue(0),
+      v.maxValue(limits.highestPrice),
+      v.description("In the job's currency, rounded to its minor unit on reading."),
+    ),
+    0,
+  ),
   /** A sheet with a face side cannot be turned over. */
-  hasFace: v.optional(v.boolean(), false),
-  coating: v.optional(v.string()),
+  hasFace: v.optional(
+    v.pipe(v.boolean(), v.description('A stock sheet with a face is not turned over.')),
+    false,
+  ),
+  coating: v.optional(text),
   /** Sheets bought beyond the plan, if the plan buys any of this stock. */
-  spares: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
+  spares: v.optional(
+    v.pipe(
+      v.number(),
+      v.integer(),
+      v.minValue(0),
+      v.maxValue(100_000),
+      v.description('Bought beyond the plan, if the plan buys any of this stock.'),
+    ),
+    0,
+  ),
 });
 
-const rackPiece = v.looseObject({ id: identifier, stock: identifier, width: size, height: size });
+const rackPiece = namedFields({ id: identifier, stock: identifier, width: sheetSize, height: sheetSize });
 
-const cutting = v.looseObject({
+const cutting = namedFields({
   method: v.optional(v.picklist(['edge-to-edge', 'free']), 'edge-to-edge'),
   kerf: v.optional(allowance, 0),
   /** An offcut is kept if it is at least this wide and high, either way round. */
-  leastOffcut: v.optional(v.tuple([allowance, allowance]), [100, 100]),
+  leastOffcut: v.optional(
+    v.pipe(
+      v.strictTuple([allowance, allowance]),
+      v.description('An offcut at least this wide and high, either way round, is kept.'),
+    ),
+    [100, 100],
+  ),
 });
 
 /** A frozen record of the job as issued; its results are printed again from here. */
-const revision = v.looseObject({
-  id: identifier,
-  date: v.string(),
-  note: v.optional(v.string(), ''),
-  job: v.optional(v.looseObject({})),
-  results: v.optional(v.looseObject({})),
-});
+const revision = v.pipe(
+  namedFields({
+    id: identifier,
+    date: text,
+    note: v.optional(text, ''),
+    job: v.optional(namedFields({})),
+    results: v.optional(namedFields({})),
+  }),
+  v.description('A frozen record of the job and its results as issued.'),
+);
 
-export const jobSchema = v.looseObject({
+export const jobSchema = namedFields({
   format: v.literal('lodeplan-job'),
   version: v.literal(1),
-  name: v.pipe(v.string(), v.minLength(1)),
-  client: v.optional(v.string(), ''),
-  reference: v.optional(v.string(), ''),
-  revision: v.optional(v.string(), ''),
+  name: v.pipe(text, v.minLength(1)),
+  client: v.optional(text, ''),
+  reference: v.optional(text, ''),
+  revision: v.optional(text, ''),
   /** Date shown on documents, as written by the user (ISO 8601 day); core has no clock. */
-  date: v.optional(v.string(), ''),
-  currency: v.optional(v.pipe(v.string(), v.regex(/^[A-Z]{3}$/)), 'EUR'),
-  stock: v.optional(v.array(stockSheet), []),
-  rack: v.optional(v.array(rackPiece), []),
+  date: v.optional(text, ''),
+  currency: v.optional(
+    v.pipe(v.string(), v.regex(/^[A-Z]{3}$/), v.description('Three letters, as in ISO 4217.')),
+    'EUR',
+  ),
+  stock: v.optional(v.pipe(v.array(stockSheet), v.maxLength(limits.mostStock)), []),
+  rack: v.optional(
+    v.pipe(
+      v.array(rackPiece),
+      v.maxLength(limits.mostRackPieces),
+      v.description('Offcuts kept from earlier jobs.'),
+    ),
+    [],
+  ),
   cutting: v.optional(cutting, { method: 'edge-to-edge', kerf: 0, leastOffcut: [100, 100] }),
-  walls: v.optional(v.array(wall), []),
-  revisions: v.optional(v.array(revision), []),
+  walls: v.optional(v.pipe(v.array(wall), v.maxLength(limits.mostWalls)), []),
+  revisions: v.optional(v.pipe(v.array(revision), v.maxLength(limits.mostRevisions)), []),
 });
 
 export type Job = v.InferOutput<typeof jobSchema>;

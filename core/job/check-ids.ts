@@ -1,0 +1,76 @@
+import type { Finding } from '../finding';
+import { pathText, refusal, shown, type Path } from './place';
+import type { Job } from './schema';
+
+/**
+ * Ids name one thing each (stock sheets, rack pieces, walls and revisions in the job; openings, fittings and
+ * zones together in a wall), can stand in a file's name, and make marks that no two panels share.
+ */
+export function checkIds(job: Job): Finding[] {
+  const lists: Path[][] = [
+    job.stock.map((_, i) => ['stock', i]),
+    job.rack.map((_, i) => ['rack', i]),
+    job.walls.map((_, i) => ['walls', i]),
+    job.revisions.map((_, i) => ['revisions', i]),
+    ...job.walls.map((wall, w) =>
+      (['openings', 'fittings', 'zones'] as const).flatMap((list) =>
+        wall[list].map((_, i): Path => ['walls', w, list, i]),
+      ),
+    ),
+  ];
+  return [
+    ...lists.flatMap((places) => places.flatMap((place) => checkCharacters(job, place))),
+    ...lists.flatMap((places) => checkUnique(job, places)),
+    ...checkMarks(job),
+  ];
+}
+
+function checkCharacters(job: Job, place: Path): Finding[] {
+  const id = idAt(job, place);
+  if (!/[\p{Cc}\p{Cs}\u202A-\u202E\u2066-\u2069/\\]/u.test(id) && id.trim() === id && !/^\.+$/.test(id))
+    return [];
+  const says = `is ${shown(id)}; an id becomes part of marks and file names, so use letters, digits, spaces inside, - and _.`;
+  return [refusal(job, [...place, 'id'], 'unusable-id', says)];
+}
+
+function checkUnique(job: Job, places: readonly Path[]): Finding[] {
+  const first = new Map<string, Path>();
+  const findings: Finding[] = [];
+  for (const place of places) {
+    const id = idAt(job, place);
+    const earlier = first.get(id);
+    if (!earlier) {
+      first.set(id, place);
+      continue;
+    }
+    const says = `is ${shown(id)}, which ${pathText([...earlier, 'id'])} has already; give one of them another id.`;
+    findings.push(refusal(job, [...place, 'id'], 'duplicate-id', says));
+  }
+  return findings;
+}
+
+/** Wall `A-B` with zone `C` and wall `A` with zone `B-C` would both mark their panels `A-B-C-01`. */
+function checkMarks(job: Job): Finding[] {
+  const first = new Map<string, { place: Path; wall: number }>();
+  const findings: Finding[] = [];
+  job.walls.forEach((wall, w) => {
+    wall.zones.forEach((zone, z) => {
+      if (!zone.layout) return;
+      const mark = `${wall.id}-${zone.id}`;
+      const earlier = first.get(mark);
+      if (!earlier) {
+        first.set(mark, { place: ['walls', w, 'zones', z], wall: w });
+      } else if (earlier.wall !== w) {
+        const says = `would mark its panels ${shown(mark)} like ${pathText(earlier.place)}; give it another id.`;
+        findings.push(refusal(job, ['walls', w, 'zones', z, 'id'], 'ambiguous-mark', says));
+      }
+    });
+  });
+  return findings;
+}
+
+function idAt(job: Job, place: Path): string {
+  let value: unknown = job;
+  for (const key of place) value = (value as Record<string | number, unknown>)[key];
+  return (value as { id: string }).id;
+}

@@ -1,0 +1,16 @@
+import type { Finding } from '../finding';
+import { checkIds } from './check-ids';
+import { checkLayouts } from './check-layouts';
+import { checkReferences } from './check-references';
+import { checkShapes } from './check-shapes';
+import type { Job } from './schema';
+
+/**
+ * What a job must hold beyond the form of its fields, so that the stages after it can rely on it: ids that name
+ * one thing each, references that lead somewhere, simple shapes with an area, layouts of a bearable size.
+ *
+ * @returns one finding of level `error` for each fault, in the order of the file; [] if the job is sound
+ */
+export function checkJob(job: Job): Finding[] {
+  return [...checkIds(job), ...checkReferences(job), ...checkShapes(job), ...checkLayouts(job)];
+}

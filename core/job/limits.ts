@@ -1,0 +1,40 @@
+/*
+ * How large a job may be. Real jobs stay far inside; the limits keep a broken or hostile file from stopping the
+ * program, and every refusal names the limit it met.
+ */
+
+/** mm. Coordinates stay within ± this, so that the integers of the clipping kernel stay exact. */
+export const farthest = 400_000;
+/** mm, width and height of one wall. */
+export const longestWall = 400_000;
+/** mm. One step of the clipping kernel: anything smaller has no size in it. */
+export const leastSize = 0.01;
+/** mm. Steel is not sold in larger flat sheets (common practice, no source). */
+export const largestStockSheet = 20_000;
+export const thickestStockSheet = 100;
+/** mm. More than this is a typing error, and the grown shapes must stay inside the kernel's range. */
+export const largestAllowance = 10_000;
+export const largestJointGap = 1_000;
+export const highestPrice = 1e9;
+
+export const mostPanels = 200_000;
+export const mostWalls = 1_000;
+export const mostObjectsOfAKind = 2_000;
+export const mostStock = 1_000;
+export const mostRackPieces = 5_000;
+export const mostRevisions = 1_000;
+export const mostVertices = 2_000;
+/** Straight edges of all shapes of a job, arcs drawn as polygons. */
+export const mostEdges = 300_000;
+export const mostEdgesOfShape = 50_000;
+
+export const longestId = 40;
+export const longestText = 2_000;
+/** Characters of a job file. */
+export const longestFile = 64_000_000;
+/** Lists and objects in one another, anywhere in a file. */
+export const deepestNesting = 100;
+/** Values in a file outside its frozen revisions. */
+export const mostValues = 2_000_000;
+/** Faults listed before the rest are only counted. */
+export const mostFaultsListed = 50;

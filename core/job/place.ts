@@ -1,0 +1,108 @@
+import type { Finding } from '../finding';
+
+/** The way to a value in the file: names of fields and positions in lists. */
+export type Path = readonly (string | number)[];
+
+/** A place in the file, said in both languages: the program's and the user's. */
+export interface Place {
+  /** `walls[0].openings[2].width` */
+  readonly path: string;
+  /** `door D1 of wall A`; empty where no id says more than the path. */
+  readonly words: string;
+  readonly wall?: string;
+  readonly object?: string;
+}
+
+/** @param file the value that was read, however wrong: ids are used where they are what they should be */
+export function placeOf(file: unknown, path: Path): Place {
+  const words: string[] = [];
+  let wall: string | undefined;
+  let object: string | undefined;
+  let value = file;
+  path.forEach((key, i) => {
+    value = fieldOf(value, key);
+    if (typeof key !== 'number') return;
+    const id = fieldOf(value, 'id');
+    if (typeof id !== 'string' || id === '') return;
+    const list = path[i - 1];
+    const name = nameInWords(list, value, id);
+    if (!name) return;
+    words.unshift(name);
+    if (list === 'walls') wall = id;
+    else if (i === 3) object = id;
+  });
+  return {
+    path: pathText(path),
+    words: words.join(' of '),
+    ...(wall !== undefined && { wall }),
+    ...(object !== undefined && { object }),
+  };
+}
+
+/** A refusal: `walls[0].openings[2].width (door D1 of wall A) is -5; give …`. */
+export function refusal(file: unknown, path: Path, code: string, says: string): Finding {
+  const { path: where, words, wall, object } = placeOf(file, path);
+  const subject = where === '' ? 'The file' : words === '' ? where : `${where} (${words})`;
+  return {
+    level: 'error',
+    code,
+    ...(wall !== undefined && { wall }),
+    ...(object !== undefined && { object }),
+    text: `${subject} ${says}`,
+  };
+}
+
+/** Field names that are no plain word are quoted, so that the path can be read back. */
+export function pathText(path: Path): string {
+  return path
+    .map((key, i) => {
+      if (typeof key === 'number') return `[${key}]`;
+      if (!/^[A-Za-z_$][\w$-]{0,60}$/.test(key)) return `[${shortText(key)}]`;
+      return i === 0 ? key : `.${key}`;
+    })
+    .join('');
+}
+
+/** A wrong value as it is shown in a message: short, on one line, quoted if it is text. */
+export function shown(value: unknown): string {
+  if (typeof value === 'string') return shortText(value);
+  if (Array.isArray(value)) {
+    const plain = value.length <= 4 && value.every((entry) => typeof entry !== 'object' || entry === null);
+    return plain ? `[${value.map(shown).join(', ')}]` : `a list of ${value.length}`;
+  }
+  if (typeof value === 'object' && value !== null) return 'an object';
+  return String(value);
+}
+
+function shortText(text: string): string {
+  return JSON.stringify(text.length > 40 ? `${text.slice(0, 40)}…` : text);
+}
+
+function fieldOf(value: unknown, key: string | number): unknown {
+  if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined;
+  return (value as Record<string | number, unknown>)[key];
+}
+
+function nameInWords(list: string | number | undefined, value: unknown, id: string): string | null {
+  const short = id.length > 40 ? `${id.slice(0, 40)}…` : id;
+  switch (list) {
+    case 'walls':
+      return `wall ${short}`;
+    case 'zones':
+      return `zone ${short}`;
+    case 'openings':
+    case 'fittings': {
+      const kind = fieldOf(value, 'kind');
+      const noun = list === 'openings' ? 'opening' : 'fitting';
+      return `${typeof kind === 'string' && /^[a-z-]{1,20}$/.test(kind) && kind !== 'free' ? kind : noun} ${short}`;
+    }
+    case 'stock':
+      return `stock sheet ${short}`;
+    case 'rack':
+      return `rack piece ${short}`;
+    case 'revisions':
+      return `revision ${short}`;
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,13 @@
+import type { Point } from '../geometry/polygon';
+import type { Hundredth } from '../units';
+
+/** A place where a panel is too narrow. */
+export interface NarrowPlace {
+  /** Hundredths: the shorter side of the box round the lost part. */
+  readonly width: Hundredth;
+  /** The middle of that box, wall frame. */
+  readonly at: Point;
+}
+
+/** A lost part of up to 1 mm² makes no sliver; hundredths squared. */
+export const leastLostArea = 1e4;

@@ -1,0 +1,69 @@
+import { boxOf, isRectilinear, type Polygon } from '../geometry/polygon';
+import type { Hundredth } from '../units';
+import { areaEdges } from './area-edges';
+import { blocksArea, blocksInBox, partsOf, type Blocks } from './blocks';
+import { lostToSquare } from './lost-to-square';
+import { leastLostArea, type NarrowPlace } from './narrow-place';
+import { openedBlocks } from './opening-of-blocks';
+
+/**
+ * The narrowest place of a panel that makes it a sliver, or null. The panel's shape is opened by a square of
+ * side `leastWidth`; a lost part of more than 1 mm² counts if it touches two panel edges whose directions are
+ * within 30° of opposite, so that a sloping edge alone does not.
+ *
+ * Exact for rectilinear panels. For others the opening is made with a square 0.02 mm smaller, the tolerance to
+ * which curves are drawn, so that a strip of just the least width is never lost to rounding.
+ */
+export function narrowPlace(panel: Polygon, leastWidth: Hundredth): NarrowPlace | null {
+  if (leastWidth <= 0) return null;
+  return isRectilinear(panel) ? narrowBlocks(panel, leastWidth) : lostToSquare(panel, leastWidth);
+}
+
+function narrowBlocks(panel: Polygon, leastWidth: Hundredth): NarrowPlace | null {
+  const blocks = blocksInBox(areaEdges([panel]), boxOf(panel.outer));
+  return narrowestLost(blocks, leastWidth);
+}
+
+/** The narrowest lost part of a raster, as `narrowPlace`; the raster is one connected panel. */
+export function narrowestLost(blocks: Blocks, leastWidth: Hundredth): NarrowPlace | null {
+  const opened = openedBlocks(blocks, leastWidth);
+  const lost = blocks.filled.map((value, block) => (value && !opened[block] ? 1 : 0));
+  if (!lost.includes(1)) return null;
+  let narrowest: NarrowPlace | null = null;
+  for (const part of partsOf({ ...blocks, filled: lost })) {
+    if (blocksArea(part) <= leastLostArea || !touchesOpposite(part, blocks)) continue;
+    const place = placeOf(part);
+    if (!narrowest || place.width < narrowest.width) narrowest = place;
+  }
+  return narrowest;
+}
+
+/** Whether a part lies along a left and a right edge of the panel, or along a lower and an upper one. */
+function touchesOpposite(part: Blocks, { columns, rows, filled }: Blocks): boolean {
+  let [left, right, below, above] = [false, false, false, false];
+  part.filled.forEach((value, block) => {
+    if (!value) return;
+    const i = block % columns;
+    const j = (block - i) / columns;
+    left ||= i === 0 || !filled[block - 1];
+    right ||= i === columns - 1 || !filled[block + 1];
+    below ||= j === 0 || !filled[block - columns];
+    above ||= j === rows - 1 || !filled[block + columns];
+  });
+  return (left && right) || (below && above);
+}
+
+function placeOf({ xs, ys, columns, filled }: Blocks): NarrowPlace {
+  let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
+  filled.forEach((value, block) => {
+    if (!value) return;
+    const i = block % columns;
+    const j = (block - i) / columns;
+    left = Math.min(left, xs[i]!);
+    right = Math.max(right, xs[i + 1]!);
+    bottom = Math.min(bottom, ys[j]!);
+    top = Math.max(top, ys[j + 1]!);
+  });
+  const at = { x: Math.round((left + right) / 2), y: Math.round((bottom + top) / 2) };
+  return { width: Math.min(right - left, top - bottom), at };
+}

@@ -1,0 +1,42 @@
+import type { Point } from '../geometry/polygon';
+import type { Hundredth } from '../units';
+import type { ZoneArea } from '../zones/zone-area';
+import type { Pattern } from './grid';
+import { cutSizeOf, type CountStockSheets, type CutSize } from './cut-size';
+import type { StartCandidate } from './panel';
+import { isWholeCell, piecesOfGrid } from './pieces-of-grid';
+import { narrowPlace } from './sliver';
+import { asymmetryOf } from './symmetry';
+
+/** What a search for the best start is about. */
+export interface StartQuestion {
+  readonly area: ZoneArea;
+  readonly pattern: Pattern;
+  readonly leastWidth: Hundredth;
+  readonly countStockSheets: CountStockSheets;
+}
+
+/**
+ * What a start leads to, by cutting every panel: the plain way, against which the search's shortcuts are held,
+ * and the search's own way where an edge of the area slopes.
+ */
+export function figuresOfStart(question: StartQuestion, start: Point): StartCandidate {
+  const { area, pattern, leastWidth, countStockSheets } = question;
+  const grid = { ...pattern, start };
+  const pieces = piecesOfGrid(area.area, grid);
+  const cut: CutSize[] = [];
+  let slivers = 0;
+  for (const piece of pieces) {
+    if (narrowPlace(piece.polygon, leastWidth)) slivers++;
+    if (isWholeCell(piece)) continue;
+    cut.push(cutSizeOf(piece.polygon));
+  }
+  return {
+    start,
+    slivers,
+    stockSheets: pieces.length - cut.length + countStockSheets(cut),
+    cutPanels: cut.length,
+    panels: pieces.length,
+    asymmetry: asymmetryOf(grid, area.box),
+  };
+}

@@ -3,8 +3,18 @@ import type { Hundredth } from '../units';
 import { doubleSignedArea, type Point, type Polygon, type Region, type Ring } from './polygon';
 
 /*
- * The one file that knows clipper-lib. Coordinates are whole hundredths of a millimetre; a 400 m wall spans
- * 4·10⁷ of them, inside the ±47,453,132 in which the kernel's products stay exact.
+ * The one file that knows clipper-lib. What every function here promises:
+ *
+ * - Corners are whole hundredths of a millimetre. Corners of rectilinear regions are corners or crossings of
+ *   their sources, so their areas add up exactly; a crossing of sloping edges is rounded to the nearest.
+ * - Every operation works about the lower left corner of what it is given: moved input gives the same result,
+ *   moved. Spans up to 400 m (4·10⁷) stay inside the ±47,453,132 in which the kernel's products are exact.
+ * - Equal regions are equal data: no corner in line with its neighbours, no spike, each ring from its lowest,
+ *   then leftmost corner, rings in the order of those corners.
+ * - Input rings follow the invariants of `Polygon`; where rounding made one cross itself by a hair, the part
+ *   that came out the wrong way round is dropped.
+ *
+ * Not promised: that sloping edges keep their slope to more than the rounding of their ends.
  */
 
 type Path = { X: number; Y: number }[];
@@ -31,48 +41,65 @@ export function regionOfRings(rings: readonly Ring[]): Region {
 }
 
 /**
- * Every point within `distance` of the region in the maximum norm for axis-parallel edges: corners are
- * mitred up to twice the distance, then squared off. Negative distances shrink.
+ * The region grown with mitred corners: edges move out by `distance`, corners sharper than 60° (mitre limit 2)
+ * are cut off square at `distance` from their point. Contains every point within `distance` of the region, to
+ * the rounding of its corners; exact for rectilinear regions. Negative distances shrink.
  */
 export function offsetMitred(region: Region, distance: Hundredth): Region {
   return offset(region, distance, JoinType.jtMiter);
 }
 
-/** Every point within `distance` of the region; arcs drawn inside their circle within 0.02 mm. */
+/** Every point within `distance` of the region; round corners are drawn with chords within 0.02 mm. */
 export function offsetRound(region: Region, distance: Hundredth): Region {
   return offset(region, distance, JoinType.jtRound);
 }
 
 function clip(type: number, subject: Region, clipWith: Region): Region {
-  return run(type, pathsOf(subject), pathsOf(clipWith), PolyFillType.pftNonZero);
+  if (subject.length === 0 && type !== ClipType.ctUnion) return [];
+  return run(type, pathsOf(subject), pathsOf(clipWith), PolyFillType.pftPositive);
 }
 
-function run(type: number, subject: Path[], clipWith: Path[], fill: number): Region {
+function run(type: number, subject: Ring[], clipWith: Ring[], fill: number): Region {
+  const origin = lowerLeft([...subject, ...clipWith]);
   const clipper = new ClipperLib.Clipper();
-  // Rings that touch themselves in a point come apart into simple ones; slits cannot arise.
+  // Rings that touch themselves in a point come apart into simple ones.
   clipper.StrictlySimple = true;
-  clipper.AddPaths(subject, PolyType.ptSubject, true);
-  clipper.AddPaths(clipWith, PolyType.ptClip, true);
+  clipper.AddPaths(toPaths(subject, origin), PolyType.ptSubject, true);
+  clipper.AddPaths(toPaths(clipWith, origin), PolyType.ptClip, true);
   const tree = new ClipperLib.PolyTree();
   clipper.Execute(type, tree, fill, fill);
-  return fromTree(tree);
+  return fromTree(tree, origin);
 }
 
 function offset(region: Region, distance: Hundredth, join: number): Region {
-  if (distance === 0) return region;
+  if (distance === 0 || region.length === 0) return region;
+  const rings = pathsOf(region);
+  const origin = lowerLeft(rings);
   const clipper = new ClipperLib.ClipperOffset(2, 2);
-  clipper.AddPaths(pathsOf(region), join, EndType.etClosedPolygon);
+  clipper.AddPaths(toPaths(rings, origin), join, EndType.etClosedPolygon);
   const tree = new ClipperLib.PolyTree();
   clipper.Execute(tree, distance);
-  return fromTree(tree);
+  return fromTree(tree, origin);
 }
 
-function toPath(ring: Ring): Path {
-  return ring.map(({ x, y }) => ({ X: x, Y: y }));
+function pathsOf(region: Region): Ring[] {
+  return region.flatMap(({ outer, holes }) => [outer, ...holes]);
 }
 
-function pathsOf(region: Region): Path[] {
-  return region.flatMap(({ outer, holes }) => [toPath(outer), ...holes.map(toPath)]);
+function lowerLeft(rings: readonly Ring[]): Point {
+  let x = Infinity;
+  let y = Infinity;
+  for (const ring of rings) {
+    for (const point of ring) {
+      if (point.x < x) x = point.x;
+      if (point.y < y) y = point.y;
+    }
+  }
+  return x === Infinity ? { x: 0, y: 0 } : { x, y };
+}
+
+function toPaths(rings: readonly Ring[], origin: Point): Path[] {
+  return rings.map((ring) => ring.map(({ x, y }) => ({ X: x - origin.x, Y: y - origin.y })));
 }
 
 interface TreeNode {
@@ -80,29 +107,60 @@ interface TreeNode {
   m_Childs: TreeNode[];
 }
 
-function fromTree(tree: unknown): Region {
+function fromTree(tree: unknown, origin: Point): Region {
   const polygons: Polygon[] = [];
   const collect = (node: TreeNode) => {
     for (const child of node.m_Childs) {
-      const outer = toRing(child.m_polygon, true);
+      const outer = toRing(child.m_polygon, origin, true);
       if (outer.length >= 3) {
-        const holes = child.m_Childs.map((hole) => toRing(hole.m_polygon, false));
-        polygons.push({ outer, holes: holes.filter((hole) => hole.length >= 3) });
+        const holes = child.m_Childs.map((hole) => toRing(hole.m_polygon, origin, false));
+        polygons.push({ outer, holes: holes.filter((hole) => hole.length >= 3).sort(byFirstCorner) });
       }
       for (const hole of child.m_Childs) collect(hole);
     }
   };
   collect(tree as TreeNode);
-  return polygons;
+  return polygons.sort((a, b) => byFirstCorner(a.outer, b.outer));
 }
 
-/** Points in line with both neighbours are dropped, so that equal shapes get equal corners. */
-function toRing(path: Path, anticlockwise: boolean): Ring {
-  const points: Point[] = path.map(({ X, Y }) => ({ x: X, y: Y }));
-  const corners = points.filter((point, i) => {
-    const before = points[(i + points.length - 1) % points.length]!;
-    const after = points[(i + 1) % points.length]!;
-    return (point.x - before.x) * (after.y - point.y) !== (point.y - before.y) * (after.x - point.x);
+function toRing(path: Path, origin: Point, anticlockwise: boolean): Ring {
+  const corners = cornersOnly(path.map(({ X, Y }) => ({ x: X + origin.x, y: Y + origin.y })));
+  if (doubleSignedArea(corners) > 0 !== anticlockwise) corners.reverse();
+  let first = 0;
+  corners.forEach((corner, i) => {
+    if (isBefore(corner, corners[first]!)) first = i;
   });
-  return doubleSignedArea(corners) > 0 === anticlockwise ? corners : corners.reverse();
+  return [...corners.slice(first), ...corners.slice(0, first)];
+}
+
+/**
+ * Points without a turn dropped: repeated ones, those in line with both neighbours, tips of spikes. Dropping
+ * one may undo the turn of the one before it, so that one is looked at again.
+ */
+function cornersOnly(points: readonly Point[]): Point[] {
+  const kept: Point[] = [];
+  for (const point of points) {
+    while (kept.length >= 2 && !turns(kept.at(-2)!, kept.at(-1)!, point)) kept.pop();
+    if (kept.length !== 1 || kept[0]!.x !== point.x || kept[0]!.y !== point.y) kept.push(point);
+  }
+  let start = 0;
+  for (;;) {
+    const left = kept.length - start;
+    if (left < 3) return [];
+    if (!turns(kept.at(-2)!, kept.at(-1)!, kept[start]!)) kept.pop();
+    else if (!turns(kept.at(-1)!, kept[start]!, kept[start + 1]!)) start += 1;
+    else return kept.slice(start);
+  }
+}
+
+function turns(a: Point, b: Point, c: Point): boolean {
+  return (b.x - a.x) * (c.y - b.y) !== (b.y - a.y) * (c.x - b.x);
+}
+
+function byFirstCorner(a: Ring, b: Ring): number {
+  return a[0]!.y - b[0]!.y || a[0]!.x - b[0]!.x;
+}
+
+function isBefore(a: Point, b: Point): boolean {
+  return a.y < b.y || (a.y === b.y && a.x < b.x);
 }

@@ -1,6 +1,7 @@
 import fontkit from '@pdf-lib/fontkit';
 import * as pdf from 'pdf-lib';
 import type { Mm } from '../units';
+import { alignGlyphs } from './aligned-font';
 import { colours } from './colours';
 import { drawableText, faceNames, faceOf, fontFeatures, readFaces } from './fonts';
 import type { Face, FaceName, FontFiles } from './fonts';
@@ -39,7 +40,10 @@ export async function writePdf(
   const faces = readFaces(files);
   const fonts = {} as Fonts;
   for (const name of usedFaces(document)) {
-    const embedded = await target.embedFont(files[name], { subset: true, features: { ...fontFeatures } });
+    const embedded = await target.embedFont(alignGlyphs(files[name]), {
+      subset: true,
+      features: { ...fontFeatures },
+    });
     fonts[name] = { ...faces[name], embedded };
   }
   for (const page of document.pages) writePage(target, page, fonts);

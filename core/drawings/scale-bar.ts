@@ -5,7 +5,7 @@ import { onPaper, type Scale } from './paper';
 import { fitText } from './text';
 
 /** Figures, bar and the sentence under it. */
-export const scaleBarHeight: Mm = 14;
+export const scaleBarHeight: Mm = 15;
 
 const barHeight = 1.8;
 
@@ -38,7 +38,7 @@ export function scaleBar(
   }
   const sentence = `The bar is ${formatMm(onPaper(length, scale))} mm long on a print that is true to scale.`;
   items.push(
-    fitText({ ...figure(sentence, at.left, top - barHeight - 3.6), colour: 'soft' }, at.width, measure),
+    fitText({ ...figure(sentence, at.left, top - barHeight - 4.1), colour: 'soft' }, at.width, measure),
   );
   return items;
 }

@@ -31,7 +31,7 @@ export interface SheetInfo extends Pick<Page, 'format' | 'landscape'> {
 export const titleBlockWidth: Mm = 180;
 
 const smallRow = 11;
-const titleRow = 18;
+const titleRow = 18.5;
 export const titleBlockHeight: Mm = 2 * smallRow + titleRow;
 
 /** Between neighbouring blocks of a page. */
@@ -174,14 +174,14 @@ function titleFields(info: SheetInfo, box: PaperBox, measure: TextMeasure): Item
   const title: Text = {
     kind: 'text',
     text: info.title,
-    at: { x: left + padding, y: box.top - 9.9 },
+    at: { x: left + padding, y: box.top - 10.4 },
     height: 5,
     weight: 'semi-bold',
   };
   const supplement: Text = {
     kind: 'text',
     text: info.supplementaryTitle,
-    at: { x: left + padding, y: box.top - 16 },
+    at: { x: left + padding, y: box.top - 16.3 },
     height: 3.5,
   };
   return [

@@ -13,7 +13,7 @@ export function namedFields<const Entries extends v.ObjectEntries>(
     const input = dataset.value;
     if (Array.isArray(input)) {
       v._addIssue(schema, 'type', dataset, config);
-      return dataset as ReturnType<typeof run>;
+      return dataset as unknown as ReturnType<typeof run>;
     }
     const result = schema['~run'](dataset, config);
     for (const key of ['constructor', 'prototype']) {

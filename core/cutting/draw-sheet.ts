@@ -1,0 +1,173 @@
+import { translate, type Polygon } from '../geometry/polygon';
+import { layOutTree, treeOf, type TreeLayout } from './cut-tree';
+import type { FilledSheet } from './fill-sheet';
+import { freeSpaces, occupy } from './free-spaces';
+import type { PanelKind } from './kinds';
+import { openingCuts } from './opening-cuts';
+import type { Cut, CuttingTask, Offcut } from './plan';
+import type { Rect } from './slabs';
+import { cutLength, traceCuts } from './trace-cuts';
+
+/** A cut, and for one that opens a notch or hole the place of the panel it belongs to. */
+export interface DrawnCut extends Cut {
+  readonly host?: number;
+}
+
+/** A filled sheet with coordinates, cuts and offcuts; which panel of a kind lies where is still open. */
+export interface DrawnSheet {
+  /** By number of the place: its shape in the sheet's frame. */
+  readonly shapes: readonly Polygon[];
+  readonly cuts: readonly DrawnCut[];
+  readonly offcuts: readonly Offcut[];
+  /** Area of the largest offcut that is kept; 0 without one. */
+  readonly largestOffcut: number;
+  readonly cutLength: number;
+}
+
+export function drawSheet(
+  task: CuttingTask,
+  kinds: readonly PanelKind[],
+  width: number,
+  height: number,
+  filled: FilledSheet,
+): DrawnSheet {
+  if (task.method === 'free') return drawFree(task, kinds, width, height, filled);
+  const drawn = (['x', 'y'] as const).map((first) =>
+    drawEdgeToEdge(task, kinds, width, height, filled, first),
+  );
+  const [a, b] = drawn as [DrawnSheet, DrawnSheet];
+  return b.largestOffcut > a.largestOffcut ||
+    (b.largestOffcut === a.largestOffcut && b.cutLength < a.cutLength)
+    ? b
+    : a;
+}
+
+function drawFree(
+  task: CuttingTask,
+  kinds: readonly PanelKind[],
+  width: number,
+  height: number,
+  filled: FilledSheet,
+): DrawnSheet {
+  const { kerf } = task;
+  const free = freeSpaces(0, 0, width + kerf, height + kerf);
+  const shapes = filled.places.map(({ kind, pose: number, x, y }) => {
+    const pose = kinds[kind]!.poses[number]!;
+    for (const [left, bottom, right, top] of pose.cover) {
+      occupy(free, x + left, y + bottom, x + right + kerf, y + top + kerf, kerf + 1);
+    }
+    return translate(pose.shape, x, y);
+  });
+  const offcuts: Offcut[] = [];
+  while (free.count > 0) {
+    let best: Offcut | null = null;
+    for (let i = 0; i < free.count; i++) {
+      const offcut = offcutOf([free.left[i]!, free.bottom[i]!, free.right[i]!, free.top[i]!], task);
+      if (!best || worth(offcut) > worth(best)) best = offcut;
+    }
+    const { x, y, width: w, height: h } = best!;
+    offcuts.push(best!);
+    occupy(free, x, y, x + w + kerf, y + h + kerf, kerf + 1);
+  }
+  const kept = offcuts.filter(({ keep }) => keep);
+  const rects = kept.map(({ x, y, width: w, height: h }): Rect => [x, y, x + w, y + h]);
+  return finished(shapes, traceCuts(shapes, rects, width, height, kerf), offcuts);
+}
+
+function drawEdgeToEdge(
+  task: CuttingTask,
+  kinds: readonly PanelKind[],
+  width: number,
+  height: number,
+  { places, spaces }: FilledSheet,
+  first: 'x' | 'y',
+): DrawnSheet {
+  const { kerf } = task;
+  const shapes: Polygon[] = [];
+  const corners: (readonly [number, number])[] = [];
+  const cuts: DrawnCut[] = [];
+  const offcuts: Offcut[] = [];
+  const cutOut = (space: number, x: number, y: number, w: number, h: number) => {
+    const members = places.flatMap((place, i) => (place.space === space ? [i] : []));
+    const boxes = members.map((member): Rect => {
+      const place = places[member]!;
+      const pose = kinds[place.kind]!.poses[place.pose]!;
+      return [place.x, place.y, place.x + pose.width + kerf, place.y + pose.height + kerf];
+    });
+    const tree = boxes.length > 0 ? treeOf(boxes, first) : null;
+    const layout: TreeLayout = layOutTree(tree, w + kerf, h + kerf, kerf);
+    for (const [x0, y0, x1, y1] of layout.cuts) {
+      cuts.push({ from: { x: x + x0, y: y + y0 }, to: { x: x + x1, y: y + y1 } });
+    }
+    for (const [left, bottom, right, top] of layout.leftover) {
+      const offcut = offcutOf([x + left, y + bottom, x + right, y + top], task);
+      if (offcut.width > 0 && offcut.height > 0) offcuts.push(offcut);
+    }
+    members.forEach((member, i) => {
+      const [bx, by] = layout.at.get(i)!;
+      const place = places[member]!;
+      corners[member] = [x + bx, y + by];
+      shapes[member] = translate(kinds[place.kind]!.poses[place.pose]!.shape, x + bx, y + by);
+    });
+  };
+  cutOut(0, 0, 0, width, height);
+  places.forEach((place, host) => {
+    if (kinds[place.kind]!.isRectangle) return;
+    const pose = kinds[place.kind]!.poses[place.pose]!;
+    const [x, y] = corners[host]!;
+    const opened = spaces.flatMap((space, i) => {
+      if (space.host !== host) return [];
+      const rect = pose.waste[space.waste]!;
+      const isUsed = places.some((guest) => guest.space === i + 1);
+      const [left, bottom, right, top] = rect;
+      const { keep } = offcutOf([left, bottom, right + kerf, top + kerf], task);
+      return isUsed || keep ? [{ number: i + 1, rect }] : [];
+    });
+    for (const [from, to] of openingCuts(
+      pose,
+      opened.map(({ rect }) => rect),
+      kerf,
+    )) {
+      cuts.push({
+        from: { x: x + from.x, y: y + from.y },
+        to: { x: x + to.x, y: y + to.y },
+        host,
+      });
+    }
+    for (const { number, rect } of opened) {
+      const [left, bottom, right, top] = rect;
+      cutOut(number, x + left, y + bottom, right - left, top - bottom);
+    }
+  });
+  return finished(shapes, cuts, offcuts);
+}
+
+function offcutOf([left, bottom, right, top]: Rect, { kerf, leastOffcut }: CuttingTask): Offcut {
+  const [width, height] = [right - kerf - left, top - kerf - bottom];
+  const [a, b] = leastOffcut;
+  const keep = width > 0 && height > 0 && ((width >= a && height >= b) || (width >= b && height >= a));
+  return { x: left, y: bottom, width, height, keep };
+}
+
+/** Any offcut that is kept before any that is not, then by area. */
+function worth({ width, height, keep }: Offcut): number {
+  return width * height + (keep ? 1e15 : 0);
+}
+
+function finished(
+  shapes: readonly Polygon[],
+  cuts: readonly DrawnCut[],
+  offcuts: readonly Offcut[],
+): DrawnSheet {
+  let largestOffcut = 0;
+  for (const { width, height, keep } of offcuts) {
+    if (keep) largestOffcut = Math.max(largestOffcut, width * height);
+  }
+  return {
+    shapes,
+    cuts,
+    offcuts,
+    largestOffcut,
+    cutLength: cuts.reduce((sum, cut) => sum + cutLength(cut), 0),
+  };
+}

@@ -1,0 +1,86 @@
+import { fillSheet, type FilledSheet, type Score } from './fill-sheet';
+import { kindsOf, type PanelKind } from './kinds';
+import type { CuttingTask } from './plan';
+
+/** A task read once: its panels by kind. */
+export interface NestTask {
+  readonly task: CuttingTask;
+  readonly kinds: readonly PanelKind[];
+}
+
+/** A sheet with what is on it, by kinds; which panel of a kind goes where is decided last. */
+export interface NestedSheet {
+  readonly stock: number;
+  /** Number of the rack piece it is, or -1 for a bought sheet. */
+  readonly rack: number;
+  readonly filled: FilledSheet;
+}
+
+/** How one nest goes about it. */
+export interface NestRule {
+  /** Numbers of kinds, in the order they are tried. */
+  readonly order: readonly number[];
+  readonly score: Score;
+  /** Factor on what a square hundredth of each stock format costs; 1 is its true price. */
+  readonly leaning: readonly number[];
+}
+
+export function readNestTask(task: CuttingTask): NestTask {
+  return { task, kinds: kindsOf(task) };
+}
+
+/**
+ * Nests sheet by sheet: each is filled as far as the order allows, then the next is begun. Rack pieces come
+ * first, in the order given; one on which nothing fits is left on the rack.
+ *
+ * @param counts panels left of each kind; all zero afterwards
+ * @param rack numbers of the rack pieces that may be used
+ */
+export function nest(
+  { task, kinds }: NestTask,
+  rule: NestRule,
+  counts: number[],
+  rack: readonly number[],
+): NestedSheet[] {
+  const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score: rule.score };
+  const sheets: NestedSheet[] = [];
+  const orders = task.stock.map((_, stock) =>
+    rule.order.filter((kind) => kinds[kind]!.stock.includes(stock)),
+  );
+  for (const number of rack) {
+    const piece = task.rack[number]!;
+    const stock = task.stock.findIndex(({ id }) => id === piece.stock);
+    if (stock < 0) continue;
+    const filled = fillSheet(settings, piece.width, piece.height, orders[stock]!, counts);
+    if (filled) sheets.push({ stock, rack: number, filled });
+  }
+  for (const first of rule.order) {
+    while (counts[first]! > 0) {
+      const { stock, filled, used } = cheapestFill(first);
+      do {
+        sheets.push({ stock, rack: -1, filled });
+        used.forEach((count, kind) => (counts[kind] = counts[kind]! - count));
+        // While enough is left of everything on it, the next sheet comes out the same.
+      } while ([...used].every(([kind, count]) => counts[kind]! >= count));
+    }
+  }
+  return sheets;
+
+  /** The first kind decides which formats come into question; the least price for the area used is taken. */
+  function cheapestFill(first: number) {
+    let best: { stock: number; filled: FilledSheet; rate: number; worth: number } | undefined;
+    for (const stock of kinds[first]!.stock) {
+      const { width, height, price } = task.stock[stock]!;
+      const filled = fillSheet(settings, width, height, orders[stock]!, [...counts]);
+      if (!filled) continue;
+      const rate = (price * rule.leaning[stock]!) / filled.area;
+      if (!best || rate < best.rate || (rate === best.rate && filled.area > best.worth)) {
+        best = { stock, filled, rate, worth: filled.area };
+      }
+    }
+    if (!best) throw new Error('A panel kind fits none of its stock sheets.');
+    const used = new Map<number, number>();
+    for (const { kind } of best.filled.places) used.set(kind, (used.get(kind) ?? 0) + 1);
+    return { ...best, used };
+  }
+}

@@ -1,0 +1,88 @@
+import { compare, measure } from './measure';
+import { nest, type NestedSheet, type NestTask } from './nest';
+import type { Random } from './random';
+import { disturbedRule } from './rules';
+import { sizeOf, type Drawings } from './write-plan';
+
+/** A sheet filled beyond this share can give nothing back. */
+const FULL = 0.999;
+
+/**
+ * Takes a few sheets apart, one of them mostly the emptiest, and nests their panels again under a disturbed
+ * rule, with their rack pieces and sometimes another.
+ *
+ * @param polish false: panels are to gather on fewer, fuller sheets; true: offcuts are to grow, cuts to shorten
+ * @returns the plan so changed, or null if the attempt was worse or nothing could be taken apart
+ */
+export function renest(
+  nestTask: NestTask,
+  sheets: readonly NestedSheet[],
+  polish: boolean,
+  random: Random,
+  drawings: Drawings,
+): NestedSheet[] | null {
+  const chosen = chooseSheets(nestTask, sheets, polish, random);
+  if (chosen.length === 0) return null;
+  const old = chosen.map((i) => sheets[i]!);
+  const counts = nestTask.kinds.map(() => 0);
+  for (const { filled } of old) for (const { kind } of filled.places) counts[kind]!++;
+  const kinds = counts.flatMap((count, kind) => (count > 0 ? [kind] : []));
+  const rule = disturbedRule(nestTask, kinds, random);
+  const fresh = nest(nestTask, rule, counts, chooseRack(nestTask, sheets, old, random));
+  const better = polish
+    ? compare(measure(nestTask, fresh, drawings), measure(nestTask, old, drawings)) <= 0
+    : compare(gathering(nestTask, fresh), gathering(nestTask, old)) <= 0;
+  if (!better) return null;
+  const gone = new Set(chosen);
+  return [...sheets.filter((_, i) => !gone.has(i)), ...fresh];
+}
+
+function chooseSheets(
+  nestTask: NestTask,
+  sheets: readonly NestedSheet[],
+  polish: boolean,
+  random: Random,
+): number[] {
+  const share = (i: number) => {
+    const { width, height } = sizeOf(nestTask, sheets[i]!);
+    return sheets[i]!.filled.area / (width * height);
+  };
+  const open = sheets.flatMap((_, i) => (share(i) < FULL ? [i] : []));
+  const wanted = Math.min(open.length, polish ? 1 + Math.floor(random() * 2) : 2 + Math.floor(random() * 4));
+  const chosen = new Set<number>();
+  if (open.length > 0 && random() < 0.6) {
+    chosen.add(open.reduce((least, i) => (share(i) < share(least) ? i : least)));
+  }
+  while (chosen.size < wanted) chosen.add(open[Math.floor(random() * open.length)]!);
+  return [...chosen].sort((a, b) => a - b);
+}
+
+/** The pieces taken apart, sometimes less one, sometimes with one more from the rack. */
+function chooseRack(
+  { task }: NestTask,
+  sheets: readonly NestedSheet[],
+  old: readonly NestedSheet[],
+  random: Random,
+): number[] {
+  if (task.rack.length === 0) return [];
+  const rack = old.flatMap(({ rack: piece }) => (piece < 0 ? [] : [piece]));
+  if (rack.length > 0 && random() < 0.4) rack.splice(Math.floor(random() * rack.length), 1);
+  const used = new Set(sheets.map(({ rack: piece }) => piece));
+  const idle = task.rack.flatMap((_, piece) => (used.has(piece) ? [] : [piece]));
+  if (idle.length > 0 && random() < 0.4) rack.push(idle[Math.floor(random() * idle.length)]!);
+  return rack;
+}
+
+/** Cost, bought sheets, rack pieces; then how unevenly the sheets are filled: full ones leave one empty. */
+function gathering({ task }: NestTask, sheets: readonly NestedSheet[]): number[] {
+  let cost = 0;
+  let bought = 0;
+  let squares = 0;
+  for (const { rack, stock, filled } of sheets) {
+    squares += filled.area * filled.area;
+    if (rack >= 0) continue;
+    bought++;
+    cost += task.stock[stock]!.price;
+  }
+  return [cost, bought, sheets.length - bought, -squares];
+}

@@ -1,0 +1,123 @@
+import { boundsOf, type Bounds } from './lower-bound';
+import { compare, measure, type Measure } from './measure';
+import { nest, readNestTask, type NestedSheet, type NestRule, type NestTask } from './nest';
+import type { CuttingSearch } from './plan';
+import { seededRandom } from './random';
+import { renest } from './renest';
+import { disturbedRule, orderedRules } from './rules';
+import { writePlan, type Drawings } from './write-plan';
+
+/** Ways to nest a few sheets again that one step tries. */
+const TRIES = 6;
+/** A proved plan is polished (larger offcut, shorter cuts) until this many steps in a row changed nothing. */
+const IDLE_STEPS = 60;
+/** A plan that has not changed for this many steps is begun anew, if it is small enough to be. */
+const STALE_STEPS = 25;
+const FRESH_START_PANELS = 400;
+
+/**
+ * The first steps nest sheet by sheet under different rules and keep the best. Each later step takes a few
+ * sheets apart, mostly emptier ones, and nests their panels again under a disturbed rule; what came out no
+ * worse stays. Ends when the bounds prove cost and number least possible and polishing has come to rest.
+ *
+ * @throws Error if a panel fits no stock sheet it may be cut from
+ */
+export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<CuttingSearch> {
+  const nestTask = readNestTask(task);
+  const bounds = boundsOf(task, nestTask.kinds);
+  const drawings: Drawings = new WeakMap();
+  const random = seededRandom(seed);
+  const rules = orderedRules(nestTask);
+  const everyKind = nestTask.kinds.map((_, kind) => kind);
+
+  let best: readonly NestedSheet[] = [];
+  let bestMeasure: Measure = [Infinity, Infinity, Infinity, Infinity, Infinity];
+  const take = (sheets: readonly NestedSheet[]): boolean => {
+    const own = measure(nestTask, sheets, drawings);
+    if (compare(own, bestMeasure) >= 0) return false;
+    best = sheets;
+    bestMeasure = own;
+    return true;
+  };
+  const isProved = () =>
+    bestMeasure[0] <= bounds.cost && bestMeasure[1] <= bounds.newSheets && bestMeasure[2] === 0;
+
+  for (let left = firstRules(nestTask); left > 0 && rules.length > 0 && !isProved(); left--) {
+    take(nestWithRack(nestTask, rules.shift()!));
+  }
+  let plan = writePlan(nestTask, best, bounds, drawings);
+  yield plan;
+
+  let current = best;
+  for (let idle = 0, stale = 0; ; idle++, stale++) {
+    let improved = false;
+    const proved = isProvedWithRack(bestMeasure, bounds);
+    if (proved && idle >= IDLE_STEPS) return;
+    const rule = rules.shift();
+    if (rule && !proved) {
+      improved = take(nestWithRack(nestTask, rule));
+      if (improved) current = best;
+    } else if (!proved && stale >= STALE_STEPS && task.panels.length <= FRESH_START_PANELS) {
+      stale = 0;
+      const fresh = nestWithRack(nestTask, disturbedRule(nestTask, everyKind, random));
+      improved = take(fresh);
+      const isClose = compare(measure(nestTask, fresh, drawings).slice(0, 3), bestMeasure.slice(0, 3)) <= 0;
+      current = isClose ? fresh : best;
+    } else {
+      for (let i = 0; i < TRIES; i++) {
+        const changed = renest(nestTask, current, proved, random, drawings);
+        if (!changed) continue;
+        current = changed;
+        if (take(changed)) improved = true;
+      }
+    }
+    if (improved) {
+      idle = 0;
+      stale = 0;
+      plan = writePlan(nestTask, best, bounds, drawings);
+    }
+    yield plan;
+  }
+};
+
+/** Nothing cheaper and nothing with fewer bought sheets exists. */
+function isProvedWithRack([cost, bought]: Measure, bounds: Bounds): boolean {
+  return cost <= bounds.cost && bought <= bounds.newSheets;
+}
+
+/** How many rules the first step tries: more for small tasks, so that it takes some milliseconds at most. */
+function firstRules({ task, kinds }: NestTask): number {
+  return Math.max(1, Math.min(8, Math.floor(16_000 / (task.panels.length * kinds.length + 1))));
+}
+
+/** Without the rack, and with it where that saves cost or sheets; then only the pieces that are needed. */
+function nestWithRack(nestTask: NestTask, rule: NestRule): NestedSheet[] {
+  const { task, kinds } = nestTask;
+  const counts = () => kinds.map(({ members }) => members.length);
+  const plain = nest(nestTask, rule, counts(), []);
+  if (task.rack.length === 0) return plain;
+  const size = (piece: number) => task.rack[piece]!.width * task.rack[piece]!.height;
+  let rack = task.rack.map((_, piece) => piece).sort((a, b) => size(a) - size(b));
+  let racked = nest(nestTask, rule, counts(), rack);
+  const spend = (sheets: readonly NestedSheet[]) => {
+    const bought = sheets.filter((sheet) => sheet.rack < 0);
+    return [bought.reduce((sum, { stock }) => sum + task.stock[stock]!.price, 0), bought.length];
+  };
+  if (compare(spend(racked), spend(plain)) >= 0) return plain;
+  rack = racked.flatMap((sheet) => (sheet.rack < 0 ? [] : [sheet.rack]));
+  for (const piece of rack.slice(0, MOST_PIECES_TRIED)) {
+    const fewer = nest(
+      nestTask,
+      rule,
+      counts(),
+      rack.filter((other) => other !== piece),
+    );
+    if (compare(spend(fewer), spend(racked)) <= 0) {
+      racked = fewer;
+      rack = racked.flatMap((sheet) => (sheet.rack < 0 ? [] : [sheet.rack]));
+    }
+  }
+  return racked;
+}
+
+const MOST_PIECES_TRIED = 12;

@@ -1,0 +1,149 @@
+import { dualFeasibleFunctions, type DualFeasible } from './dual-feasible';
+
+export interface Extent {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Panels of one size, kerf included. */
+export interface BoundSize extends Extent {
+  readonly count: number;
+}
+
+/** What all panels weigh together, and the most of that weight each sheet can carry (in the order given). */
+export type Visit = (total: number, most: readonly number[]) => void;
+
+/**
+ * Weighs the panels by products of dual feasible functions, one for width and one for height, made for each
+ * stock format in turn.
+ *
+ * If on every horizontal line panels count at most F in all by f of their widths, and on every vertical line at
+ * most G by g of their heights, then f · g counts at most F · G on the whole sheet, wherever they lie.
+ * A panel may lie either way round, so it is weighed
+ * - as the mean of both ways: a sheet W × H then carries at most (F(W) G(H) + G(W) F(H)) / 2, or
+ * - as the lesser of the ways in which it fits a sheet as that stands: at most F(W) G(H).
+ *
+ * @param carriers every sheet there is, kerf included: the stock formats, then the rack
+ * @param formats how many of them are stock formats
+ * @param visit called for each weighing; `most` is reused between calls
+ */
+export function weigh(
+  sizes: readonly BoundSize[],
+  carriers: readonly Extent[],
+  formats: number,
+  visit: Visit,
+): void {
+  const merged = mergeEqual(sizes);
+  if (merged.length === 0) return;
+  const lengths = [...new Set(merged.flatMap(({ width, height }) => [width, height]))].sort((a, b) => a - b);
+  for (const base of carriers.slice(0, formats)) {
+    const standing = carriers.map((carrier) => standLike(carrier, base));
+    const across = tablesFor(base.width, lengths, merged, standing);
+    const isSquare = base.width === base.height;
+    const upright = isSquare ? across : tablesFor(base.height, lengths, merged, standing);
+    across.forEach((f, i) => {
+      upright.forEach((g, j) => {
+        if (isSquare && j < i) return;
+        visitMean(f, g, merged, visit);
+        if (!isSquare) visitLesser(f, g, merged, standing, visit);
+      });
+    });
+  }
+}
+
+/** Turned, if only so it lies inside the format. */
+function standLike(carrier: Extent, base: Extent): Extent {
+  const { width, height } = carrier;
+  const isInside = width <= base.width && height <= base.height;
+  return !isInside && height <= base.width && width <= base.height
+    ? { width: height, height: width }
+    : carrier;
+}
+
+/** A function's values where they are wanted. */
+interface Table {
+  /** Of each size's width and height. */
+  readonly width: Float64Array;
+  readonly height: Float64Array;
+  /** The most that lengths fitting in each carrier's width and height can add up to. */
+  readonly mostWidth: Float64Array;
+  readonly mostHeight: Float64Array;
+}
+
+function tablesFor(
+  length: number,
+  lengths: readonly number[],
+  sizes: readonly BoundSize[],
+  carriers: readonly Extent[],
+): Table[] {
+  return dualFeasibleFunctions(length, lengths).map((dual) => {
+    // Longer than C can only lie on another format; there any value is right, as only its density counts.
+    const value = (x: number) => dual.at(Math.min(x, length));
+    return {
+      width: Float64Array.from(sizes, ({ width }) => value(width)),
+      height: Float64Array.from(sizes, ({ height }) => value(height)),
+      mostWidth: Float64Array.from(carriers, ({ width }) => most(dual, width, lengths, value)),
+      mostHeight: Float64Array.from(carriers, ({ height }) => most(dual, height, lengths, value)),
+    };
+  });
+}
+
+/** By superadditivity within C; and never more than the densest length would give all along. */
+function most(
+  dual: DualFeasible,
+  room: number,
+  lengths: readonly number[],
+  value: (x: number) => number,
+): number {
+  let density = 0;
+  for (const x of lengths) if (x <= room) density = Math.max(density, value(x) / x);
+  const dense = density * room;
+  return room <= dual.length ? Math.min(dense, dual.at(room)) : dense;
+}
+
+const mostBuffer: number[] = [];
+
+function visitMean(f: Table, g: Table, sizes: readonly BoundSize[], visit: Visit): void {
+  let total = 0;
+  for (let s = 0; s < sizes.length; s++) {
+    total += sizes[s]!.count * (f.width[s]! * g.height[s]! + f.height[s]! * g.width[s]!);
+  }
+  mostBuffer.length = f.mostWidth.length;
+  for (let c = 0; c < mostBuffer.length; c++) {
+    mostBuffer[c] = (f.mostWidth[c]! * g.mostHeight[c]! + g.mostWidth[c]! * f.mostHeight[c]!) / 2;
+  }
+  visit(total / 2, mostBuffer);
+}
+
+function visitLesser(
+  f: Table,
+  g: Table,
+  sizes: readonly BoundSize[],
+  carriers: readonly Extent[],
+  visit: Visit,
+): void {
+  let total = 0;
+  for (let s = 0; s < sizes.length; s++) {
+    const { width, height, count } = sizes[s]!;
+    const lying = f.width[s]! * g.height[s]!;
+    const standing = f.height[s]! * g.width[s]!;
+    const mayLie = carriers.some((carrier) => width <= carrier.width && height <= carrier.height);
+    const mayStand = carriers.some((carrier) => height <= carrier.width && width <= carrier.height);
+    if (mayLie || mayStand) {
+      total += count * Math.min(mayLie ? lying : Infinity, mayStand ? standing : Infinity);
+    }
+  }
+  mostBuffer.length = carriers.length;
+  for (let c = 0; c < carriers.length; c++) mostBuffer[c] = f.mostWidth[c]! * g.mostHeight[c]!;
+  visit(total, mostBuffer);
+}
+
+function mergeEqual(sizes: readonly BoundSize[]): BoundSize[] {
+  const merged = new Map<string, BoundSize>();
+  for (const { width: a, height: b, count } of sizes) {
+    const [width, height] = a >= b ? [a, b] : [b, a];
+    const key = `${width}×${height}`;
+    merged.set(key, { width, height, count: count + (merged.get(key)?.count ?? 0) });
+  }
+  return [...merged.values()];
+}

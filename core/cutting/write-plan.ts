@@ -1,0 +1,90 @@
+import { boxOf } from '../geometry/polygon';
+import { drawSheet, type DrawnSheet } from './draw-sheet';
+import type { FilledSheet } from './fill-sheet';
+import type { NestedSheet, NestTask } from './nest';
+import type { Bounds } from './lower-bound';
+import type { DeliveryPlan, Placement, PlannedSheet } from './plan';
+import { allTurns, shapeKey, turned, type Turn } from './poses';
+
+/** Sheets that are filled alike are drawn once. */
+export type Drawings = WeakMap<FilledSheet, DrawnSheet>;
+
+export function drawn(drawings: Drawings, nestTask: NestTask, sheet: NestedSheet): DrawnSheet {
+  let drawing = drawings.get(sheet.filled);
+  if (!drawing) {
+    const { width, height } = sizeOf(nestTask, sheet);
+    drawing = drawSheet(nestTask.task, nestTask.kinds, width, height, sheet.filled);
+    drawings.set(sheet.filled, drawing);
+  }
+  return drawing;
+}
+
+export function sizeOf({ task }: NestTask, { stock, rack }: NestedSheet): { width: number; height: number } {
+  return rack < 0 ? task.stock[stock]! : task.rack[rack]!;
+}
+
+/** Turns kinds into the panels they stand for, in the order of the task, sheet after sheet. */
+export function writePlan(
+  nestTask: NestTask,
+  sheets: readonly NestedSheet[],
+  bounds: Bounds,
+  drawings: Drawings,
+): DeliveryPlan {
+  const { task, kinds } = nestTask;
+  const taken = kinds.map(() => 0);
+  const turnOf = turnFinder(nestTask);
+  const planned = sheets.map((sheet): PlannedSheet => {
+    const { width, height } = sizeOf(nestTask, sheet);
+    const drawing = drawn(drawings, nestTask, sheet);
+    const placements = sheet.filled.places.map(({ kind, pose }, place): Placement => {
+      const member = kinds[kind]!.members[taken[kind]!]!;
+      taken[kind]!++;
+      return {
+        mark: task.panels[member]!.mark,
+        outline: drawing.shapes[place]!,
+        ...turnOf(member, kind, pose),
+      };
+    });
+    return {
+      stock: task.stock[sheet.stock]!.id,
+      fromRack: sheet.rack < 0 ? null : task.rack[sheet.rack]!.id,
+      width,
+      height,
+      placements,
+      offcuts: drawing.offcuts,
+      cuts: drawing.cuts.map(({ host, ...cut }) =>
+        host === undefined ? cut : { ...cut, opens: placements[host]!.mark },
+      ),
+    };
+  });
+  const bought = sheets.filter(({ rack }) => rack < 0);
+  return {
+    sheets: planned,
+    newSheets: bought.length,
+    lowerBound: bounds.newSheets,
+    cost: bought.reduce((sum, { stock }) => sum + task.stock[stock]!.price, 0),
+    costLowerBound: bounds.cost,
+  };
+}
+
+/** How a panel, as it is drawn on the wall, becomes the shape that lies on the sheet. */
+function turnFinder({ task, kinds }: NestTask): (member: number, kind: number, pose: number) => Turn {
+  const known = new Map<string, Turn>();
+  return (member, kind, number) => {
+    const pose = kinds[kind]!.poses[number]!;
+    const { outline } = task.panels[member]!;
+    if (kinds[kind]!.isRectangle) {
+      const { left, right } = boxOf(outline.outer);
+      return right - left === pose.width ? allTurns[0]! : allTurns[1]!;
+    }
+    const key = `${number}#${kind}#${shapeKey(turned(outline, allTurns[0]!))}`;
+    let turn = known.get(key);
+    if (!turn) {
+      const wanted = shapeKey(pose.shape);
+      turn = allTurns.find((candidate) => shapeKey(turned(outline, candidate)) === wanted);
+      if (!turn) throw new Error(`Panel ${task.panels[member]!.mark} does not turn into its place.`);
+      known.set(key, turn);
+    }
+    return turn;
+  };
+}

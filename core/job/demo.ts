@@ -8,3 +8,5 @@ export function demoJob(): Job {
   if (!job) throw new Error(`The demo job is broken: ${findings.map(({ text }) => text).join(' ')}`);
   return job;
 }
+
+export { emptyJob } from './defaults';

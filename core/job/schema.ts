@@ -23,7 +23,7 @@ const arcVertex = v.pipe(
   v.description('A circular arc from the vertex before to `arcTo`, through `via`.'),
 );
 export const vertexSchema = v.union([pair, arcVertex]);
-const vertices = v.pipe(v.array(vertexSchema), v.minLength(3), v.maxLength(limits.mostVertices));
+export const verticesSchema = v.pipe(v.array(vertexSchema), v.minLength(3), v.maxLength(limits.mostVertices));
 
 const circle = v.pipe(
   namedFields({ x: coordinate, y: coordinate, diameter: size }),
@@ -37,7 +37,7 @@ const placed = {
   width: v.optional(size),
   height: v.optional(size),
   circle: v.optional(circle),
-  shape: v.optional(vertices),
+  shape: v.optional(verticesSchema),
   clearance: v.optional(
     v.pipe(allowance, v.description('By how much no panel comes near it, on every side.')),
     0,
@@ -121,8 +121,8 @@ const layout = namedFields({
 const zone = namedFields({
   id: identifier,
   name: v.optional(text, ''),
-  shape: vertices,
-  holes: v.optional(v.pipe(v.array(vertices), v.maxLength(limits.mostObjectsOfAKind)), []),
+  shape: verticesSchema,
+  holes: v.optional(v.pipe(v.array(verticesSchema), v.maxLength(limits.mostObjectsOfAKind)), []),
   buildUp: v.pipe(text, v.description('What the zone is made of; one with steel panels has a layout.')),
   layout: v.optional(layout),
 });
@@ -137,7 +137,7 @@ const rim = namedFields({
 const wall = namedFields({
   id: identifier,
   name: v.optional(text, ''),
-  outline: vertices,
+  outline: verticesSchema,
   delivery: v.optional(
     v.pipe(text, v.description('Walls of the same delivery are ordered and cut together.')),
   ),

@@ -1,0 +1,24 @@
+import type { Fitting, Opening, Wall, Zone } from './schema';
+
+/** `wall A (Proofing wall)` */
+export function nameOfWall({ id, name }: Wall): string {
+  return withName(`wall ${id}`, name);
+}
+
+/** `zone Z1 (Proofs)` */
+export function nameOfZone({ id, name }: Zone): string {
+  return withName(`zone ${id}`, name);
+}
+
+/** `socket K4 (Light table)`; what is of no kind of its own is called by the list it stands in. */
+export function nameOfPlaced({ kind, id, name }: Opening | Fitting, list: 'opening' | 'fitting'): string {
+  return withName(`${kind === 'free' ? list : kind.replaceAll('-', ' ')} ${id}`, name);
+}
+
+export function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function withName(words: string, name: string | undefined): string {
+  return name ? `${words} (${name})` : words;
+}

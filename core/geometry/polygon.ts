@@ -75,6 +75,43 @@ export function boxOfRegion(region: Region): Box {
   return boxOf(region.flatMap((polygon) => polygon.outer));
 }
 
+/** Whether two boxes share a point, or come within `reach` of it in x and y. */
+export function boxesMeet(a: Box, b: Box, reach: Hundredth = 0): boolean {
+  return (
+    a.left <= b.right + reach &&
+    b.left <= a.right + reach &&
+    a.bottom <= b.top + reach &&
+    b.bottom <= a.top + reach
+  );
+}
+
+/** Whether `inner` lies in `outer`; edges may coincide. */
+export function boxContains(outer: Box, inner: Box): boolean {
+  return (
+    outer.left <= inner.left &&
+    inner.right <= outer.right &&
+    outer.bottom <= inner.bottom &&
+    inner.top <= outer.top
+  );
+}
+
+/** Whether a polygon is its own box: four corners, edges level and upright, no holes. */
+export function isBox(polygon: Polygon): boolean {
+  return polygon.outer.length === 4 && polygon.holes.length === 0 && isRectilinear(polygon);
+}
+
+/** The length of all rings, hundredths. */
+export function perimeter({ outer, holes }: Polygon): number {
+  let length = 0;
+  for (const ring of [outer, ...holes]) {
+    ring.forEach((point, i) => {
+      const next = ring[(i + 1) % ring.length]!;
+      length += Math.hypot(next.x - point.x, next.y - point.y);
+    });
+  }
+  return length;
+}
+
 /** Anticlockwise rectangle from its lower left corner. */
 export function rectangle(left: Hundredth, bottom: Hundredth, width: Hundredth, height: Hundredth): Polygon {
   return {

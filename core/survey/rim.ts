@@ -1,0 +1,150 @@
+import { intersection, union } from '../geometry/clip';
+import type { Outline } from '../geometry/outline';
+import type { Point, Polygon, Ring } from '../geometry/polygon';
+import type { Rim } from '../job/schema';
+import type { Hundredth } from '../units';
+import { wholeClearance } from './keep-out';
+import { sidesOfEdges } from './sides';
+import type { RimSide, SurveyedWall } from './surveyed-wall';
+
+/*
+ * The rim is made of a strip along each edge and, where the wall turns back on itself, a mitre:
+ *
+ *      ceiling strip
+ *     ┌─────────────┬──┐          inside      │  strip of edge 1
+ *     │             │  │ right              M─┤
+ *     │             ├──┤                    │╲│ mitre, half to each edge
+ *     └─────────────┴──┘              ──────┴─p
+ *      strips overlap in corners      strip of edge 2
+ */
+
+/** A corner mitre may reach this many times the wider clearance, as grown keep-outs do. */
+const MITRE_LIMIT = 2;
+
+interface Edge {
+  readonly from: Point;
+  readonly to: Point;
+  readonly side: RimSide;
+  readonly clearance: Hundredth;
+  /** Unit vector into the wall. */
+  readonly inward: { readonly x: number; readonly y: number };
+}
+
+/**
+ * The bands no panel enters because they are too near to the wall's own edges.
+ *
+ * A band holds every point of the wall that is straight off an edge and nearer than its clearance, and at
+ * hollow corners, between two edges with clearance, the mitre that joins their bands. Clearances are rounded
+ * up to whole hundredths; bands of level and upright edges are exact, others rounded to the nearest.
+ *
+ * @returns polygons within the wall, one or more a side, sides in the order floor, right, ceiling, left; bands
+ *   of different sides overlap in corners; [] without clearances
+ */
+export function rimBands(outline: Outline, rim: Rim): SurveyedWall['rim'] {
+  if (!Object.values(clearancesOf(rim)).some((clearance) => clearance > 0)) return [];
+  const edges = edgesOf(outline, clearancesOf(rim));
+  const bands: { side: RimSide; band: Polygon }[] = [];
+  for (const side of ['floor', 'right', 'ceiling', 'left'] as const) {
+    const strips = stripsOf(side, edges);
+    if (strips.length === 0) continue;
+    const within = intersection(strips.length > 1 ? union(strips) : strips, [
+      { outer: outline.ring, holes: [] },
+    ]);
+    for (const band of within) bands.push({ side, band });
+  }
+  return bands;
+}
+
+function clearancesOf(rim: Rim): Record<RimSide, Hundredth> {
+  return {
+    floor: wholeClearance(rim.floor),
+    right: wholeClearance(rim.right),
+    ceiling: wholeClearance(rim.ceiling),
+    left: wholeClearance(rim.left),
+  };
+}
+
+function edgesOf(outline: Outline, clearances: Record<RimSide, Hundredth>): Edge[] {
+  const { ring } = outline;
+  return sidesOfEdges(outline).map((side, i) => {
+    const from = ring[i]!;
+    const to = ring[(i + 1) % ring.length]!;
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    const inward = { x: (from.y - to.y) / length, y: (to.x - from.x) / length };
+    return { from, to, side, clearance: clearances[side], inward };
+  });
+}
+
+function stripsOf(side: RimSide, edges: readonly Edge[]): Polygon[] {
+  const strips: Polygon[] = [];
+  edges.forEach((edge, i) => {
+    const next = edges[(i + 1) % edges.length]!;
+    if (edge.side === side && edge.clearance > 0) {
+      add(strips, [edge.from, edge.to, offEnd(edge, edge.to), offEnd(edge, edge.from)]);
+    }
+    if (edge.clearance > 0 && next.clearance > 0 && isHollow(edge, next)) {
+      const [ofEdge, ofNext] = mitre(edge, next);
+      if (edge.side === side) add(strips, ofEdge);
+      if (next.side === side) add(strips, ofNext);
+    }
+  });
+  return strips;
+}
+
+/** The wall has more than a half turn on its side of the corner between two edges. */
+function isHollow(edge: Edge, next: Edge): boolean {
+  return (
+    (edge.to.x - edge.from.x) * (next.to.y - next.from.y) <
+    (edge.to.y - edge.from.y) * (next.to.x - next.from.x)
+  );
+}
+
+/** The two halves of the wedge between the strips of two edges: up to the mitre, or cut off square. */
+function mitre(edge: Edge, next: Edge): [Ring, Ring] {
+  const corner = edge.to;
+  const [n, m] = [edge.inward, next.inward];
+  const cross = n.x * m.y - n.y * m.x;
+  const x = (edge.clearance * m.y - next.clearance * n.y) / cross;
+  const y = (next.clearance * n.x - edge.clearance * m.x) / cross;
+  if (Math.hypot(x, y) <= MITRE_LIMIT * Math.max(edge.clearance, next.clearance)) {
+    const point = rounded(corner.x + x, corner.y + y);
+    return [
+      [corner, point, offEnd(edge, corner)],
+      [corner, offEnd(next, corner), point],
+    ];
+  }
+  // Square: each strip runs on by what lets a line at its own distance touch the corner's circle.
+  const run = Math.tan(Math.abs(Math.atan2(cross, n.x * m.x + n.y * m.y)) / 4);
+  const a = beyond(edge, corner, run);
+  const b = beyond(next, corner, -run);
+  return [
+    [corner, b, a, offEnd(edge, corner)],
+    [corner, offEnd(next, corner), b, a],
+  ];
+}
+
+/** The point of an edge's offset line across from one of its ends. */
+function offEnd({ inward, clearance }: Edge, end: Point): Point {
+  return rounded(end.x + inward.x * clearance, end.y + inward.y * clearance);
+}
+
+function beyond({ inward, clearance }: Edge, end: Point, run: number): Point {
+  return rounded(
+    end.x + (inward.x + inward.y * run) * clearance,
+    end.y + (inward.y - inward.x * run) * clearance,
+  );
+}
+
+function rounded(x: number, y: number): Point {
+  return { x: Math.round(x) + 0, y: Math.round(y) + 0 };
+}
+
+/** Strips thinner than the rounding are nothing. */
+function add(strips: Polygon[], ring: Ring): void {
+  const first = ring[0]!;
+  const area = ring.reduce((sum, a, i) => {
+    const b = ring[(i + 1) % ring.length]!;
+    return sum + (a.x - first.x) * (b.y - first.y) - (b.x - first.x) * (a.y - first.y);
+  }, 0);
+  if (area !== 0) strips.push({ outer: area > 0 ? ring : [...ring].reverse(), holes: [] });
+}

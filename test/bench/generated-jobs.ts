@@ -54,6 +54,12 @@ export function randomOf(seed: number): () => number {
   };
 }
 
+interface PlacedBox extends Box {
+  readonly id: string;
+  readonly kind: string;
+  readonly clearance: number;
+}
+
 interface Box {
   readonly x: number;
   readonly y: number;
@@ -65,7 +71,7 @@ function steps(random: () => number, least: number, greatest: number, step: numb
   return least + Math.floor(random() * ((greatest - least) / step + 1)) * step;
 }
 
-function sockets(random: () => number, zone: Box, count: number) {
+function sockets(random: () => number, zone: Box, count: number): PlacedBox[] {
   const columns = Math.ceil(Math.sqrt(count * 2));
   return Array.from({ length: count }, (_, i) => ({
     id: `K${i + 1}`,
@@ -80,7 +86,7 @@ function sockets(random: () => number, zone: Box, count: number) {
   }));
 }
 
-function wallOf(id: string, width: number, height: number, zone: Box, objects: { kind: string }[]) {
+function wallOf(id: string, width: number, height: number, zone: Box, objects: PlacedBox[]) {
   const { x, y } = zone;
   const right = x + zone.width;
   const top = y + zone.height;

@@ -1,6 +1,6 @@
 import { boxOf, type Box } from '../geometry/polygon';
 import type { Job } from '../job/schema';
-import type { WorkedOut, WorkedWall } from '../run/worked-out';
+import type { WorkedOut, WorkedWall } from '../worked-out';
 import { drawBareWall, drawOpeningsAndFittings, type ToPaper } from './client-view-wall';
 import {
   fillZone,

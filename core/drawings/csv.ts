@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import type { Ring } from '../geometry/polygon';
 import { boxOf } from '../geometry/polygon';
-import type { WorkedOut } from '../run/worked-out';
+import type { WorkedOut } from '../worked-out';
 import { panelMeasures } from './panel-measures';
 import { panelWords } from './panel-words';
 import { placedPanels, type PlacedPanel } from './placed-panels';

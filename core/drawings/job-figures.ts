@@ -1,6 +1,6 @@
 import { polygonArea } from '../geometry/polygon';
 import type { Panel } from '../panels/panel';
-import type { JobSheet, WorkedOut } from '../run/worked-out';
+import type { JobSheet, WorkedOut } from '../worked-out';
 import type { Hundredth } from '../units';
 
 /** kg/m³. Source: EN 1991-1-1:2002, table A.4, gives steel 77,0 to 78,5 kN/m³; 7850 kg/m³ is 76,98 kN/m³. */

@@ -1,7 +1,7 @@
 import type { Placement } from '../cutting/plan';
 import type { StockSheet } from '../job/schema';
 import type { Panel } from '../panels/panel';
-import type { JobSheet, WorkedOut } from '../run/worked-out';
+import type { JobSheet, WorkedOut } from '../worked-out';
 import type { SurveyedWall } from '../survey/surveyed-wall';
 import type { ZoneArea } from '../zones/zone-area';
 

@@ -19,6 +19,8 @@ export interface SheetInfo extends Pick<Page, 'format' | 'landscape'> {
   readonly approvedBy: string;
   /** null: the page shows nothing to scale and has no scale bar. */
   readonly scale: Scale | null;
+  /** Instead of the scale, for pages whose drawings say theirs themselves: `as shown`. */
+  readonly scaleText?: string;
   /** From 1. */
   readonly sheet: number;
   readonly sheets: number;
@@ -141,7 +143,7 @@ interface Field {
 }
 
 function titleBlock(info: SheetInfo, box: PaperBox, measure: TextMeasure): Item[] {
-  const scale = info.scale ? scaleDesignation(info.scale) : 'not to scale';
+  const scale = info.scaleText ?? (info.scale ? scaleDesignation(info.scale) : 'not to scale');
   const rows: Field[][] = [
     [
       { label: 'Document type', value: info.documentType, width: 50 },

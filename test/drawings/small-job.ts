@@ -14,7 +14,7 @@ import {
 import { jobSchema, type Job, type Wall, type Zone } from '../../core/job/schema';
 import type { MmBox } from '../../core/job/shape';
 import type { Panel, ZoneLayout } from '../../core/panels/panel';
-import type { JobSheet, WorkedOut, WorkedWall, WorkedZone } from '../../core/run/worked-out';
+import type { JobSheet, WorkedOut, WorkedWall, WorkedZone } from '../../core/worked-out';
 import type { EdgeCause, KeepOut, SurveyedWall } from '../../core/survey/surveyed-wall';
 import type { ZoneArea } from '../../core/zones/zone-area';
 import * as v from 'valibot';

@@ -1,0 +1,71 @@
+import type { Placement } from '../cutting/plan';
+import type { JobSheet, WorkedOut } from '../worked-out';
+
+/** Stock sheets that are cut alike: drawn once. */
+export interface CutPattern {
+  readonly number: number;
+  /** In the order of the plan; all have the same sizes at the same places, each its own marks. */
+  readonly sheets: readonly JobSheet[];
+  /** The first of them: what is drawn. */
+  readonly drawn: JobSheet;
+  /** What lies at each place, one entry a place in the order of `drawn.placements`, marks in the order of `sheets`. */
+  readonly places: readonly {
+    readonly key: string;
+    readonly placement: Placement;
+    readonly marks: readonly string[];
+  }[];
+}
+
+export interface WholeSheets {
+  readonly stock: string;
+  readonly delivery: string;
+  readonly sheets: readonly JobSheet[];
+}
+
+/** The plan as a workshop reads it: patterns to cut by number, whole sheets by delivery and stock. */
+export function cutPatterns({ cutting }: WorkedOut): { patterns: CutPattern[]; whole: WholeSheets[] } {
+  const patterns = new Map<number, JobSheet[]>();
+  const whole = new Map<string, JobSheet[]>();
+  for (const sheet of cutting.sheets) {
+    const [group, key] = isWhole(sheet)
+      ? ([whole, `${sheet.delivery} ${sheet.stock}`] as const)
+      : ([patterns, sheet.pattern] as const);
+    const sheets = (group as Map<string | number, JobSheet[]>).get(key);
+    if (sheets) sheets.push(sheet);
+    else (group as Map<string | number, JobSheet[]>).set(key, [sheet]);
+  }
+  return {
+    patterns: [...patterns].sort(([a], [b]) => a - b).map(([number, sheets]) => patternOf(number, sheets)),
+    whole: [...whole.values()].map((sheets) => ({
+      stock: sheets[0]!.stock,
+      delivery: sheets[0]!.delivery,
+      sheets,
+    })),
+  };
+}
+
+/** A whole sheet has one placement and no cuts. */
+export function isWhole({ placements, cuts }: JobSheet): boolean {
+  return placements.length === 1 && cuts.length === 0;
+}
+
+function patternOf(number: number, sheets: readonly JobSheet[]): CutPattern {
+  const drawn = sheets[0]!;
+  return {
+    number,
+    sheets,
+    drawn,
+    places: drawn.placements.map((placement, i) => ({
+      key: letters(i),
+      placement,
+      marks: sheets.map((sheet) => sheet.placements[i]!.mark),
+    })),
+  };
+}
+
+/** a … z, aa, ab …; l and o are left out, they read as figures. */
+function letters(index: number): string {
+  const alphabet = 'abcdefghijkmnpqrstuvwxyz';
+  const last = alphabet[index % alphabet.length]!;
+  return index < alphabet.length ? last : letters(Math.floor(index / alphabet.length) - 1) + last;
+}

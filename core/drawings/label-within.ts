@@ -1,0 +1,86 @@
+import { difference } from '../geometry/clip';
+import { boxOf, polygonArea, rectangle, type Polygon } from '../geometry/polygon';
+import type { Mm } from '../units';
+import type { Text, TextMeasure, TextStyle } from './page';
+import { boxesOverlap, grownBox, type PaperBox } from './paper';
+
+export interface LabelLine extends TextStyle {
+  readonly text: string;
+  readonly height: 2.5 | 3.5;
+  readonly colour?: Text['colour'];
+}
+
+const lineSpacing = 1.6;
+const clear: Mm = 0.8;
+
+/**
+ * Lines of a label, centred under each other, where they stand wholly inside an area and clear of what is there
+ * already: in the middle if they can, upright before turned.
+ *
+ * @param area paper frame, in hundredths of a paper millimetre
+ * @returns undefined if there is no such place among the ones tried
+ */
+export function labelWithin(
+  lines: readonly LabelLine[],
+  area: Polygon,
+  obstacles: readonly PaperBox[],
+  preferTurned: boolean,
+  measure: TextMeasure,
+): { texts: Text[]; box: PaperBox } | undefined {
+  const wide = Math.max(...lines.map((line) => measure(line.text, line.height, line)));
+  const high = lines.reduce((sum, { height }, i) => sum + (i === 0 ? height : height * lineSpacing), 0);
+  const bounds = boxOf(area.outer);
+  for (const turned of preferTurned ? [true, false] : [false, true]) {
+    const [width, height] = turned ? [high, wide] : [wide, high];
+    for (const [across, up] of spots) {
+      const roomX = (bounds.right - bounds.left) / 100 - width - 2 * clear;
+      const roomY = (bounds.top - bounds.bottom) / 100 - height - 2 * clear;
+      if (roomX < 0 || roomY < 0) break;
+      const left = bounds.left / 100 + clear + across * roomX;
+      const bottom = bounds.bottom / 100 + clear + up * roomY;
+      const box = { left, bottom, right: left + width, top: bottom + height };
+      const room = grownBox(box, clear - 0.01);
+      if (obstacles.some((obstacle) => boxesOverlap(obstacle, room)) || !isWithin(room, area)) continue;
+      return { texts: linesIn(lines, box, turned), box };
+    }
+  }
+  return undefined;
+}
+
+/** Shares of the free room, the middle first. */
+const spots: readonly (readonly [number, number])[] = [
+  [0.5, 0.5],
+  [0.5, 0.75],
+  [0.5, 0.25],
+  [0.25, 0.5],
+  [0.75, 0.5],
+  [0.25, 0.75],
+  [0.75, 0.75],
+  [0.25, 0.25],
+  [0.75, 0.25],
+  [0.5, 1],
+  [0.5, 0],
+  [0, 0.5],
+  [1, 0.5],
+  [0, 1],
+  [1, 1],
+  [1, 0],
+  [0, 0],
+];
+
+function isWithin({ left, bottom, right, top }: PaperBox, area: Polygon): boolean {
+  const h = (length: Mm) => Math.round(length * 100);
+  const box = rectangle(h(left), h(bottom), h(right) - h(left), h(top) - h(bottom));
+  return difference([box], [area]).reduce((sum, rest) => sum + polygonArea(rest), 0) === 0;
+}
+
+function linesIn(lines: readonly LabelLine[], box: PaperBox, turned: boolean): Text[] {
+  let below = 0;
+  return lines.map((line, i): Text => {
+    below += i === 0 ? line.height : line.height * lineSpacing;
+    const at = turned
+      ? { x: box.left + below, y: (box.bottom + box.top) / 2 }
+      : { x: (box.left + box.right) / 2, y: box.top - below };
+    return { kind: 'text', anchor: 'middle', ...line, at, ...(turned ? { turned: 90 as const } : {}) };
+  });
+}

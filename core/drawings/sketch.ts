@@ -1,0 +1,21 @@
+import type { Mm } from '../units';
+import { moveItems } from './move-items';
+import type { Item } from './page';
+import type { FlowBlock } from './flow-table';
+
+/** A drawing with its dimensions round it, its lower left corner at the origin of the paper. */
+export interface Sketch {
+  readonly width: Mm;
+  readonly height: Mm;
+  readonly items: readonly Item[];
+  /** Whether every mark and size found its place in the drawing itself. */
+  readonly isComplete: boolean;
+}
+
+export function placeSketch(sketch: Sketch, left: Mm, top: Mm): Item[] {
+  return moveItems(sketch.items, left, top - sketch.height);
+}
+
+export function sketchBlock(sketch: Sketch): FlowBlock {
+  return { height: sketch.height, at: (left, top) => placeSketch(sketch, left, top) };
+}

@@ -1,0 +1,48 @@
+import type { Job } from '../job/schema';
+import type { Item, Page, TextMeasure } from './page';
+import type { PaperBox } from './paper';
+import { fieldsOfJob, frameAndTitleBlock } from './title-block';
+
+/** What the pages of a many-paged workshop document have in common: A4 upright, for a clipboard. */
+export interface TradeDocument {
+  readonly job: Job;
+  readonly title: string;
+  readonly documentType: string;
+  readonly notes: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/**
+ * Frame, title block and free space of one page; notes and cautions on the first page alone.
+ *
+ * @param scaleText what the title block says of the scale where a page shows something to scale
+ */
+export function tradePage(
+  document: TradeDocument,
+  sheet: number,
+  sheets: number,
+  measure: TextMeasure,
+  scaleText?: string,
+): { items: Item[]; space: PaperBox } {
+  const { job, title, documentType, notes, cautions } = document;
+  return frameAndTitleBlock(
+    {
+      ...fieldsOfJob(job),
+      format: 'A4',
+      landscape: false,
+      title,
+      documentType,
+      scale: null,
+      ...(scaleText !== undefined && { scaleText }),
+      sheet,
+      sheets,
+      notes: sheet === 1 ? notes : [],
+      cautions: sheet === 1 ? cautions : [],
+    },
+    measure,
+  );
+}
+
+export function upright(items: readonly Item[]): Page {
+  return { format: 'A4', landscape: false, items };
+}

@@ -6,7 +6,7 @@ import { jobSchema, vertexSchema, verticesSchema } from './schema';
  * that `readJob` checks: ids, references and crossings are not in it.
  */
 export function jobJsonSchema(): Record<string, unknown> {
-  const schema = toJsonSchema(jobSchema, {
+  const { $schema, ...schema } = toJsonSchema(jobSchema, {
     target: 'draft-2020-12',
     typeMode: 'input',
     // Every number of JSON is finite.
@@ -16,5 +16,5 @@ export function jobJsonSchema(): Record<string, unknown> {
   const title = 'Lodeplan job, version 1';
   const description =
     'Lengths in millimetres, x to the right and y up from the datum of the wall; fields that are not listed are kept.';
-  return { ...schema, title, description };
+  return { $schema, title, description, ...schema };
 }

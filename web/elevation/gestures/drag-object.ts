@@ -1,0 +1,56 @@
+import { boxOfObject, findObject, type ObjectRef } from '../../../core/job/shape';
+import { copyTo, moveBy } from '../../job/changes/objects';
+import type { Hand } from '../hand.svelte';
+import { partsOfBox, snap, toWholeMm } from '../snap';
+import { snapLines } from '../snap-lines';
+import type { Gesture, HandEvent } from './gesture';
+
+/** Moves an object with the hand, or a copy of it. Its lower left corner keeps to whole millimetres until it snaps. */
+export function dragObject(
+  hand: Hand,
+  start: HandEvent,
+  ref: ObjectRef,
+  { copy = false } = {},
+): Gesture | null {
+  const { wall } = hand;
+  const object = wall && findObject(wall, ref);
+  if (!wall || !object) return null;
+  const box = boxOfObject(object);
+  const lines = snapLines(wall, copy ? null : ref, hand.panels);
+  const moving = copy ? copyTo(wall, ref, 0, 0).copy : ref;
+  const changeFor = (dx: number, dy: number) =>
+    copy ? copyTo(wall, ref, dx, dy) : moveBy(wall, ref, dx, dy);
+  const before = hand.open.selection;
+  if (copy) hand.lifted = { ref: moving, rest: wall };
+  else hand.lift(ref, wall);
+
+  return {
+    move(event) {
+      const { dx, dy } = travel(start, event);
+      const { x, y } = toWholeMm({ x: box.x + dx, y: box.y + dy });
+      const { by, guides } = snap(
+        partsOfBox({ ...box, x, y }),
+        lines,
+        hand.snapReachOf({ ...event, alt: event.alt && !copy }),
+      );
+      hand.guide(guides);
+      hand.open.preview(changeFor(x - box.x + by.x, y - box.y + by.y).change);
+      hand.open.selection = moving;
+    },
+    end() {
+      hand.commit(changeFor(0, 0).name);
+    },
+    cancel() {
+      hand.cancel();
+      hand.open.selection = before;
+    },
+  };
+}
+
+/** Shift keeps to the direction in which the hand went further. */
+function travel(start: HandEvent, event: HandEvent): { dx: number; dy: number } {
+  const dx = event.at.x - start.at.x;
+  const dy = event.at.y - start.at.y;
+  if (!event.straight) return { dx, dy };
+  return Math.abs(dx) >= Math.abs(dy) ? { dx, dy: 0 } : { dx: 0, dy };
+}

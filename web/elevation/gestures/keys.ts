@@ -1,0 +1,136 @@
+import { boxOfObject, pointOf, type ObjectRef } from '../../../core/job/shape';
+import { copyTo, moveBy } from '../../job/changes/objects';
+import { setCorner, takeOutCorner } from '../../job/changes/walls';
+import { takeOut } from '../../job/changes/fields';
+import { parseLength } from '../../tapes/parse-length';
+import type { Hand } from '../hand.svelte';
+import { choose } from '../tool';
+import { chooseObject } from './choose';
+import { closeShape, setTypedCorner, takeBackCorner } from './corners';
+import { putInMiddle } from './put-in';
+import { chosenObject } from './what-can-change';
+
+const directions: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+};
+
+/**
+ * A key pressed on the drawing. Arrows nudge by 1 mm, with Shift by 10; a held arrow is one change to undo.
+ *
+ * @param escapeGesture ends a running gesture; false if there was none
+ */
+export function pressKey(hand: Hand, event: KeyboardEvent, escapeGesture: () => boolean): void {
+  if (event.target !== event.currentTarget) return;
+  if (event.key === 'Escape' ? escape(hand, escapeGesture) : keyDoes(hand, event)) event.preventDefault();
+}
+
+function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
+  const command = event.ctrlKey || event.metaKey;
+  if (!hand.open.settled || event.altKey) return false;
+  if (command) return event.key.toLowerCase() === 'd' && copyBesideItself(hand);
+  if (event.key === 'Tab') return walk(hand, event.shiftKey ? -1 : 1);
+  if (hand.corners) return drawByKey(hand, event.key);
+  const direction = directions[event.key];
+  if (direction) return nudge(hand, direction, event.shiftKey ? 10 : 1, event.repeat);
+  if (event.key === 'Delete' || event.key === 'Backspace') return takeOutChosen(hand);
+  if (event.key === 'Enter' && hand.tool.kind === 'put-in') {
+    putInMiddle(hand, hand.tool);
+    return true;
+  }
+  return viewKey(hand, event.key);
+}
+
+/** First the gesture, then the tool, then what is chosen. */
+function escape(hand: Hand, escapeGesture: () => boolean): boolean {
+  if (escapeGesture()) return true;
+  if (hand.tool.kind !== 'choose') {
+    hand.takeUp(choose);
+    return true;
+  }
+  if (!hand.open.selection) return false;
+  chooseObject(hand, null);
+  return true;
+}
+
+function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, held: boolean): boolean {
+  const { wall, open } = hand;
+  const { selection } = open;
+  if (!wall || !selection || selection.kind === 'panel') return false;
+  if (selection.kind === 'vertex') {
+    const vertex = wall.outline[Number(selection.id)];
+    if (!vertex) return false;
+    const at = pointOf(vertex);
+    const to = { x: at.x + x * step, y: at.y + y * step };
+    hand.make(setCorner(wall.id, null, Number(selection.id), to), { merge: held });
+    return true;
+  }
+  hand.make(moveBy(wall, selection, x * step, y * step), { merge: held });
+  return true;
+}
+
+function takeOutChosen(hand: Hand): boolean {
+  const { wall, open } = hand;
+  const { selection } = open;
+  if (!wall || !selection || selection.kind === 'panel') return false;
+  const change =
+    selection.kind === 'vertex'
+      ? takeOutCorner(wall.id, null, Number(selection.id))
+      : takeOut(wall, selection);
+  if (hand.make(change)) open.selection = null;
+  return true;
+}
+
+/** A copy to the right of the object, as far away as the object is wide and a hand's breadth more. */
+function copyBesideItself(hand: Hand): boolean {
+  const { wall } = hand;
+  const ref = chosenObject(hand.open.selection);
+  const object = ref && hand.find(ref);
+  if (!wall || !ref || !object) return false;
+  const copy = copyTo(wall, ref, Math.round(boxOfObject(object).width) + 100, 0);
+  if (hand.make(copy)) hand.open.selection = copy.copy;
+  return true;
+}
+
+/** To the next object as they are listed; past the last one the key leaves the drawing as usual. */
+function walk(hand: Hand, by: 1 | -1): boolean {
+  const { wall, open } = hand;
+  if (!wall) return false;
+  const refs: ObjectRef[] = [
+    ...wall.openings.map(({ id }) => ({ kind: 'opening' as const, id })),
+    ...wall.fittings.map(({ id }) => ({ kind: 'fitting' as const, id })),
+    ...wall.zones.map(({ id }) => ({ kind: 'zone' as const, id })),
+  ];
+  const at = refs.findIndex(({ kind, id }) => kind === open.selection?.kind && id === open.selection.id);
+  const next = at < 0 ? (by > 0 ? refs[0] : undefined) : refs[at + by];
+  if (!next) return false;
+  chooseObject(hand, next);
+  return true;
+}
+
+/** While corners are set: figures are the length of the next edge. */
+function drawByKey(hand: Hand, key: string): boolean {
+  const { corners, tool } = hand;
+  if (!corners || tool.kind !== 'corners') return false;
+  if (/^[0-9.,]$/.test(key)) {
+    hand.corners = { ...corners, typed: corners.typed + key };
+  } else if (key === 'Backspace' && corners.typed) {
+    hand.corners = { ...corners, typed: corners.typed.slice(0, -1) };
+  } else if (key === 'Backspace') takeBackCorner(hand);
+  else if (key === 'Enter') {
+    const length = parseLength(corners.typed);
+    if (length !== null && length > 0) setTypedCorner(hand, length);
+    else closeShape(hand, tool.of);
+  } else return false;
+  return true;
+}
+
+function viewKey(hand: Hand, key: string): boolean {
+  if (key === '+' || key === '=') hand.view.zoom(1.25);
+  else if (key === '-') hand.view.zoom(0.8);
+  else if (key === '0') hand.fit();
+  else return false;
+  return true;
+}

@@ -1,0 +1,119 @@
+import { defaultFitting, defaultOpening, newFitting, newOpening, newZone } from '../../../core/job/defaults';
+import type { Wall } from '../../../core/job/schema';
+import { boxOfVertices, type MmBox, type MmPoint, type ObjectRef } from '../../../core/job/shape';
+import { putInFitting, putInOpening, putInZone, setInto } from '../../job/changes/put-in';
+import type { NamedChange } from '../../job/changes/named-change';
+import type { Hand } from '../hand.svelte';
+import { partsOfBox, partsOfPoint, snap, toWholeMm } from '../snap';
+import { snapLines } from '../snap-lines';
+import { choose, type Tool } from '../tool';
+import { hasTravelled, type Gesture, type HandEvent } from './gesture';
+
+export type PutInTool = Extract<Tool, { kind: 'put-in' }>;
+
+/** A click puts a thing in at its usual size, a drag from corner to corner gives it the size. */
+export function putIn(hand: Hand, start: HandEvent, tool: PutInTool): Gesture | null {
+  const { wall } = hand;
+  if (!wall) return null;
+  const lines = snapLines(wall, null, hand.panels);
+  const corner = (event: HandEvent) => {
+    const at = toWholeMm(event.at);
+    const { by, guides } = snap(partsOfPoint(at), lines, hand.snapReachOf(event));
+    hand.guide(guides);
+    return { x: at.x + by.x, y: at.y + by.y };
+  };
+  const from = corner(start);
+  let box: MmBox | null = null;
+  hand.ghost = null;
+
+  return {
+    move(event) {
+      if (!box && !hasTravelled(start, event)) return;
+      box = boxBetween(from, corner(event), event.straight);
+      const { change, ref } = thingFor(hand, wall, tool, box);
+      hand.lifted = { ref, rest: wall };
+      hand.open.preview(change.change);
+    },
+    end(event) {
+      hand.cancel();
+      finish(hand, wall, tool, box ?? usualBox(hand, wall, tool, event));
+    },
+    cancel() {
+      hand.cancel();
+    },
+  };
+}
+
+/** Puts a thing in at its usual size in the middle of what is seen, as Enter does. */
+export function putInMiddle(hand: Hand, tool: PutInTool): void {
+  const { wall } = hand;
+  if (!wall) return;
+  const { x, y, width, height } = boxOfVertices(wall.outline);
+  finish(hand, wall, tool, usualBoxAt(tool, { x: x + width / 2, y: y + height / 2 }));
+}
+
+/** Shows what a click would put in. */
+export function showGhost(hand: Hand, tool: PutInTool, event: HandEvent): void {
+  const { wall } = hand;
+  if (!wall) return;
+  const box = usualBox(hand, wall, tool, event);
+  hand.ghost =
+    tool.of === 'opening'
+      ? setInto(newOpening(wall, tool.what), box)
+      : tool.of === 'fitting'
+        ? setInto(newFitting(wall, tool.what), box)
+        : null;
+}
+
+/** Where a click puts a thing: about the hand, in line with what is near; doors and arches stand on the floor. */
+function usualBox(hand: Hand, wall: Wall, tool: PutInTool, event: HandEvent): MmBox {
+  const box = usualBoxAt(tool, event.at);
+  const { by, guides } = snap(partsOfBox(box), snapLines(wall, null, hand.panels), hand.snapReachOf(event));
+  hand.guide(guides);
+  return { ...box, x: box.x + by.x, y: box.y + by.y };
+}
+
+function usualBoxAt(tool: PutInTool, middle: MmPoint): MmBox {
+  const { width, height } = usualSize(tool);
+  const { x, y } = toWholeMm({ x: middle.x - width / 2, y: middle.y - height / 2 });
+  const onFloor = tool.of === 'opening' && defaultOpening(tool.what).y === 0;
+  return { x, y: onFloor ? 0 : y, width, height };
+}
+
+function usualSize(tool: PutInTool): { width: number; height: number } {
+  if (tool.of === 'opening') return defaultOpening(tool.what);
+  if (tool.of === 'fitting') return defaultFitting(tool.what);
+  return { width: 2000, height: 1000 };
+}
+
+function finish(hand: Hand, wall: Wall, tool: PutInTool, box: MmBox): void {
+  const { change, ref } = thingFor(hand, wall, tool, box);
+  hand.takeUp(choose);
+  hand.letGo();
+  if (hand.make(change)) hand.open.selection = ref;
+}
+
+function thingFor(
+  hand: Hand,
+  wall: Wall,
+  tool: PutInTool,
+  box: MmBox,
+): { change: NamedChange; ref: ObjectRef } {
+  if (tool.of === 'opening') {
+    const opening = setInto(newOpening(wall, tool.what), box);
+    return { change: putInOpening(wall, opening), ref: { kind: 'opening', id: opening.id } };
+  }
+  if (tool.of === 'fitting') {
+    const fitting = setInto(newFitting(wall, tool.what), box);
+    return { change: putInFitting(wall, fitting), ref: { kind: 'fitting', id: fitting.id } };
+  }
+  const zone = newZone(hand.open.job, wall, box);
+  return { change: putInZone(wall, zone), ref: { kind: 'zone', id: zone.id } };
+}
+
+function boxBetween(a: MmPoint, b: MmPoint, square: boolean): MmBox {
+  let width = Math.max(5, Math.abs(b.x - a.x));
+  let height = Math.max(5, Math.abs(b.y - a.y));
+  if (square) width = height = Math.max(width, height);
+  return { x: b.x < a.x ? a.x - width : a.x, y: b.y < a.y ? a.y - height : a.y, width, height };
+}

@@ -1,0 +1,139 @@
+import type { Panel } from '../../core/panels/panel';
+import type { Fitting, Opening, Wall, Zone } from '../../core/job/schema';
+import { boxOfVertices, type MmPoint, type ObjectRef } from '../../core/job/shape';
+import { removeObject } from '../../core/job/changes';
+import type { OpenJob } from '../job/open-job.svelte';
+import type { NamedChange } from '../job/changes/named-change';
+import type { Results } from '../results/results.svelte';
+import type { HandEvent } from './gestures/gesture';
+import type { Guide } from './snap';
+import { choose, type Tool } from './tool';
+import { View } from './view.svelte';
+
+/** Corners set so far, where the next would be, and the length typed for the edge to it. */
+export interface Corners {
+  readonly placed: readonly MmPoint[];
+  readonly next: MmPoint | null;
+  readonly typed: string;
+}
+
+/** How near on the screen something snaps, px. */
+const snapReach = 8;
+
+/**
+ * What the hand is doing on the drawing: the view, the tool, what is lifted off the wall while it is dragged, and
+ * what is said about it. The job itself stays with `OpenJob`.
+ */
+export class Hand {
+  readonly open: OpenJob;
+  readonly view = new View();
+  readonly #results: Results;
+  #chosenTool = $state.raw<{ readonly tool: Tool; readonly station: string }>({ tool: choose, station: '' });
+
+  /** The object under the hand and the wall without it, as it was when the drag began. */
+  lifted = $state.raw<{ readonly ref: ObjectRef; readonly rest: Wall } | null>(null);
+  guides = $state.raw<readonly Guide[]>([]);
+  corners = $state.raw<Corners | null>(null);
+  /** What a click would put in, where it would. */
+  ghost = $state.raw<Opening | Fitting | null>(null);
+  /** The last thing that happened, for those who listen instead of looking. */
+  said = $state.raw('');
+  /** The standing figure for scale. */
+  figure = $state.raw(false);
+
+  constructor(open: OpenJob, results: Results) {
+    this.open = open;
+    this.#results = results;
+  }
+
+  get wall(): Wall | undefined {
+    return this.open.wall;
+  }
+
+  /** The panels of the wall on the screen, as last worked out. */
+  get panels(): readonly Panel[] {
+    return this.worked?.zones.flatMap(({ layout }) => layout?.panels ?? []) ?? noPanels;
+  }
+
+  /** The wall on the screen as last worked out. */
+  get worked() {
+    const id = this.wall?.id;
+    return this.#results.worked?.walls.find(({ survey }) => survey.wall.id === id);
+  }
+
+  /** A tool belongs to the station it was taken up at. */
+  get tool(): Tool {
+    const { tool, station } = this.#chosenTool;
+    return station === this.open.station ? tool : choose;
+  }
+
+  takeUp(tool: Tool): void {
+    this.#chosenTool = { tool, station: this.open.station };
+    this.corners = tool.kind === 'corners' ? { placed: [], next: null, typed: '' } : null;
+    this.ghost = null;
+    this.guides = [];
+    if (tool.kind !== 'choose') this.open.selection = null;
+  }
+
+  lift(ref: ObjectRef, from: Wall): void {
+    this.lifted = { ref, rest: removeObject({ walls: [from] } as never, from.id, ref).walls[0]! };
+  }
+
+  /** Nothing is under the hand any more. */
+  letGo(): void {
+    this.lifted = null;
+    this.guides = [];
+  }
+
+  fit(): void {
+    this.view.fit(this.wallBox);
+  }
+
+  get wallBox() {
+    return this.wall ? boxOfVertices(this.wall.outline) : { x: 0, y: 0, width: 5000, height: 2700 };
+  }
+
+  /** How near in mm something has to be to snap; less than nothing while Ctrl or Alt holds snapping off. */
+  snapReachOf({ ctrl, alt }: Pick<HandEvent, 'ctrl' | 'alt'>): number {
+    return ctrl || alt ? -1 : snapReach / this.view.frame.scale;
+  }
+
+  /** Shows guides and says them once, when they change. */
+  guide(guides: readonly Guide[]): void {
+    const words = guides.map((guide) => guide.words).join('; ');
+    if (words && words !== this.guides.map((guide) => guide.words).join('; ')) this.said = words;
+    this.guides = guides;
+  }
+
+  /** A finished change outside a gesture; what refuses it is said. */
+  make({ name, change }: NamedChange, options?: { merge?: boolean }): boolean {
+    const refused = this.open.apply(name, change, options);
+    this.said = refused ?? name;
+    return refused === null;
+  }
+
+  /** Ends a gesture with the name it is undone by. */
+  commit(name: string): void {
+    const refused = this.open.commit(name);
+    this.said = refused ?? name;
+    this.letGo();
+  }
+
+  /** Ends a gesture as if it had never begun. */
+  cancel(): void {
+    this.open.cancel();
+    this.letGo();
+  }
+
+  find(ref: ObjectRef): Opening | Fitting | Zone | undefined {
+    const list =
+      ref.kind === 'opening'
+        ? this.wall?.openings
+        : ref.kind === 'fitting'
+          ? this.wall?.fittings
+          : this.wall?.zones;
+    return list?.find(({ id }) => id === ref.id);
+  }
+}
+
+const noPanels: readonly Panel[] = [];

@@ -1,0 +1,71 @@
+import {
+  isRectangle,
+  boxOfObject,
+  pointOf,
+  verticesOf,
+  type MmPoint,
+  type Placed,
+} from '../../core/job/shape';
+import type { Fitting, Opening, Zone } from '../../core/job/schema';
+import { toScreen, type Frame, type ScreenPoint } from './frame';
+import type { Handle } from './gestures/resized-box';
+
+/** A handle that pulls edges of a box, and where it stands on the screen. */
+export interface BoxHandle extends Handle, ScreenPoint {}
+
+/** Handles stand this far outside the box, so that a small object can still be gripped itself. */
+const outside = 8;
+/** A side shorter than this on the screen has no room for handles: zoom in, or type. */
+const leastSide = 36;
+
+/** Corner and edge handles of a rectangle or circle; none for other shapes, which are pulled by their corners. */
+export function boxHandles(object: Opening | Fitting | Zone, frame: Frame): BoxHandle[] {
+  const vertices = verticesOf(object);
+  if (vertices && !isRectangle(vertices)) return [];
+  const { x, y, width, height } = boxOfObject(object);
+  const low = toScreen(frame, { x, y });
+  const high = toScreen(frame, { x: x + width, y: y + height });
+  if (high.px - low.px < leastSide && low.py - high.py < leastSide) return [];
+  const round = (object as Placed).circle !== undefined;
+  const at = (hx: -1 | 0 | 1, hy: -1 | 0 | 1): BoxHandle => ({
+    x: hx,
+    y: hy,
+    px: hx < 0 ? low.px - outside : hx > 0 ? high.px + outside : (low.px + high.px) / 2,
+    py: hy < 0 ? low.py + outside : hy > 0 ? high.py - outside : (low.py + high.py) / 2,
+  });
+  const corners = [at(-1, -1), at(1, -1), at(1, 1), at(-1, 1)];
+  return round ? corners : [...corners, at(0, -1), at(1, 0), at(0, 1), at(-1, 0)];
+}
+
+/** The corners by which a polygon is pulled, and the middles of its edges where another can be put in. */
+export function shapeHandles(object: Opening | Fitting | Zone): { corners: MmPoint[]; middles: MmPoint[] } {
+  const vertices = verticesOf(object);
+  if (!vertices || isRectangle(vertices)) return { corners: [], middles: [] };
+  const corners = vertices.map(pointOf);
+  const middles = corners.map(({ x, y }, i) => {
+    const next = corners[(i + 1) % corners.length]!;
+    return { x: (x + next.x) / 2, y: (y + next.y) / 2 };
+  });
+  // No corner is put into an arc: it would become two straight edges.
+  const straight = vertices.map((_, i) => Array.isArray(vertices[(i + 1) % vertices.length]));
+  return { corners, middles: middles.map((middle, i) => (straight[i] ? middle : { x: NaN, y: NaN })) };
+}
+
+/** The handle under a finger or cursor: 40 px wide to a finger, 20 px to a mouse. */
+export function handleAt(
+  handles: readonly BoxHandle[],
+  { px, py }: ScreenPoint,
+  touch: boolean,
+): BoxHandle | null {
+  const reach = touch ? 20 : 10;
+  let best: BoxHandle | null = null;
+  let least = reach;
+  for (const handle of handles) {
+    const distance = Math.max(Math.abs(handle.px - px), Math.abs(handle.py - py));
+    if (distance <= least) {
+      best = handle;
+      least = distance;
+    }
+  }
+  return best;
+}

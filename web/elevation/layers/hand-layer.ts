@@ -1,0 +1,129 @@
+import { boxOf } from '../../../core/geometry/polygon';
+import type { Fitting, Opening, Vertex, Zone } from '../../../core/job/schema';
+import { pointOf, type MmPoint, type ObjectRef } from '../../../core/job/shape';
+import { toScreen } from '../frame';
+import { boxHandles, shapeHandles } from '../handles';
+import type { Corners } from '../hand.svelte';
+import { polygonOf } from '../rings';
+import type { Guide } from '../snap';
+import { paintCorners } from './corners-drawing';
+import { paintFitting } from './fittings-layer';
+import { paintOpening } from './openings-layer';
+import { acrossOf, condensed, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
+import { paintZone } from './zones-layer';
+
+type WallObject = Opening | Fitting | Zone;
+
+export interface HandDrawing {
+  /** Painted here rather than on its own layer: it is under the hand. */
+  readonly lifted: { readonly kind: ObjectRef['kind']; readonly object: WallObject } | null;
+  readonly ghost: { readonly kind: ObjectRef['kind']; readonly object: WallObject } | null;
+  readonly chosen: WallObject | null;
+  /** Whether the chosen object can be pulled by its handles. */
+  readonly handles: boolean;
+  /** The wall's corners where they can be moved, and the one that is chosen. */
+  readonly outline: readonly Vertex[] | null;
+  readonly chosenCorner: number | null;
+  readonly guides: readonly Guide[];
+  readonly corners: Corners | null;
+}
+
+/** What is under the hand: the dragged object, handles, guides, a shape that is being drawn. */
+export function paintHand(pen: Pen, drawing: HandDrawing): void {
+  const { lifted, ghost, chosen, guides, corners } = drawing;
+  if (lifted) paintObject(pen, lifted.kind, lifted.object);
+  if (ghost) {
+    pen.context.save();
+    pen.context.globalAlpha = 0.55;
+    paintObject(pen, ghost.kind, ghost.object);
+    pen.context.restore();
+  }
+  if (drawing.outline) paintWallCorners(pen, drawing.outline, drawing.chosenCorner);
+  if (chosen) {
+    paintLeaders(pen, chosen);
+    strokePolygon(pen, polygonOf(chosen), inks['red-lead'], 2.5);
+    if (drawing.handles) paintHandles(pen, chosen);
+  }
+  guides.forEach((guide, i) => paintGuide(pen, guide, i));
+  if (corners) paintCorners(pen, corners);
+}
+
+function paintObject(pen: Pen, kind: ObjectRef['kind'], object: WallObject): void {
+  if (kind === 'opening') paintOpening(pen, object as Opening);
+  else if (kind === 'fitting') paintFitting(pen, object as Fitting);
+  else paintZone(pen, object as Zone, false);
+}
+
+/** Dotted, from the object's edges to the two tapes. */
+function paintLeaders(pen: Pen, object: WallObject): void {
+  const { left, bottom, right, top } = boxOf(polygonOf(object).outer);
+  const { frame } = pen;
+  for (const x of [left, right]) {
+    const across = acrossOf(frame, x);
+    strokeLine(pen, [across, downOf(frame, bottom), across, frame.height], inks['red-lead'], 1, [2, 3]);
+  }
+  for (const y of [bottom, top]) {
+    const down = downOf(frame, y);
+    strokeLine(pen, [0, down, acrossOf(frame, left), down], inks['red-lead'], 1, [2, 3]);
+  }
+}
+
+function paintHandles(pen: Pen, object: WallObject): void {
+  for (const { px, py } of boxHandles(object, pen.frame)) paintSquare(pen, px, py, inks.paper);
+  const { corners, middles } = shapeHandles(object);
+  for (const middle of middles) if (!Number.isNaN(middle.x)) paintDot(pen, middle, 4);
+  for (const corner of corners) {
+    const { px, py } = toScreen(pen.frame, corner);
+    paintSquare(pen, px, py, inks.paper);
+  }
+}
+
+function paintWallCorners(pen: Pen, outline: readonly Vertex[], chosen: number | null): void {
+  outline.forEach((vertex, i) => {
+    const { px, py } = toScreen(pen.frame, pointOf(vertex));
+    if (i === chosen) paintSquare(pen, px, py, inks['red-lead']);
+    else paintDot(pen, pointOf(vertex), 4);
+  });
+}
+
+/** 12 px wide; what a finger may miss it by is wider. */
+function paintSquare({ context }: Pen, px: number, py: number, fill: string): void {
+  const [x, y] = [Math.round(px) - 5.5, Math.round(py) - 5.5];
+  context.fillStyle = fill;
+  context.fillRect(x, y, 11, 11);
+  context.strokeStyle = inks['red-lead'];
+  context.lineWidth = 1.5;
+  context.strokeRect(x, y, 11, 11);
+}
+
+function paintDot({ context, frame }: Pen, at: MmPoint, radius: number): void {
+  const { px, py } = toScreen(frame, at);
+  context.beginPath();
+  context.arc(px, py, radius, 0, 2 * Math.PI);
+  context.fillStyle = inks.paper;
+  context.fill();
+  context.strokeStyle = inks['red-lead'];
+  context.lineWidth = 1.2;
+  context.stroke();
+}
+
+/** A dotted line across the drawing and, beside it, what it is in line with. */
+function paintGuide(pen: Pen, { axis, at, words }: Guide, row: number): void {
+  const { context, frame } = pen;
+  const upright = axis === 'x';
+  const place = upright ? acrossOf(frame, at * 100) : downOf(frame, at * 100);
+  const line = upright
+    ? ([place, 0, place, frame.height] as const)
+    : ([0, place, frame.width, place] as const);
+  strokeLine(pen, line, inks['red-lead'], 1, [1, 3]);
+  context.font = `12px ${condensed}`;
+  const width = context.measureText(words).width + 10;
+  const x = upright ? Math.max(0, Math.min(place + 5, frame.width - width)) : 6;
+  const y = upright ? 6 + row * 20 : Math.max(2, Math.min(place - 21, frame.height - 20));
+  context.fillStyle = inks.paper;
+  context.fillRect(x, y, width, 18);
+  context.fillStyle = inks['red-lead'];
+  context.textAlign = 'left';
+  context.textBaseline = 'middle';
+  context.fillText(words, x + 5, y + 9.5);
+}

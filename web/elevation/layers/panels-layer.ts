@@ -1,0 +1,108 @@
+import type { Panel } from '../../../core/panels/panel';
+import { boxOf } from '../../../core/geometry/polygon';
+import { condensed, inks, screenBox, strokePolygon, traceRing, type Pen } from './pen';
+
+export interface PanelsDrawing {
+  readonly panels: readonly Panel[];
+  /** Only the joints, thin: another station's work is in the foreground. */
+  readonly faint: boolean;
+  /** Mark of the chosen panel. */
+  readonly chosen: string | null;
+}
+
+/** The panels of a wall as one drawing: whole ones washed, cut ones hatched, joints and marks in red lead. */
+export function paintPanels(pen: Pen, { panels, faint, chosen }: PanelsDrawing): void {
+  const { context } = pen;
+  context.save();
+  if (faint) {
+    context.globalAlpha = 0.3;
+    trace(pen, panels);
+    context.strokeStyle = inks['red-lead'];
+    context.lineWidth = 1;
+    context.stroke();
+    context.restore();
+    return;
+  }
+  trace(pen, panels);
+  context.fillStyle = 'rgb(233 185 164 / 34%)';
+  context.fill('evenodd');
+  const cut = panels.filter((panel) => !panel.full);
+  if (cut.length > 0) {
+    trace(pen, cut);
+    context.fillStyle = hatching(context);
+    context.fill('evenodd');
+  }
+  trace(pen, panels);
+  context.strokeStyle = inks['red-lead'];
+  context.lineWidth = 1;
+  context.stroke();
+  paintMarks(pen, panels);
+  const panel = panels.find(({ mark }) => mark === chosen);
+  if (panel) strokePolygon(pen, panel.outline, inks['red-lead'], 3);
+  context.restore();
+}
+
+function trace(pen: Pen, panels: readonly Panel[]): void {
+  pen.context.beginPath();
+  for (const { outline } of panels) {
+    traceRing(pen, outline.outer);
+    for (const hole of outline.holes) traceRing(pen, hole);
+  }
+}
+
+/** The number within the zone, at the lower left, and the size of a cut panel where both fit at 12 px. */
+function paintMarks({ context, frame }: Pen, panels: readonly Panel[]): void {
+  context.textBaseline = 'alphabetic';
+  for (const panel of panels) {
+    const box = boxOf(panel.outline.outer);
+    const { x, y, width, height } = screenBox(frame, box);
+    if (x > frame.width || y > frame.height || x + width < 0 || y + height < 0) continue;
+    const number = numberOf(panel.mark);
+    if (width < number.length * 7 + 8 || height < 17) continue;
+    context.font = `600 12px ${condensed}`;
+    context.fillStyle = inks['red-lead'];
+    context.textAlign = 'left';
+    context.fillText(number, x + 5, y + height - 6);
+    if (panel.full || height < 40) continue;
+    const size = `${figure(box.right - box.left)} × ${figure(box.top - box.bottom)}`;
+    context.font = `12px ${condensed}`;
+    if (context.measureText(size).width > width - 8) continue;
+    context.fillStyle = inks.ink;
+    context.textAlign = 'center';
+    context.fillText(size, x + width / 2, y + height / 2 - 4);
+  }
+}
+
+/** `A-Z1-07` → `7`. */
+function numberOf(mark: string): string {
+  return mark.slice(mark.lastIndexOf('-') + 1).replace(/^0+(?=\d)/, '');
+}
+
+/** Hundredths as a dimension in mm; whole where it is whole. */
+function figure(hundredths: number): string {
+  return String(Math.round(hundredths / 10) / 10);
+}
+
+let pattern: { readonly of: CanvasRenderingContext2D; readonly fill: CanvasPattern | string } | null = null;
+
+/** Thin lines at 45°, 6 px apart. */
+function hatching(context: CanvasRenderingContext2D): CanvasPattern | string {
+  if (pattern?.of === context) return pattern.fill;
+  const ratio = Math.max(1, Math.round(window.devicePixelRatio));
+  const tile = document.createElement('canvas');
+  tile.width = tile.height = 6 * ratio;
+  const pen = tile.getContext('2d')!;
+  pen.scale(ratio, ratio);
+  pen.strokeStyle = 'rgb(181 64 28 / 45%)';
+  pen.lineWidth = 0.9;
+  pen.beginPath();
+  for (const shift of [-6, 0, 6]) {
+    pen.moveTo(shift - 1, 7);
+    pen.lineTo(shift + 7, -1);
+  }
+  pen.stroke();
+  const fill = context.createPattern(tile, 'repeat');
+  fill?.setTransform(new DOMMatrix().scale(1 / ratio));
+  pattern = { of: context, fill: fill ?? inks.wash };
+  return pattern.fill;
+}

@@ -1,0 +1,87 @@
+import type { Polygon, Ring } from '../../../core/geometry/polygon';
+import { colours } from '../../../core/drawings/colours';
+import type { Frame } from '../frame';
+
+/** What every layer draws with: the frame it draws in, the context, and the look's inks. */
+export interface Pen {
+  readonly context: CanvasRenderingContext2D;
+  readonly frame: Frame;
+}
+
+export const inks = { ...colours, tint: '#faece5', tapeLine: '#a58f3c' } as const;
+
+export const sans = "'Fira Sans', sans-serif";
+export const condensed = "'Fira Sans Condensed', 'Fira Sans', sans-serif";
+
+/** px across of a length on the wall in hundredths, on the middle of a pixel so that thin lines stay sharp. */
+export function acrossOf({ originX, scale }: Frame, x: number): number {
+  return Math.floor(originX + (x / 100) * scale) + 0.5;
+}
+
+/** px down of a height on the wall in hundredths, likewise. */
+export function downOf({ originY, scale }: Frame, y: number): number {
+  return Math.floor(originY - (y / 100) * scale) + 0.5;
+}
+
+/** Adds a closed ring (hundredths, wall frame) to the current path. */
+export function traceRing({ context, frame }: Pen, ring: Ring): void {
+  ring.forEach(({ x, y }, i) => {
+    if (i === 0) context.moveTo(acrossOf(frame, x), downOf(frame, y));
+    else context.lineTo(acrossOf(frame, x), downOf(frame, y));
+  });
+  context.closePath();
+}
+
+/** Starts a path of a polygon and its holes; fill it by the even-odd rule. */
+export function tracePolygon(pen: Pen, polygon: Polygon): void {
+  pen.context.beginPath();
+  traceRing(pen, polygon.outer);
+  for (const hole of polygon.holes) traceRing(pen, hole);
+}
+
+export function fillPolygon(pen: Pen, polygon: Polygon, fill: string | CanvasPattern): void {
+  tracePolygon(pen, polygon);
+  pen.context.fillStyle = fill;
+  pen.context.fill('evenodd');
+}
+
+export function strokePolygon(
+  pen: Pen,
+  polygon: Polygon,
+  stroke: string,
+  width: number,
+  dash: number[] = [],
+): void {
+  const { context } = pen;
+  tracePolygon(pen, polygon);
+  context.strokeStyle = stroke;
+  context.lineWidth = width;
+  context.setLineDash(dash);
+  context.stroke();
+  context.setLineDash([]);
+}
+
+/** A straight stroke between two points in px. */
+export function strokeLine(
+  { context }: Pen,
+  [x1, y1, x2, y2]: readonly [number, number, number, number],
+  stroke: string,
+  width: number,
+  dash: number[] = [],
+): void {
+  context.beginPath();
+  context.moveTo(x1, y1);
+  context.lineTo(x2, y2);
+  context.strokeStyle = stroke;
+  context.lineWidth = width;
+  context.setLineDash(dash);
+  context.stroke();
+  context.setLineDash([]);
+}
+
+/** The rectangle in px that a box in hundredths covers. */
+export function screenBox(frame: Frame, box: { left: number; bottom: number; right: number; top: number }) {
+  const x = acrossOf(frame, box.left);
+  const y = downOf(frame, box.top);
+  return { x, y, width: acrossOf(frame, box.right) - x, height: downOf(frame, box.bottom) - y };
+}

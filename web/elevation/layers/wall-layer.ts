@@ -1,0 +1,78 @@
+import type { Vertex } from '../../../core/job/schema';
+import { boxOf } from '../../../core/geometry/polygon';
+import { polygonOfVertices } from '../rings';
+import { acrossOf, downOf, fillPolygon, inks, strokeLine, strokePolygon, type Pen } from './pen';
+
+/** A grown person of 1.75 m, in mm from the middle of the foot: [x, y, width, height] (common practice, no source). */
+const figure = { height: 1750, headRadius: 105, shoulder: 1450, shoulderWidth: 460, hip: 850, hipWidth: 340 };
+
+export interface WallDrawing {
+  /** None while the job has no wall: then only the paper is drawn. */
+  readonly outline: readonly Vertex[] | undefined;
+  /** The standing figure for scale. */
+  readonly figure: boolean;
+}
+
+/** Paper with a dotted metre grid, the wall's outline, the floor line beyond it and the datum. */
+export function paintWall(pen: Pen, { outline, figure: withFigure }: WallDrawing): void {
+  paintGrid(pen);
+  paintDatum(pen);
+  if (!outline) return;
+  const polygon = polygonOfVertices(outline);
+  fillPolygon(pen, polygon, '#fbfaf2');
+  strokePolygon(pen, polygon, inks.ink, 2);
+  const box = boxOf(polygon.outer);
+  const floor = downOf(pen.frame, box.bottom);
+  strokeLine(
+    pen,
+    [acrossOf(pen.frame, box.left) - 10, floor, acrossOf(pen.frame, box.right) + 10, floor],
+    inks.ink,
+    3,
+  );
+  if (withFigure) paintFigure(pen, box.right - Math.min(90_000, (box.right - box.left) / 3), box.bottom);
+  paintDatum(pen);
+}
+
+/** Dots, at least 14 px apart, on round lengths from the datum. */
+function paintGrid({ context, frame }: Pen): void {
+  const step = [100, 250, 500, 1000, 2500, 5000, 10_000, 50_000].find((mm) => mm * frame.scale >= 14);
+  if (!step) return;
+  const gap = step * frame.scale;
+  context.fillStyle = inks.hairline;
+  for (let x = frame.originX % gap; x < frame.width; x += gap) {
+    for (let y = frame.originY % gap; y < frame.height; y += gap) context.fillRect(x - 0.5, y - 0.5, 1, 1);
+  }
+}
+
+/** The point that running dimensions are taken from. */
+function paintDatum(pen: Pen): void {
+  const x = acrossOf(pen.frame, 0);
+  const y = downOf(pen.frame, 0);
+  pen.context.beginPath();
+  pen.context.arc(x, y, 6, 0, 2 * Math.PI);
+  pen.context.strokeStyle = inks.ink;
+  pen.context.lineWidth = 1;
+  pen.context.stroke();
+  strokeLine(pen, [x - 10, y, x + 10, y], inks.ink, 1);
+  strokeLine(pen, [x, y - 10, x, y + 10], inks.ink, 1);
+}
+
+function paintFigure({ context, frame }: Pen, middle: number, floor: number): void {
+  const x = (mm: number) => frame.originX + (middle / 100 + mm) * frame.scale;
+  const y = (mm: number) => frame.originY - (floor / 100 + mm) * frame.scale;
+  context.fillStyle = 'rgb(31 45 54 / 12%)';
+  context.beginPath();
+  context.arc(x(0), y(figure.height - figure.headRadius), figure.headRadius * frame.scale, 0, 2 * Math.PI);
+  context.fill();
+  context.beginPath();
+  context.moveTo(x(-figure.shoulderWidth / 2), y(figure.shoulder));
+  context.lineTo(x(figure.shoulderWidth / 2), y(figure.shoulder));
+  context.lineTo(x(figure.hipWidth / 2), y(figure.hip));
+  context.lineTo(x(80), y(figure.hip));
+  context.lineTo(x(80), y(0));
+  context.lineTo(x(-80), y(0));
+  context.lineTo(x(-80), y(figure.hip));
+  context.lineTo(x(-figure.hipWidth / 2), y(figure.hip));
+  context.closePath();
+  context.fill();
+}

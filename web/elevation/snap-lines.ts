@@ -1,0 +1,77 @@
+import { boxOf } from '../../core/geometry/polygon';
+import type { Panel } from '../../core/panels/panel';
+import type { Wall } from '../../core/job/schema';
+import { pointOf, type MmBox, type ObjectRef } from '../../core/job/shape';
+import { nameOfObject } from '../job/changes/names';
+import { polygonOf } from './rings';
+import type { SnapLine } from './snap';
+
+const ranks = { datum: 4, wall: 3, edge: 2, middle: 1, joint: 0 };
+
+/**
+ * Everything on a wall that edges, middles and corners can be brought in line with: the datum, the wall's
+ * corners and middle, every object's edges and middle, and the joints of the panels as last worked out.
+ *
+ * @param moving left out: nothing snaps to itself
+ * @param panels of this wall; those of the moving zone are left out, as they move with it
+ */
+export function snapLines(wall: Wall, moving: ObjectRef | null, panels: readonly Panel[] = []): SnapLine[] {
+  const lines: SnapLine[] = [
+    { axis: 'x', at: 0, words: 'the datum', rank: ranks.datum },
+    { axis: 'y', at: 0, words: 'the datum', rank: ranks.datum },
+    ...linesOfWall(wall),
+  ];
+  for (const kind of ['opening', 'fitting', 'zone'] as const) {
+    const objects = kind === 'opening' ? wall.openings : kind === 'fitting' ? wall.fittings : wall.zones;
+    for (const object of objects) {
+      if (moving?.kind === kind && moving.id === object.id) continue;
+      lines.push(...linesOfBox(boxInMm(object), nameOfObject(wall, { kind, id: object.id })));
+    }
+  }
+  const ownMark = moving?.kind === 'zone' ? `${wall.id}-${moving.id}-` : null;
+  return [...lines, ...linesOfPanels(panels.filter(({ mark }) => !ownMark || !mark.startsWith(ownMark)))];
+}
+
+function linesOfWall(wall: Wall): SnapLine[] {
+  const corners = wall.outline.map(pointOf);
+  const xs = corners.map(({ x }) => x);
+  const ys = corners.map(({ y }) => y);
+  const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
+  return [
+    ...distinct(xs).map((at): SnapLine => ({ axis: 'x', at, words: "the wall's edge", rank: ranks.wall })),
+    ...distinct(ys).map((at): SnapLine => ({ axis: 'y', at, words: "the wall's edge", rank: ranks.wall })),
+    { axis: 'x', at: middle, words: "the wall's middle", rank: ranks.middle },
+  ];
+}
+
+function linesOfBox({ x, y, width, height }: MmBox, name: string): SnapLine[] {
+  return [
+    { axis: 'x', at: x, words: `the left edge of ${name}`, rank: ranks.edge },
+    { axis: 'x', at: x + width, words: `the right edge of ${name}`, rank: ranks.edge },
+    { axis: 'x', at: x + width / 2, words: `the middle of ${name}`, rank: ranks.middle },
+    { axis: 'y', at: y, words: `the lower edge of ${name}`, rank: ranks.edge },
+    { axis: 'y', at: y + height, words: `the upper edge of ${name}`, rank: ranks.edge },
+    { axis: 'y', at: y + height / 2, words: `the middle of ${name}`, rank: ranks.middle },
+  ];
+}
+
+/** Panels share their joints, so each line is taken once. */
+function linesOfPanels(panels: readonly Panel[]): SnapLine[] {
+  const boxes = panels.map(({ outline }) => boxOf(outline.outer));
+  const xs = distinct(boxes.flatMap(({ left, right }) => [left, right]));
+  const ys = distinct(boxes.flatMap(({ bottom, top }) => [bottom, top]));
+  return [
+    ...xs.map((at): SnapLine => ({ axis: 'x', at: at / 100, words: 'a panel line', rank: ranks.joint })),
+    ...ys.map((at): SnapLine => ({ axis: 'y', at: at / 100, words: 'a panel line', rank: ranks.joint })),
+  ];
+}
+
+/** The true extent, arcs included. */
+function boxInMm(object: Parameters<typeof polygonOf>[0]): MmBox {
+  const { left, bottom, right, top } = boxOf(polygonOf(object).outer);
+  return { x: left / 100, y: bottom / 100, width: (right - left) / 100, height: (top - bottom) / 100 };
+}
+
+function distinct(values: readonly number[]): number[] {
+  return [...new Set(values)];
+}

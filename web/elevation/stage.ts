@@ -1,0 +1,70 @@
+import Konva from 'konva/lib/Core';
+
+/** From the back to the front. */
+export const layerNames = ['wall', 'zones', 'panels', 'objects', 'hand'] as const;
+export type LayerName = (typeof layerNames)[number];
+
+/** Draws one layer, in CSS px of the drawing. */
+export type Paint = (context: CanvasRenderingContext2D) => void;
+
+/**
+ * The drawing surface: a stack of layers that each hold one custom shape and listen to nothing, so that a layer
+ * is painted again only when what it shows has changed. Hits are found from the wall's geometry, not here.
+ */
+export class Stage {
+  readonly #stage: Konva.Stage;
+  readonly #layers: Record<LayerName, { layer: Konva.Layer; paint: Paint }>;
+  #ratio: MediaQueryList | undefined;
+
+  constructor(container: HTMLDivElement) {
+    this.#stage = new Konva.Stage({ container, listening: false });
+    this.#layers = Object.fromEntries(layerNames.map((name) => [name, this.#addLayer()])) as Record<
+      LayerName,
+      { layer: Konva.Layer; paint: Paint }
+    >;
+    this.#sharpen();
+  }
+
+  /** Shows something else on a layer, at the next animation frame. */
+  paint(name: LayerName, paint: Paint): void {
+    const entry = this.#layers[name];
+    entry.paint = paint;
+    entry.layer.batchDraw();
+  }
+
+  resize(width: number, height: number): void {
+    this.#stage.size({ width, height });
+  }
+
+  destroy(): void {
+    this.#ratio?.removeEventListener('change', this.#sharpen);
+    this.#stage.destroy();
+  }
+
+  /** Canvases keep as many pixels as the screen has, also after it was zoomed or changed. */
+  readonly #sharpen = (): void => {
+    this.#ratio?.removeEventListener('change', this.#sharpen);
+    this.#ratio = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
+    this.#ratio.addEventListener('change', this.#sharpen);
+    for (const { layer } of Object.values(this.#layers)) {
+      layer.getCanvas().setPixelRatio(devicePixelRatio);
+      layer.batchDraw();
+    }
+  };
+
+  #addLayer(): { layer: Konva.Layer; paint: Paint } {
+    const entry: { layer: Konva.Layer; paint: Paint } = {
+      layer: new Konva.Layer({ listening: false }),
+      paint: () => {},
+    };
+    entry.layer.add(
+      new Konva.Shape({
+        listening: false,
+        perfectDrawEnabled: false,
+        sceneFunc: (context) => entry.paint(context._context as CanvasRenderingContext2D),
+      }),
+    );
+    this.#stage.add(entry.layer);
+    return entry;
+  }
+}

@@ -1,6 +1,6 @@
-import { boxOf, polygonArea, type Polygon } from '../geometry/polygon';
+import { boxOf, polygonArea, type Box, type Polygon } from '../geometry/polygon';
 import { freeSpaces, occupy } from './free-spaces';
-import type { CuttingTask, StockFormat } from './plan';
+import type { CuttingTask } from './plan';
 import { allTurns, shapeKey, turned, type Turn } from './poses';
 import { coverOf, type Rect } from './slabs';
 
@@ -8,8 +8,10 @@ import { coverOf, type Rect } from './slabs';
 export interface PanelKind {
   /** Numbers of its panels in the task. */
   readonly members: readonly number[];
-  /** Numbers of the stock formats it may be cut from and fits on. */
+  /** Numbers of the stock formats it may be cut from and whose sheet it fits. */
   readonly stock: readonly number[];
+  /** These and the formats it may be cut from of which only a rack piece has room for it. */
+  readonly allowed: readonly number[];
   /** Every way it may lie that differs from the others. */
   readonly poses: readonly Pose[];
   readonly isRectangle: boolean;
@@ -36,34 +38,38 @@ export interface Pose {
  * @throws Error if a panel fits no stock format it may be cut from (the layout never makes such a panel)
  */
 export function kindsOf(task: CuttingTask): PanelKind[] {
-  const groups = new Map<
-    string,
-    { members: number[]; shape: Polygon; stock: number[]; turns: readonly Turn[] }
-  >();
+  const groups = new Map<string, Group>();
   const known = new Map<string, string>();
   task.panels.forEach((panel, number) => {
-    const stock = stockFor(panel.outline, panel.stock, task.stock);
+    const box = boxOf(panel.outline.outer);
+    const may = task.stock.flatMap((format, number) => (panel.stock.includes(format.id) ? [number] : []));
+    const stock = may.filter((number) => hasRoom(task.stock[number]!, box));
+    const allowed = may.filter((number) => {
+      const { id } = task.stock[number]!;
+      return stock.includes(number) || task.rack.some((piece) => piece.stock === id && hasRoom(piece, box));
+    });
     if (stock.length === 0) throw new Error(`Panel ${panel.mark} fits no stock sheet it may be cut from.`);
-    const turns = stock.some((s) => task.stock[s]!.hasFace) ? allTurns.slice(0, 4) : allTurns;
+    const turns = allowed.some((s) => task.stock[s]!.hasFace) ? allTurns.slice(0, 4) : allTurns;
     const shape = turned(panel.outline, allTurns[0]!);
-    const own = `${shapeKey(shape)}#${stock.join()}`;
+    const own = `${shapeKey(shape)}#${allowed.join()}`;
     let key = known.get(own);
     if (key === undefined) {
       const keys = turns.map((turn) => shapeKey(turned(shape, turn)));
-      key = `${keys.sort()[0]!}#${stock.join()}`;
+      key = `${keys.sort()[0]!}#${allowed.join()}`;
       known.set(own, key);
     }
     const group = groups.get(key);
     if (group) group.members.push(number);
-    else groups.set(key, { members: [number], shape, stock, turns });
+    else groups.set(key, { members: [number], shape, stock, allowed, turns });
   });
-  return [...groups.values()].map(({ members, shape, stock, turns }) => {
+  return [...groups.values()].map(({ members, shape, stock, allowed, turns }) => {
     const { right, top } = boxOf(shape.outer);
     const area = polygonArea(shape);
     const isRectangle = area === right * top;
     return {
       members,
       stock,
+      allowed,
       poses: posesOf(shape, turns, isRectangle, task.kerf),
       isRectangle,
       area,
@@ -73,16 +79,18 @@ export function kindsOf(task: CuttingTask): PanelKind[] {
   });
 }
 
-/** Stock formats that the panel may be cut from and whose sheet it fits, one way round or the other. */
-function stockFor(outline: Polygon, ids: readonly string[], stock: readonly StockFormat[]): number[] {
-  const { left, bottom, right, top } = boxOf(outline.outer);
+interface Group {
+  readonly members: number[];
+  readonly shape: Polygon;
+  readonly stock: readonly number[];
+  readonly allowed: readonly number[];
+  readonly turns: readonly Turn[];
+}
+
+/** One way round or the other. */
+function hasRoom(sheet: { width: number; height: number }, { left, bottom, right, top }: Box): boolean {
   const [width, height] = [right - left, top - bottom];
-  return stock.flatMap((format, number) => {
-    const fits =
-      (width <= format.width && height <= format.height) ||
-      (height <= format.width && width <= format.height);
-    return fits && ids.includes(format.id) ? [number] : [];
-  });
+  return (width <= sheet.width && height <= sheet.height) || (height <= sheet.width && width <= sheet.height);
 }
 
 function posesOf(shape: Polygon, turns: readonly Turn[], isRectangle: boolean, kerf: number): Pose[] {

@@ -44,7 +44,7 @@ function sum(values: readonly number[]): number {
 /** Stock formats that share panels, directly or through others, stand together. */
 function connectedStock(task: CuttingTask, kinds: readonly PanelKind[]): number[][] {
   let groups = task.stock.map((_, stock) => [stock]);
-  for (const { stock } of kinds) {
+  for (const { allowed: stock } of kinds) {
     const joined = groups.filter((group) => group.some((one) => stock.includes(one)));
     if (joined.length > 1) groups = [...groups.filter((group) => !joined.includes(group)), joined.flat()];
   }
@@ -53,7 +53,7 @@ function connectedStock(task: CuttingTask, kinds: readonly PanelKind[]): number[
 
 /** For the panels that only these formats can give. */
 function boundOf(task: CuttingTask, kinds: readonly PanelKind[], stock: readonly number[]): Bounds {
-  const own = kinds.filter((kind) => kind.stock.every((one) => stock.includes(one)));
+  const own = kinds.filter((kind) => kind.allowed.every((one) => stock.includes(one)));
   if (own.length === 0) return { newSheets: 0, cost: 0 };
   const bought = stock.map((one) => task.stock[one]!);
   const ids = new Set(stock.map((one) => task.stock[one]!.id));

@@ -45,7 +45,7 @@ export function nest(
   const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score: rule.score };
   const sheets: NestedSheet[] = [];
   const orders = task.stock.map((_, stock) =>
-    rule.order.filter((kind) => kinds[kind]!.stock.includes(stock)),
+    rule.order.filter((kind) => kinds[kind]!.allowed.includes(stock)),
   );
   for (const number of rack) {
     const piece = task.rack[number]!;

@@ -1,0 +1,180 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { rectangle, type Polygon } from '../../core/geometry/polygon';
+import { kindsOf } from '../../core/cutting/kinds';
+import { boundsOf } from '../../core/cutting/lower-bound';
+import type { CuttingTask } from '../../core/cutting/plan';
+import { canBeCut, type Squares, type UnitPanel, type UnitSheet } from './exhaustive';
+
+/*
+ * The bound against certainty: for thousands of tiny tasks every way of cutting with less than the bound is
+ * tried, and none succeeds. One unit is 10 mm; where there is a kerf it is one unit, and the exhaustive search
+ * sees panels and sheets a unit larger.
+ */
+const unit = 1000;
+
+interface Piece {
+  readonly width: number;
+  readonly height: number;
+  /** Width and height of the corner that is missing; 0 × 0 for a rectangle. */
+  readonly notch: readonly [number, number];
+  readonly stock: readonly string[];
+}
+
+const side = fc.integer({ min: 1, max: 5 });
+const sheetSide = fc.integer({ min: 3, max: 6 });
+const piece = (stocks: readonly (readonly string[])[], notched: boolean) =>
+  fc
+    .record({ width: side, height: side, cut: fc.tuple(side, side), stock: fc.constantFrom(...stocks) })
+    .map(({ width, height, cut, stock }): Piece => {
+      const isNotched = notched && cut[0] < width && cut[1] < height;
+      return { width, height, notch: isNotched ? cut : [0, 0], stock };
+    });
+
+function outlineOf({ width: w, height: h, notch: [x, y] }: Piece): Polygon {
+  if (x === 0) return rectangle(0, 0, w * unit, h * unit);
+  const corners = [
+    [0, 0],
+    [w, 0],
+    [w, h - y],
+    [w - x, h - y],
+    [w - x, h],
+    [0, h],
+  ];
+  return { outer: corners.map(([px, py]) => ({ x: px! * unit, y: py! * unit })), holes: [] };
+}
+
+function squaresOf({ width, height, notch: [x, y] }: Piece, kerf: number): Squares {
+  const squares: [number, number][] = [];
+  for (let i = 0; i < width + kerf; i++) {
+    for (let j = 0; j < height + kerf; j++)
+      if (x === 0 || i < width - x || j < height - y) squares.push([i, j]);
+  }
+  return squares;
+}
+
+interface Tiny {
+  readonly pieces: readonly Piece[];
+  readonly sheets: readonly (UnitSheet & { readonly price: number })[];
+  readonly rack: readonly UnitSheet[];
+  readonly kerf: 0 | 1;
+  readonly method: 'free' | 'edge-to-edge';
+}
+
+function fits({ width, height, stock }: Piece, sheets: Tiny['sheets']): boolean {
+  return sheets.some(
+    (sheet) =>
+      stock.includes(sheet.stock) &&
+      ((width <= sheet.width && height <= sheet.height) || (height <= sheet.width && width <= sheet.height)),
+  );
+}
+
+function boundsOfTiny({ pieces, sheets, rack, kerf, method }: Tiny) {
+  const scale = <T extends { width: number; height: number }>(size: T) => ({
+    ...size,
+    width: size.width * unit,
+    height: size.height * unit,
+  });
+  const task: CuttingTask = {
+    panels: pieces.map((p, i) => ({ mark: `P${i}`, stock: p.stock, outline: outlineOf(p) })),
+    stock: sheets.map((sheet) => ({ ...scale(sheet), id: sheet.stock, hasFace: false })),
+    rack: rack.map((sheet, i) => ({ ...scale(sheet), id: `R${i}` })),
+    method,
+    kerf: kerf * unit,
+    leastOffcut: [unit, unit],
+  };
+  return boundsOf(task, kindsOf(task));
+}
+
+function unitPanels({ pieces, kerf }: Tiny): UnitPanel[] {
+  return pieces.map((p) => ({ squares: squaresOf(p, kerf), stock: p.stock }));
+}
+
+const grown = <T extends UnitSheet>(sheet: T, kerf: number): T => ({
+  ...sheet,
+  width: sheet.width + kerf,
+  height: sheet.height + kerf,
+});
+
+const rackOf = (stocks: readonly string[]) =>
+  fc.array(fc.record({ width: side, height: side, stock: fc.constantFrom(...stocks) }), { maxLength: 2 });
+
+describe('no plan undercuts the bound (exhaustive search)', () => {
+  test('one stock format, notches, rack, kerf', () => {
+    let tight = 0;
+    fc.assert(
+      fc.property(
+        fc.record({
+          pieces: fc.array(piece([['S']], true), { minLength: 1, maxLength: 6 }),
+          sheet: fc.record({ width: sheetSide, height: sheetSide }),
+          rack: rackOf(['S']),
+          kerf: fc.constantFrom<0 | 1>(0, 1),
+          method: fc.constantFrom('free' as const, 'edge-to-edge' as const),
+        }),
+        ({ pieces, sheet, rack, kerf, method }) => {
+          const sheets = [{ ...sheet, stock: 'S', price: 7 }];
+          const tiny: Tiny = {
+            // With a kerf the exhaustive search knows rectangles only.
+            pieces: pieces
+              .map((p): Piece => (kerf ? { ...p, notch: [0, 0] } : p))
+              .filter((p) => fits(p, sheets)),
+            sheets,
+            rack,
+            kerf,
+            method,
+          };
+          const bounds = boundsOfTiny(tiny);
+          expect(bounds.cost).toBe(7 * bounds.newSheets);
+          if (bounds.newSheets === 0) return;
+          const fewer = [...rack, ...Array.from({ length: bounds.newSheets - 1 }, () => sheets[0]!)].map(
+            (s) => grown(s, kerf),
+          );
+          expect(canBeCut(unitPanels(tiny), fewer)).toBe(false);
+          const justAsMany = [...fewer, grown(sheets[0]!, kerf)];
+          if (bounds.newSheets > 1 && canBeCut(unitPanels(tiny), justAsMany)) tight++;
+        },
+      ),
+      { numRuns: 3000, seed: 3 },
+    );
+    // The bound is no mere formality: mostly it is the answer.
+    expect(tight).toBeGreaterThan(500);
+  });
+
+  test('two stock formats at different prices', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          pieces: fc.array(piece([['S'], ['T'], ['S', 'T']], false), { minLength: 1, maxLength: 5 }),
+          sizes: fc.tuple(sheetSide, sheetSide, sheetSide, sheetSide),
+          prices: fc.tuple(fc.integer({ min: 0, max: 9 }), fc.integer({ min: 0, max: 9 })),
+          rack: rackOf(['S', 'T']),
+        }),
+        ({ pieces, sizes, prices, rack }) => {
+          const sheets = [
+            { stock: 'S', width: sizes[0], height: sizes[1], price: prices[0] },
+            { stock: 'T', width: sizes[2], height: sizes[3], price: prices[1] },
+          ];
+          const tiny: Tiny = {
+            pieces: pieces.filter((p) => fits(p, sheets)),
+            sheets,
+            rack,
+            kerf: 0,
+            method: 'free',
+          };
+          const bounds = boundsOfTiny(tiny);
+          for (let s = 0; s <= tiny.pieces.length; s++) {
+            for (let t = 0; s + t <= tiny.pieces.length; t++) {
+              if (s + t >= bounds.newSheets && s * prices[0] + t * prices[1] >= bounds.cost) continue;
+              const bought = [
+                ...Array.from({ length: s }, () => sheets[0]!),
+                ...Array.from({ length: t }, () => sheets[1]!),
+              ];
+              expect(canBeCut(unitPanels(tiny), [...rack, ...bought])).toBe(false);
+            }
+          }
+        },
+      ),
+      { numRuns: 1500, seed: 4 },
+    );
+  });
+});

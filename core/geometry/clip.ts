@@ -37,7 +37,8 @@ export function intersection(a: Region, b: Region): Region {
 
 /** The even-odd reading of rings that may lie in each other: how an outline with holes becomes a region. */
 export function regionOfRings(rings: readonly Ring[]): Region {
-  return run(ClipType.ctUnion, rings.map(toPath), [], PolyFillType.pftEvenOdd);
+  // Even-odd leaves rings that share an edge apart; the second pass joins them.
+  return union(run(ClipType.ctUnion, rings, [], PolyFillType.pftEvenOdd));
 }
 
 /**
@@ -59,7 +60,7 @@ function clip(type: number, subject: Region, clipWith: Region): Region {
   return run(type, pathsOf(subject), pathsOf(clipWith), PolyFillType.pftPositive);
 }
 
-function run(type: number, subject: Ring[], clipWith: Ring[], fill: number): Region {
+function run(type: number, subject: readonly Ring[], clipWith: readonly Ring[], fill: number): Region {
   const origin = lowerLeft([...subject, ...clipWith]);
   const clipper = new ClipperLib.Clipper();
   // Rings that touch themselves in a point come apart into simple ones.

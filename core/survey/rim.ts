@@ -8,14 +8,15 @@ import { sidesOfEdges } from './sides';
 import type { RimSide, SurveyedWall } from './surveyed-wall';
 
 /*
- * The rim is made of a strip along each edge and, where the wall turns back on itself, a mitre:
+ * The rim is made of a strip along each edge and, where the wall turns back on itself, a mitre that belongs to
+ * both edges:
  *
  *      ceiling strip
- *     ┌─────────────┬──┐          inside      │  strip of edge 1
- *     │             │  │ right              M─┤
- *     │             ├──┤                    │╲│ mitre, half to each edge
- *     └─────────────┴──┘              ──────┴─p
- *      strips overlap in corners      strip of edge 2
+ *     ┌─────────────┬──┐           inside     M───┐  strip of edge 1
+ *     │             │  │ right                │ × │
+ *     │             ├──┤             ─────────┼───p
+ *     └─────────────┴──┘              strip of edge 2
+ *      strips overlap in corners
  */
 
 /** A corner mitre may reach this many times the wider clearance, as grown keep-outs do. */
@@ -83,9 +84,7 @@ function stripsOf(side: RimSide, edges: readonly Edge[]): Polygon[] {
       add(strips, [edge.from, edge.to, offEnd(edge, edge.to), offEnd(edge, edge.from)]);
     }
     if (edge.clearance > 0 && next.clearance > 0 && isHollow(edge, next)) {
-      const [ofEdge, ofNext] = mitre(edge, next);
-      if (edge.side === side) add(strips, ofEdge);
-      if (next.side === side) add(strips, ofNext);
+      if (edge.side === side || next.side === side) add(strips, mitre(edge, next));
     }
   });
   return strips;
@@ -99,27 +98,24 @@ function isHollow(edge: Edge, next: Edge): boolean {
   );
 }
 
-/** The two halves of the wedge between the strips of two edges: up to the mitre, or cut off square. */
-function mitre(edge: Edge, next: Edge): [Ring, Ring] {
+/** The wedge between the strips of two edges: up to the mitre, or cut off square. */
+function mitre(edge: Edge, next: Edge): Ring {
   const corner = edge.to;
   const [n, m] = [edge.inward, next.inward];
   const cross = n.x * m.y - n.y * m.x;
   const x = (edge.clearance * m.y - next.clearance * n.y) / cross;
   const y = (next.clearance * n.x - edge.clearance * m.x) / cross;
   if (Math.hypot(x, y) <= MITRE_LIMIT * Math.max(edge.clearance, next.clearance)) {
-    const point = rounded(corner.x + x, corner.y + y);
-    return [
-      [corner, point, offEnd(edge, corner)],
-      [corner, offEnd(next, corner), point],
-    ];
+    return [corner, offEnd(next, corner), rounded(corner.x + x, corner.y + y), offEnd(edge, corner)];
   }
   // Square: each strip runs on by what lets a line at its own distance touch the corner's circle.
   const run = Math.tan(Math.abs(Math.atan2(cross, n.x * m.x + n.y * m.y)) / 4);
-  const a = beyond(edge, corner, run);
-  const b = beyond(next, corner, -run);
   return [
-    [corner, b, a, offEnd(edge, corner)],
-    [corner, offEnd(next, corner), b, a],
+    corner,
+    offEnd(next, corner),
+    beyond(next, corner, -run),
+    beyond(edge, corner, run),
+    offEnd(edge, corner),
   ];
 }
 

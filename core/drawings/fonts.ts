@@ -49,22 +49,39 @@ export function readFaces(files: FontFiles): Record<FaceName, Face> {
 
 /**
  * A measure that agrees with what the PDF writer draws: sums of advance widths after substitution of missing
- * glyphs. It remembers what it measured; give one measure to a whole document.
+ * glyphs. Make one for a whole job: reading fonts takes longer than measuring a document.
  */
 export function measureWith(files: FontFiles): TextMeasure {
   const faces = readFaces(files);
-  const known = new Map<string, number>();
+  const advances = {} as Record<FaceName, (text: string) => number>;
+  for (const name of faceNames) advances[name] = advanceIn(faces[name].font);
   return (text: string, height: Mm, style?: TextStyle): Mm => {
     const name = faceOf(style);
-    const key = `${name} ${text}`;
-    let perCapital = known.get(key);
-    if (perCapital === undefined) {
-      const { font, sizePerCapital } = faces[name];
-      perCapital = (advanceOf(drawableText(text, font), font) / font.unitsPerEm) * sizePerCapital;
-      known.set(key, perCapital);
-    }
-    return perCapital * height;
+    const { font, sizePerCapital } = faces[name];
+    return (advances[name](drawableText(text, font)) / font.unitsPerEm) * sizePerCapital * height;
   };
+}
+
+/**
+ * Letters stand side by side without regard to each other, so a text is as long as its letters; only combining
+ * marks need the font's own layout.
+ */
+export function standsAlone(text: string): boolean {
+  return !/[\p{M}\p{Cs}]/u.test(text);
+}
+
+/** Advance width of a drawable text in font units. It remembers every character it has met. */
+export function advanceIn(font: Font): (text: string) => number {
+  const known = new Map<string, number>();
+  const laidOut = (text: string) =>
+    font.layout(text, fontFeatures).glyphs.reduce((sum, glyph) => sum + glyph.advanceWidth, 0);
+  const ofCharacter = (character: string): number => {
+    const advance = known.get(character) ?? laidOut(character);
+    known.set(character, advance);
+    return advance;
+  };
+  return (text) =>
+    standsAlone(text) ? [...text].reduce((sum, character) => sum + ofCharacter(character), 0) : laidOut(text);
 }
 
 /** What is drawn for a text: composed (NFC), and without a character that the font cannot show. */
@@ -78,6 +95,7 @@ export function drawableText(text: string, font: Font): string {
  * other characters without a shape of their own go, as they would have shown nothing.
  */
 export function substituteMissingGlyphs(text: string, font: Pick<Font, 'hasGlyphForCodePoint'>): string {
+  if (/^[ -~]*$/.test(text)) return text;
   const has = (part: string) => [...part].every((one) => font.hasGlyphForCodePoint(one.codePointAt(0)!));
   return [...text]
     .map((character) => {
@@ -110,8 +128,4 @@ const relatives: Readonly<Record<string, string>> = {
 
 function withoutMarks(character: string): string {
   return character.normalize('NFKD').replace(/\p{M}/gu, '');
-}
-
-function advanceOf(text: string, font: Font): number {
-  return font.layout(text, fontFeatures).glyphs.reduce((sum, glyph) => sum + glyph.advanceWidth, 0);
 }

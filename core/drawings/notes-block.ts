@@ -25,7 +25,9 @@ const betweenColumns = 6;
  */
 export function notesBlock(content: NotesContent, width: Mm, measure: TextMeasure): Block {
   const twoColumns = width >= 150;
-  const column = twoColumns ? (width - betweenColumns) / 2 : width;
+  // Cautions are the longer text: with the wider column both end at about the same height.
+  const column = twoColumns ? (width - betweenColumns) * 0.43 : width;
+  const wide = twoColumns ? width - betweenColumns - column : width;
   const reading = stacked([
     ...(content.scale ? [scaleBarBlock(content.scale, column, measure)] : []),
     ...content.notes.map((note, i) => paragraph(note, column, i === 0 ? 'semi-bold' : 'regular', measure)),
@@ -33,7 +35,7 @@ export function notesBlock(content: NotesContent, width: Mm, measure: TextMeasur
   const warning = stacked(
     content.cautions.length === 0
       ? []
-      : [heading('Cautions'), ...content.cautions.map((text) => bulleted(text, column, measure))],
+      : [heading('Cautions'), ...content.cautions.map((text) => bulleted(text, wide, measure))],
   );
   if (reading.height === 0) return warning;
   if (warning.height === 0) return reading;

@@ -3,7 +3,7 @@ import * as pdf from 'pdf-lib';
 import type { Mm } from '../units';
 import { alignGlyphs } from './aligned-font';
 import { colours } from './colours';
-import { drawableText, faceNames, faceOf, fontFeatures, readFaces } from './fonts';
+import { advanceIn, drawableText, faceNames, faceOf, fontFeatures, readFaces, standsAlone } from './fonts';
 import type { Face, FaceName, FontFiles } from './fonts';
 import { lineRuns } from './line-types';
 import type { Circle, Colour, Fill, Item, LodeplanDocument, Page, PaperPoint, Stroke, Text } from './page';
@@ -13,7 +13,13 @@ import { pageSize } from './paper';
  * The one file that knows pdf-lib. It translates pages and decides nothing about them.
  */
 
-type Fonts = Record<FaceName, Face & { readonly embedded: pdf.PDFFont }>;
+interface EmbeddedFace extends Face {
+  readonly embedded: pdf.PDFFont;
+  readonly advance: (text: string) => number;
+  readonly encode: (text: string) => pdf.PDFHexString;
+}
+
+type Fonts = Record<FaceName, EmbeddedFace>;
 
 const pointsPerMm = 72 / 25.4;
 
@@ -44,7 +50,8 @@ export async function writePdf(
       subset: true,
       features: { ...fontFeatures },
     });
-    fonts[name] = { ...faces[name], embedded };
+    const face = faces[name];
+    fonts[name] = { ...face, embedded, advance: advanceIn(face.font), encode: encoderOf(embedded) };
   }
   for (const page of document.pages) writePage(target, page, fonts);
   return target.save();
@@ -139,11 +146,11 @@ function circlePath({ x, y }: PaperPoint, r: Mm): pdf.PDFOperator[] {
 
 function textOperators(text: Text, fonts: Fonts, keyOf: (name: FaceName) => pdf.PDFName): pdf.PDFOperator[] {
   const name = faceOf(text);
-  const { embedded, font, sizePerCapital } = fonts[name];
+  const { advance, encode, font, sizePerCapital } = fonts[name];
   const drawn = drawableText(text.text, font);
   if (drawn.trim() === '') return [];
   const size = text.height * sizePerCapital;
-  const width = embedded.widthOfTextAtSize(drawn, size);
+  const width = (advance(drawn) / font.unitsPerEm) * size;
   const back = text.anchor === 'middle' ? width / 2 : text.anchor === 'end' ? width : 0;
   const turned = text.turned === 90;
   const x = text.at.x - (turned ? 0 : back);
@@ -155,9 +162,21 @@ function textOperators(text: Text, fonts: Fonts, keyOf: (name: FaceName) => pdf.
     turned
       ? pdf.setTextMatrix(0, 1, -1, 0, tidy(x), tidy(y))
       : pdf.setTextMatrix(1, 0, 0, 1, tidy(x), tidy(y)),
-    pdf.showText(embedded.encodeText(drawn)),
+    pdf.showText(encode(drawn)),
     pdf.endText(),
   ];
+}
+
+/** Character codes of a text; each character is looked up once. */
+function encoderOf(embedded: pdf.PDFFont): (text: string) => pdf.PDFHexString {
+  const known = new Map<string, string>();
+  const codeOf = (character: string): string => {
+    const code = known.get(character) ?? embedded.encodeText(character).asString();
+    known.set(character, code);
+    return code;
+  };
+  return (text) =>
+    standsAlone(text) ? pdf.PDFHexString.of([...text].map(codeOf).join('')) : embedded.encodeText(text);
 }
 
 function path(points: readonly PaperPoint[]): pdf.PDFOperator[] {

@@ -88,8 +88,8 @@ export function frameAndTitleBlock(
     space: {
       left: frame.left + gap,
       right: frame.right - gap,
-      bottom: notes.top + gap,
-      top: frame.top - gap,
+      bottom: notes.top + 3,
+      top: frame.top - 3,
     },
   };
 }
@@ -105,14 +105,14 @@ function placeNotes(
   const besideBlock = beside >= 70 ? notesBlock(info, beside, measure) : undefined;
   const aboveBlock = notesBlock(info, above, measure);
   const heightBeside = besideBlock
-    ? Math.max(titleBlockHeight, besideBlock.height + gap)
+    ? Math.max(titleBlockHeight, besideBlock.height + 4)
     : Number.POSITIVE_INFINITY;
   const heightAbove =
     aboveBlock.height === 0 ? titleBlockHeight : titleBlockHeight + aboveBlock.height + 2 * gap;
   const left = frame.left + gap;
   if (besideBlock && heightBeside <= heightAbove) {
     const top = frame.bottom + heightBeside;
-    return { items: besideBlock.at(left, Math.min(top, frame.bottom + besideBlock.height + gap)), top };
+    return { items: besideBlock.at(left, Math.min(top, frame.bottom + besideBlock.height + 3)), top };
   }
   return { items: placeAbove(aboveBlock, left, block.top + gap), top: frame.bottom + heightAbove };
 }

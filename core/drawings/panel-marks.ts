@@ -1,0 +1,160 @@
+import { boxOf, type Polygon } from '../geometry/polygon';
+import type { Panel } from '../panels/panel';
+import type { Mm } from '../units';
+import { placeFirst, placeWithLeader, type LabelRoom } from './label-room';
+import type { Item, PaperPoint, Text, TextHeight } from './page';
+import { boxHeight, boxWidth, type PaperBox } from './paper';
+import { crosses, paperBox, paperRing, type View } from './setting-out-view';
+
+/**
+ * The number of each panel in its lower left corner, where the fitter begins to read it; elsewhere inside the
+ * panel if that is taken; beside it with a leader if it is too small.
+ *
+ * @returns the marks drawn, and the panels that had room for none
+ */
+export function markPanels(
+  panels: readonly Panel[],
+  view: View,
+  room: LabelRoom,
+): { items: Item[]; unmarked: string[] } {
+  const height = markHeight(panels, view);
+  const items: Item[] = [];
+  const unmarked: string[] = [];
+  // Inside first for all, so that no leader's number takes the place of a panel's own.
+  const homeless = panels.filter((panel) => {
+    const text = placeFirst(room, candidatesFor(panel, view, room, height), insideOf(panel.outline, view));
+    if (text) items.push(text);
+    return !text;
+  });
+  // What stands mostly beyond a match line has its mark on the other sheet.
+  for (const panel of homeless.filter(({ outline }) => isMostlyShown(outline, view))) {
+    const target = widestPlace(panel.outline, view, room.bounds);
+    const aside = placeWithLeader(room, { ...baseOf(panel, 2.5), at: target }, target);
+    if (aside) items.push(...aside.leader, aside.text);
+    else unmarked.push(panel.mark);
+  }
+  return { items, unmarked };
+}
+
+/** "07" of "A-Z1-07": wall and zone are named on the drawing. */
+export function shortMark({ mark }: Pick<Panel, 'mark'>): string {
+  return mark.slice(mark.lastIndexOf('-') + 1);
+}
+
+function isMostlyShown({ outer }: Polygon, { window }: View): boolean {
+  const box = boxOf(outer);
+  const x = (box.left + box.right) / 2;
+  const y = (box.bottom + box.top) / 2;
+  return window.left <= x && x <= window.right && window.bottom <= y && y <= window.top;
+}
+
+/** One height for all marks of a drawing: large where most panels have room for it. */
+function markHeight(panels: readonly Panel[], view: View): TextHeight {
+  const roomy = panels.filter(({ outline }) => {
+    const box = paperBox(view, boxOf(outline.outer));
+    return Math.min(boxWidth(box), boxHeight(box)) >= 11;
+  });
+  return roomy.length * 3 >= panels.length * 2 ? 3.5 : 2.5;
+}
+
+function baseOf(panel: Panel, height: TextHeight): Omit<Text, 'at'> {
+  return {
+    kind: 'text',
+    text: shortMark(panel),
+    height,
+    face: 'condensed',
+    weight: 'semi-bold',
+    colour: 'red-lead',
+  };
+}
+
+const inset = 1.3;
+const step = 2;
+
+function candidatesFor(panel: Panel, view: View, room: LabelRoom, height: TextHeight): Text[] {
+  const box = overlap(paperBox(view, boxOf(panel.outline.outer)), room.bounds);
+  const heights = height === 2.5 ? ([2.5] as const) : ([height, 2.5] as const);
+  return heights.flatMap((h) => {
+    const base = baseOf(panel, h);
+    const width = room.measure(base.text, h, base);
+    const flat = gridPlaces(box, width, h).map((at): Text => ({ ...base, height: h, at }));
+    const upright = gridPlaces(box, h, width).map(({ x, y }): Text => ({
+      ...base,
+      height: h,
+      turned: 90,
+      at: { x: x + h, y },
+    }));
+    return [...flat, ...upright];
+  });
+}
+
+/** Lower left corners for a label, row by row from the lower left. */
+function gridPlaces(box: PaperBox, width: Mm, height: Mm): PaperPoint[] {
+  const spanX = boxWidth(box) - width - 2 * inset;
+  const spanY = boxHeight(box) - height - 2 * inset;
+  if (spanX < -1.4 || spanY < -1.4) return [];
+  const columns = Math.max(1, Math.min(16, Math.floor(spanX / step) + 1));
+  const rows = Math.max(1, Math.min(16, Math.floor(spanY / step) + 1));
+  const along = (start: Mm, span: Mm, i: number, count: number) =>
+    span <= 0 ? start + inset + span / 2 : start + inset + (count > 1 ? (span * i) / (count - 1) : 0);
+  return Array.from({ length: rows * columns }, (_, n) => ({
+    x: along(box.left, spanX, n % columns, columns),
+    y: along(box.bottom, spanY, Math.floor(n / columns), rows),
+  }));
+}
+
+function insideOf(outline: Polygon, view: View): (box: PaperBox) => boolean {
+  const rings = [outline.outer, ...outline.holes].map((ring) => paperRing(view, ring));
+  return (box) => {
+    const inner = {
+      left: box.left + 0.3,
+      right: box.right - 0.3,
+      bottom: box.bottom + 0.3,
+      top: box.top - 0.3,
+    };
+    const cut = rings.some((ring) => ring.some((a, i) => crosses(a, ring[(i + 1) % ring.length]!, inner)));
+    if (cut) return false;
+    const x = (box.left + box.right) / 2;
+    const y = (box.bottom + box.top) / 2;
+    return crossingsAt(rings, y).filter((crossing) => crossing < x).length % 2 === 1;
+  };
+}
+
+/** The middle of the widest of some level lines across a panel: a point well inside it. */
+function widestPlace(outline: Polygon, view: View, bounds: PaperBox): PaperPoint {
+  const rings = [outline.outer, ...outline.holes].map((ring) => paperRing(view, ring));
+  const box = overlap(paperBox(view, boxOf(outline.outer)), bounds);
+  let best = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
+  let width = 0;
+  for (let i = 1; i < 8; i++) {
+    const y = box.bottom + (boxHeight(box) * (i === 1 ? 4 : i < 5 ? i - 1 : i)) / 8;
+    const crossings = crossingsAt(rings, y).sort((a, b) => a - b);
+    for (let c = 0; c + 1 < crossings.length; c += 2) {
+      const from = Math.max(crossings[c]!, bounds.left);
+      const to = Math.min(crossings[c + 1]!, bounds.right);
+      if (to - from > width + 0.01) {
+        width = to - from;
+        best = { x: (from + to) / 2, y };
+      }
+    }
+  }
+  return best;
+}
+
+function crossingsAt(rings: readonly (readonly PaperPoint[])[], y: Mm): Mm[] {
+  return rings.flatMap((ring) =>
+    ring.flatMap((a, i) => {
+      const b = ring[(i + 1) % ring.length]!;
+      return a.y <= y !== b.y <= y ? [a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)] : [];
+    }),
+  );
+}
+
+function overlap(a: PaperBox, b: PaperBox): PaperBox {
+  return {
+    left: Math.max(a.left, b.left),
+    bottom: Math.max(a.bottom, b.bottom),
+    right: Math.min(a.right, b.right),
+    top: Math.min(a.top, b.top),
+  };
+}

@@ -1,0 +1,204 @@
+import type { Mm } from '../units';
+import type { WorkedWall } from '../worked-out';
+import {
+  depthOfRunningDimension,
+  drawOverall,
+  drawRunningDimension,
+  type DrawnDimension,
+  type Stop,
+} from './dimension';
+import { formatHundredth } from './figures';
+import { createLabelRoom, occupy } from './label-room';
+import type { Item, Stroke, Text, TextHeight, TextMeasure } from './page';
+import { onPaper, type PaperBox, type Scale } from './paper';
+import { drawElevation } from './setting-out-elevation';
+import { datumMark, levelLine, matchLines } from './setting-out-marks';
+import { wallStops, type StopClass, type WallStop } from './setting-out-stops';
+import { paperX, paperY, type View, type WallPart } from './setting-out-view';
+
+export interface ElevationPage {
+  readonly items: readonly Item[];
+  readonly view: View;
+  /** Classes whose figures found no room on a dimension line: they go to the tables. */
+  readonly leftOut: readonly StopClass[];
+  readonly unmarked: readonly string[];
+  /** Height of all figures on the drawing. */
+  readonly height: TextHeight;
+}
+
+/** From the wall to its dimension lines; names of zones and fittings may stand there. */
+const toLine: Mm = 8.5;
+const overallRoom: Mm = 10.5;
+/** A figure farther than this from its terminator is no longer found at a glance. */
+const mostShift: Mm = 16;
+
+/** What goes to the tables first is named first. */
+const stages: readonly (readonly StopClass[])[] = [
+  [],
+  ['fitting'],
+  ['fitting', 'panel'],
+  ['fitting', 'panel', 'opening'],
+  ['fitting', 'panel', 'opening', 'zone'],
+];
+
+/**
+ * A wall or a part of it with its running dimensions from the datum along the foot and up the side.
+ *
+ * @returns undefined if it does not fit into `space` at this scale, or not even the corners of the wall can be
+ * dimensioned
+ */
+export function elevationPage(
+  wall: WorkedWall,
+  part: WallPart,
+  scale: Scale,
+  space: PaperBox,
+  height: TextHeight,
+  measure: TextMeasure,
+): ElevationPage | undefined {
+  const width = onPaper((part.window.right - part.window.left) / 100, scale);
+  const rise = onPaper((part.window.top - part.window.bottom) / 100, scale);
+  const allX = wallStops(wall, 'x').filter(within(part.window.left, part.window.right));
+  const allY = wallStops(wall, 'y').filter(within(part.window.bottom, part.window.top));
+  for (const stageY of stages) {
+    const sideStops = paperStops(allY, stageY);
+    const sideDepth = depthOfRunningDimension(sideStops, height, measure);
+    const footDepth = depthOfRunningDimension(paperStops(allX, []), height, measure);
+    const spareX = space.right - space.left - (sideDepth + toLine + width + overallRoom);
+    const spareY = space.top - space.bottom - (footDepth + toLine + rise + overallRoom);
+    if (spareX < 0 || spareY < 0) return undefined;
+    const left = space.left + spareX / 2 + sideDepth + toLine;
+    const bottom = space.bottom + spareY / 2 + footDepth + toLine;
+    const view: View = {
+      scale,
+      datum: {
+        x: left - onPaper(part.window.left / 100, scale),
+        y: bottom - onPaper(part.window.bottom / 100, scale),
+      },
+      window: part.window,
+    };
+    const last = stageY === stages.at(-1);
+    const side = drawLine('side', allY, stageY, view, { from: bottom - 4, to: space.top }, height, measure);
+    if (!side || (!last && side.largestShift > mostShift)) continue;
+    for (const stageX of stages) {
+      const room = { from: left - 4, to: space.right };
+      const foot = drawLine('foot', allX, stageX, view, room, height, measure);
+      if (!foot || (stageX !== stages.at(-1) && foot.largestShift > mostShift)) continue;
+      const leftOut = [...new Set([...stageX, ...stageY])];
+      return compose(wall, part, view, { foot, side }, leftOut, space, height, measure);
+    }
+  }
+  return undefined;
+}
+
+function compose(
+  wall: WorkedWall,
+  part: WallPart,
+  view: View,
+  lines: { readonly foot: DrawnDimension; readonly side: DrawnDimension },
+  leftOut: readonly StopClass[],
+  space: PaperBox,
+  height: TextHeight,
+  measure: TextMeasure,
+): ElevationPage {
+  const clipped = Object.values(part.beyond).some((sheet) => sheet !== undefined);
+  const box: PaperBox = {
+    left: paperX(view, view.window.left),
+    right: paperX(view, view.window.right),
+    bottom: paperY(view, view.window.bottom),
+    top: paperY(view, view.window.top),
+  };
+  const room = createLabelRoom(clipped ? box : space, measure);
+  const fixed: Item[] = [];
+  const fix = (items: readonly Item[]) => {
+    fixed.push(...items);
+    for (const item of items) if (item.kind === 'text') occupy(room, item);
+  };
+  fix(lines.foot.items);
+  fix(lines.side.items);
+  fix(lineNames(lines, box, height));
+  if (part.beyond.left === undefined && part.beyond.right === undefined) {
+    const figure = `(${formatHundredth(view.window.right - view.window.left)})`;
+    fix(drawOverall('foot', box.top + 5.5, box.left, box.right, figure, height).items);
+  }
+  if (part.beyond.top === undefined && part.beyond.bottom === undefined) {
+    const figure = `(${formatHundredth(view.window.top - view.window.bottom)})`;
+    fix(drawOverall('side', box.right + 9.5, box.bottom, box.top, figure, height).items);
+  }
+  fix(matchLines(part, box, height));
+  const level = levelLine(view, box, room);
+  fix(level.texts);
+  const { items, unmarked } = drawElevation(wall, view, room, {
+    extensionLines: [...lines.foot.extensionLines, ...lines.side.extensionLines, ...level.lines],
+    brief: false,
+    clipped,
+  });
+  return { items: [...items, ...fixed, ...datumMark(view)], view, leftOut, unmarked, height };
+}
+
+function drawLine(
+  axis: 'foot' | 'side',
+  stops: readonly WallStop[],
+  leftOut: readonly StopClass[],
+  view: View,
+  room: { readonly from: Mm; readonly to: Mm },
+  height: TextHeight,
+  measure: TextMeasure,
+): DrawnDimension | undefined {
+  const foot = axis === 'foot';
+  const { window } = view;
+  const line = foot ? paperY(view, window.bottom) - toLine : paperX(view, window.left) - toLine;
+  const along = foot ? paperX : paperY;
+  const across = foot ? paperY : paperX;
+  const nearest = foot ? window.bottom : window.left;
+  const placed = paperStops(stops, leftOut, (stop) => ({
+    at: along(view, stop.at),
+    from: across(view, Math.max(nearest, Math.min(stop.from, foot ? window.top : window.right))),
+  }));
+  const datumShows = foot ? window.left <= 0 && 0 <= window.right : window.bottom <= 0 && 0 <= window.top;
+  const origin = datumShows ? along(view, 0) : null;
+  return drawRunningDimension({ axis, line, origin, stops: placed, ...room, height }, measure);
+}
+
+function paperStops(
+  stops: readonly WallStop[],
+  leftOut: readonly StopClass[],
+  place: (stop: WallStop) => Pick<Stop, 'at' | 'from'> = () => ({ at: 0, from: 0 }),
+): Stop[] {
+  return stops
+    .filter(({ classes }) => classes.some((one) => !leftOut.includes(one)))
+    .map((stop): Stop => {
+      const note = noteOf(stop.ids);
+      const onlySteel = stop.classes.every((one) => one === 'panel' || one === 'zone');
+      return {
+        ...place(stop),
+        figure: formatHundredth(stop.at),
+        ...(note && { note }),
+        strong: stop.classes.includes('wall') || stop.classes.includes('zone'),
+        colour: onlySteel && stop.classes.includes('panel') ? 'red-lead' : 'ink',
+      };
+    });
+}
+
+/** Ids of what begins or ends at a figure, as many as a short note holds. */
+function noteOf(ids: readonly string[]): string {
+  return ids.length <= 3 ? ids.join(' ') : `${ids.slice(0, 2).join(' ')} +${ids.length - 2}`;
+}
+
+function lineNames(
+  { foot, side }: { readonly foot: DrawnDimension; readonly side: DrawnDimension },
+  box: PaperBox,
+  height: TextHeight,
+): Text[] {
+  const base = { kind: 'text', height, face: 'condensed', colour: 'soft' } as const;
+  const ends = (dimension: DrawnDimension) => (dimension.items[0] as Stroke | undefined)?.points ?? [];
+  const right = Math.max(box.right, ...ends(foot).map(({ x }) => x));
+  const top = Math.max(box.top, ...ends(side).map(({ y }) => y));
+  return [
+    { ...base, text: 'from left', at: { x: right + 3, y: box.bottom - toLine - height / 2 } },
+    { ...base, text: 'from floor', at: { x: box.left - toLine + height / 2, y: top + 3 }, turned: 90 },
+  ];
+}
+
+function within(from: number, to: number): (stop: WallStop) => boolean {
+  return ({ at }) => from <= at && at <= to;
+}

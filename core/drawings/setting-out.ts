@@ -1,0 +1,249 @@
+import { boxOfOutline } from '../geometry/arc';
+import type { Box } from '../geometry/polygon';
+import type { WorkedOut, WorkedWall } from '../worked-out';
+import { cautions, checkOnSite, doNotScale } from './cautions';
+import { flowTables } from './flow-tables';
+import { keyPlan } from './key-plan';
+import type { Item, LodeplanDocument, Page, TextHeight, TextMeasure } from './page';
+import { boxHeight, boxWidth, scales, type PaperBox, type Scale } from './paper';
+import { elevationPage, type ElevationPage } from './setting-out-page';
+import { wallSchedules } from './setting-out-tables';
+import type { WallPart } from './setting-out-view';
+import { fieldsOfJob, frameAndTitleBlock, type SheetInfo } from './title-block';
+import { wallParts } from './wall-parts';
+
+/**
+ * The setting-out sheet of one wall: the dimensioned elevation at the largest standard scale that fits A4 (to
+ * 1:20) or A3, over several pages with a key plan where its figures or panel marks would not be legible on
+ * one, then the tables of everything on it.
+ *
+ * @param wallIndex of `worked.walls`
+ * @throws Error if there is no such wall
+ */
+export function settingOutSheet(
+  worked: WorkedOut,
+  wallIndex: number,
+  measure: TextMeasure,
+): LodeplanDocument {
+  const wall = worked.walls[wallIndex];
+  if (!wall) throw new Error(`There is no wall number ${wallIndex}.`);
+  const draft: Draft = { worked, wall, box: boxOfOutline(wall.survey.outline), measure };
+  const drawn = onOnePage(draft) ?? overSeveralPages(draft);
+  const tables = tablePages(draft, drawn);
+  const all = [...drawn.pages, ...tables];
+  const { id, name } = wall.survey.wall;
+  return {
+    name: `setting-out-${id}`,
+    title: `${worked.job.name}: setting-out sheet, wall ${[id, name].filter(Boolean).join(' ')}`,
+    pages: all.map(({ format, scale, items, notes }, i): Page => {
+      const info = sheetInfo(draft, format, scale, notes, i + 1, all.length);
+      return { format, landscape: true, items: [...frameAndTitleBlock(info, measure).items, ...items] };
+    }),
+  };
+}
+
+interface Draft {
+  readonly worked: WorkedOut;
+  readonly wall: WorkedWall;
+  readonly box: Box;
+  readonly measure: TextMeasure;
+}
+
+interface DraftPage {
+  readonly format: Page['format'];
+  readonly scale: Scale | null;
+  readonly items: readonly Item[];
+  readonly notes: readonly string[];
+}
+
+interface Drawn {
+  readonly pages: readonly DraftPage[];
+}
+
+/** A panel of half a metre is a centimetre here; smaller, and a ladder's distance is too far. */
+const leastScale = 50;
+const figureHeights: readonly TextHeight[] = [3.5, 2.5];
+
+function onOnePage(draft: Draft): Drawn | undefined {
+  const whole: WallPart = { window: draft.box, beyond: {} };
+  const attempts = [
+    { format: 'A4' as const, fitting: scales.filter(({ real }) => real <= 20) },
+    { format: 'A3' as const, fitting: scales.filter(({ real }) => real <= leastScale) },
+  ];
+  for (const { format, fitting } of attempts) {
+    for (const scale of fitting) {
+      const space = spaceFor(draft, format, scale);
+      const fits = figureHeights.flatMap((height) => {
+        const page = elevationPage(draft.wall, whole, scale, space, height, draft.measure);
+        return page ? [page] : [];
+      });
+      if (fits.length === 0) continue;
+      const legible = fits.find(isComplete) ?? fits.find(isLegible);
+      // The largest scale that fits decides: a smaller one would only be less legible.
+      if (legible) return { pages: [toDraftPage(legible, format, scale, [])] };
+      if (format === 'A3') return undefined;
+      break;
+    }
+  }
+  return undefined;
+}
+
+function isComplete({ leftOut, unmarked }: ElevationPage): boolean {
+  return leftOut.length === 0 && unmarked.length === 0;
+}
+
+/** Figures of fittings may go to the table; panel lines and marks must be on the drawing. */
+function isLegible({ leftOut, unmarked }: ElevationPage): boolean {
+  return leftOut.every((one) => one === 'fitting') && unmarked.length === 0;
+}
+
+function overSeveralPages(draft: Draft): Drawn {
+  const attempts = [20, 10, 5].flatMap((real) => {
+    const drawn = inParts(draft, { paper: 1, real });
+    return drawn ? [drawn] : [];
+  });
+  const best = attempts.find(({ parts }) => parts.every(isLegible)) ?? attempts[0];
+  if (!best) throw new Error(`Wall ${draft.wall.survey.wall.id} fits on no page.`);
+  const { scale, parts, windows } = best;
+  const overview = keyPlan(
+    draft.wall,
+    draft.box,
+    windows,
+    spaceFor(draft, 'A3', { paper: 1, real: 100 }),
+    draft.measure,
+  );
+  return {
+    pages: [
+      { format: 'A3', scale: overview.scale, items: overview.items, notes: [] },
+      ...parts.map((part) => toDraftPage(part, 'A3', scale, [])),
+    ],
+  };
+}
+
+interface InParts {
+  readonly scale: Scale;
+  readonly parts: readonly ElevationPage[];
+  readonly windows: readonly WallPart[];
+}
+
+/** Room that dimension lines, figures and overall sizes take beside and below a part of a wall, mm on paper. */
+const besidePart = 62;
+const belowPart = 62;
+
+function inParts(draft: Draft, scale: Scale): InParts | undefined {
+  const space = spaceFor(draft, 'A3', scale);
+  const toWall = (paper: number) => Math.floor((paper * scale.real) / scale.paper) * 100;
+  const windows = wallParts(
+    draft.wall,
+    draft.box,
+    toWall(boxWidth(space) - besidePart),
+    toWall(boxHeight(space) - belowPart),
+    2,
+  );
+  const parts = windows.map((part) => {
+    const fits = figureHeights.flatMap((height) => {
+      const page = elevationPage(draft.wall, part, scale, space, height, draft.measure);
+      return page ? [page] : [];
+    });
+    return fits.find(isComplete) ?? fits.find(isLegible) ?? fits.at(-1);
+  });
+  const drawn = parts.filter((part) => part !== undefined);
+  return drawn.length === parts.length ? { scale, parts: drawn, windows } : undefined;
+}
+
+function toDraftPage(
+  { items, leftOut, unmarked }: ElevationPage,
+  format: Page['format'],
+  scale: Scale,
+  notes: readonly string[],
+): DraftPage {
+  const words = {
+    wall: 'wall corners',
+    zone: 'zones',
+    opening: 'openings',
+    panel: 'panel lines',
+    fitting: 'fittings',
+  };
+  const inTables = leftOut.map((one) => words[one]);
+  return {
+    format,
+    scale,
+    items,
+    notes: [
+      ...notes,
+      ...(inTables.length > 0
+        ? [`Figures of ${inTables.join(', ')}: see the tables on the last sheets.`]
+        : []),
+      ...(unmarked.length > 0 ? [`Too small to be marked here, see the table: ${unmarked.join(', ')}.`] : []),
+    ],
+  };
+}
+
+function tablePages(draft: Draft, drawn: Drawn): DraftPage[] {
+  const format = drawn.pages[0]?.format ?? 'A3';
+  const space = spaceFor(draft, format, null);
+  const schedules = wallSchedules(draft.worked, draft.wall);
+  return flowTables(schedules, space, draft.measure).map((items) => ({
+    format,
+    scale: null,
+    items,
+    notes: [],
+  }));
+}
+
+function spaceFor(draft: Draft, format: Page['format'], scale: Scale | null): PaperBox {
+  // A note more or less must not move the drawing: room is kept for one.
+  return frameAndTitleBlock(sheetInfo(draft, format, scale, [' '], 1, 1), draft.measure).space;
+}
+
+function sheetInfo(
+  { worked, wall }: Draft,
+  format: Page['format'],
+  scale: Scale | null,
+  notes: readonly string[],
+  sheet: number,
+  sheets: number,
+): SheetInfo {
+  const { id, name } = wall.survey.wall;
+  const drawing = scale !== null;
+  return {
+    ...fieldsOfJob(worked.job),
+    format,
+    landscape: true,
+    title: `Wall ${[id, name].filter(Boolean).join(' ')}`,
+    documentType: 'Setting-out sheet',
+    scale,
+    sheet,
+    sheets,
+    notes: drawing
+      ? [`${checkOnSite} ${doNotScale}`, readingNote(wall), ...notes]
+      : [checkOnSite, 'Measured from the datum to the lower left corner of each piece, seen square-on.'],
+    cautions: drawing ? cautionsFor(wall) : [],
+  };
+}
+
+function readingNote(wall: WorkedWall): string {
+  const steel = wall.zones.some(({ layout }) => layout !== null);
+  return [
+    'Seen square-on. Figures run from the datum, the open circle: finished floor level at the left end of the wall.',
+    ...(steel
+      ? [
+          `Red lead: steel and its panel lines; hatched: cut panels. Full marks begin with ${wall.survey.wall.id} and the zone.`,
+        ]
+      : []),
+  ].join(' ');
+}
+
+const electricKinds = new Set(['socket', 'switch', 'light', 'thermostat']);
+
+function cautionsFor({ survey, zones }: WorkedWall): string[] {
+  const steel = zones.some(({ layout }) => layout !== null);
+  const electric = survey.wall.fittings.some(({ kind }) => electricKinds.has(kind));
+  return [
+    ...(electric ? [cautions.electrics] : []),
+    cautions.concealed,
+    ...(steel ? [cautions.edges] : []),
+    cautions.dust,
+    ...(steel ? [cautions.detectors] : []),
+  ];
+}

@@ -1,38 +1,57 @@
+import { comparePairings } from './compare-pairings';
+import { countStarts } from './count-starts';
+import { crossEdges } from './area-cross-edges';
+import { nestPromising } from './nest-starts';
 import type { StartCandidate } from './panel';
+import { podium } from './rank';
 import { figuresOfStart, type StartQuestion } from './start-figures';
-import { startPoint } from './start-point';
+import { startMeter } from './start-meter';
+import { startsToCompare } from './starts-to-compare';
 
 export interface BestStart {
   readonly best: StartCandidate;
+  /** The next best, up to three, none of them nearly the same as a better one. */
   readonly runnersUp: readonly StartCandidate[];
+  /** Starts compared. */
   readonly considered: number;
   /** Starts were left out, so that the work stays bounded. */
   readonly capped: boolean;
 }
 
+/**
+ * The best start of a zone's panels, in the order of `compareStarts`.
+ *
+ * Every event of both axes and every span between events is compared (see `axis-starts.ts`), so for an area of
+ * axis-parallel edges no start whatever has fewer slivers, and none with as few slivers falls into other panels
+ * than some start compared. Stock sheets depend on the sizes as well: starts where two cut panels of the same
+ * axis together make a whole sheet are compared besides, wherever fewer sheets are possible; where three or more
+ * do, or one cut across and one cut up, is not looked for. Symmetry is compared among all these and the two
+ * starts that are symmetric. Of sloping and curved edges the ends and outermost points are events; where they
+ * pass a corner of the grid in between is not.
+ *
+ * Sizes are only worked out for starts without more slivers than the best, and nested only where a lower bound
+ * leaves them a chance. The work is bounded in steps, not in time, so that everyone gets the same answer.
+ */
 export function searchBestStart(question: StartQuestion): BestStart {
-  const names = [
-    'lower-left',
-    'lower-right',
-    'upper-left',
-    'upper-right',
-    'centre-on-joint',
-    'centre-on-panel',
-  ] as const;
-  const found = names.map((name) =>
-    figuresOfStart(question, startPoint(name, question.area.box, question.pattern)),
-  );
-  found.sort(
-    (a, b) =>
-      a.slivers - b.slivers ||
-      a.stockSheets - b.stockSheets ||
-      a.cutPanels - b.cutPanels ||
-      a.asymmetry - b.asymmetry,
-  );
+  const { area, pattern, leastWidth } = question;
+  if (area.area.length === 0) {
+    const { left: x, bottom: y } = area.box;
+    return { best: figuresOfStart(question, { x, y }), runnersUp: [], considered: 1, capped: false };
+  }
+  const edges = crossEdges(area.area, area.box, pattern);
+  const starts = startsToCompare(question, edges);
+  const meter = startMeter(question);
+  const counted = countStarts(meter, starts);
+  const places = podium(4, Math.max(leastWidth, 100), area.box, pattern);
+  const nested = nestPromising(question, meter, counted, places);
+  const paired = starts.capped
+    ? { compared: 0, capped: true }
+    : comparePairings(question, meter, counted, edges, places);
+  const [best, ...runnersUp] = places.places;
   return {
-    best: found[0]!,
-    runnersUp: found.slice(1, 4),
-    considered: found.length,
-    capped: question.area.area.length > 0,
+    best: best!,
+    runnersUp,
+    considered: counted.compared + paired.compared,
+    capped: starts.capped || counted.capped || nested.capped || paired.capped,
   };
 }

@@ -14,6 +14,8 @@ export interface StartQuestion {
   readonly pattern: Pattern;
   readonly leastWidth: Hundredth;
   readonly countStockSheets: CountStockSheets;
+  /** Lost between two panels cut from one sheet; 0 if not given. */
+  readonly kerf?: Hundredth;
 }
 
 /**

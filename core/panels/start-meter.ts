@@ -1,0 +1,217 @@
+import { polygonArea, type Box, type Point, type Polygon } from '../geometry/polygon';
+import type { Hundredth } from '../units';
+import { areaBlocks, countIn, type AreaBlocks } from './area-blocks';
+import { areaEdges } from './area-edges';
+import { cellShapes, isNarrowPart, partArea, partHeight, partWidth, type Span } from './cell-shape';
+import { cutSizeOf, type CutSize } from './cut-size';
+import { coursesIn, modulo, shiftOf, type Pattern } from './grid';
+import { cutCourse, type CutCell } from './pieces';
+import { narrowPlace } from './sliver';
+import type { StartQuestion } from './start-figures';
+
+/** What a start cuts an area into. */
+export interface Counts {
+  readonly slivers: number;
+  readonly full: number;
+  readonly cut: number;
+  /** Area of the bounding rectangles of the cut panels, hundredths squared. */
+  readonly covered: number;
+}
+
+/**
+ * Measures starts without building their panels. Starts are asked for by a coordinate each way, modulo the
+ * pitch, so that what hangs on one coordinate alone is worked out once.
+ */
+export interface StartMeter {
+  /** The start with these coordinates modulo the pitch whose course 0 is the lowest that the zone's box reaches. */
+  startAt(x: Hundredth, y: Hundredth): Point;
+  /** Exactly what laying out would count; null as soon as there are more slivers than allowed. */
+  countPanels(x: Hundredth, y: Hundredth, allowedSlivers: number): Counts | null;
+  cutSizes(x: Hundredth, y: Hundredth): CutSize[];
+  /** Cells that sloping edges pass through and that were cut by the clipper so far: the slow ones. */
+  readonly clippedCells: () => number;
+}
+
+interface SlopedCell extends Counts {
+  readonly sizes: readonly CutSize[];
+}
+
+export function startMeter({ area, pattern, leastWidth }: StartQuestion): StartMeter {
+  const { box } = area;
+  const blocks = areaBlocks(area.area);
+  const shapeOf = cellShapes(blocks);
+  const sloped = slopedCells({ area, pattern, leastWidth });
+  // A whole stock sheet that is itself narrower than the least width.
+  const isWholeNarrow = Math.min(pattern.width, pattern.height) < leastWidth;
+
+  const originX = (x: Hundredth) => box.left - modulo(box.left - x, pattern.pitchX);
+  const originY = (y: Hundredth) => box.bottom - modulo(box.bottom - y, pattern.pitchY);
+  const columnsAt = remember((x: Hundredth) => spansAlong(blocks.xs, x, pattern.width, pattern.pitchX));
+  const coursesAt = remember((y: Hundredth) =>
+    spansAlong(blocks.ys, originY(y), pattern.height, pattern.pitchY).map((span) => ({
+      span,
+      shift: shiftOf(pattern, Math.round((span.from - originY(y)) / pattern.pitchY)),
+    })),
+  );
+  /** The cell in which a start with this x was last given up: most likely the reason next time too. */
+  const spoilers = new Map<Hundredth, { column: number; course: number }>();
+
+  // Kept between calls: nothing is made anew for the many thousand cells of a search.
+  const tally = { slivers: 0, full: 0, cut: 0 };
+  const covered = new Float64Array(1);
+
+  function look(column: Span, row: Span): void {
+    const all = (column.high - column.low) * (row.high - row.low);
+    const filled = countIn(blocks.filledBefore, blocks.columns, column.low, column.high, row.low, row.high);
+    if (!blocks.isRectilinear && filled < all && hasSlope(blocks, column, row)) {
+      const cell = sloped(column.from, row.from);
+      tally.slivers += cell.slivers;
+      tally.full += cell.full;
+      tally.cut += cell.cut;
+      covered[0]! += cell.covered;
+    } else if (filled === all && column.isInside && row.isInside) {
+      tally.full++;
+      if (isWholeNarrow) tally.slivers++;
+    } else if (filled > 0) {
+      const { parts } = shapeOf(column, row);
+      for (let n = 0; n < parts.length; n++) {
+        const part = parts[n]!;
+        tally.cut++;
+        covered[0]! += partWidth(blocks, part, column) * partHeight(blocks, part, row);
+        if (leastWidth > 0 && isNarrowPart(blocks, part, column, row, leastWidth)) tally.slivers++;
+      }
+    }
+  }
+
+  function countPanels(x: Hundredth, y: Hundredth, allowedSlivers: number): Counts | null {
+    const courses = coursesAt(y);
+    tally.slivers = 0;
+    if (allowedSlivers === 0) {
+      const spoiler = spoilers.get(x);
+      const course = spoiler && courses[spoiler.course];
+      const column = course && columnsAt(modulo(x + course.shift, pattern.pitchX))[spoiler.column];
+      if (column) look(column, course.span);
+      if (tally.slivers > 0) return null;
+    }
+    tally.full = tally.cut = covered[0] = 0;
+    for (let c = 0; c < courses.length; c++) {
+      const { span, shift } = courses[c]!;
+      const columns = columnsAt(modulo(x + shift, pattern.pitchX));
+      for (let i = 0; i < columns.length; i++) {
+        look(columns[i]!, span);
+        if (tally.slivers > allowedSlivers) {
+          spoilers.set(x, { column: i, course: c });
+          return null;
+        }
+      }
+    }
+    return { ...tally, covered: covered[0]! };
+  }
+
+  function cutSizes(x: Hundredth, y: Hundredth): CutSize[] {
+    const sizes: CutSize[] = [];
+    for (const { span: row, shift } of coursesAt(y)) {
+      for (const column of columnsAt(modulo(x + shift, pattern.pitchX))) {
+        const all = (column.high - column.low) * (row.high - row.low);
+        const filled = countIn(
+          blocks.filledBefore,
+          blocks.columns,
+          column.low,
+          column.high,
+          row.low,
+          row.high,
+        );
+        if (!blocks.isRectilinear && filled < all && hasSlope(blocks, column, row)) {
+          sizes.push(...sloped(column.from, row.from).sizes);
+        } else if (filled > 0 && !(filled === all && column.isInside && row.isInside)) {
+          for (const part of shapeOf(column, row).parts) {
+            sizes.push({
+              width: partWidth(blocks, part, column),
+              height: partHeight(blocks, part, row),
+              area: partArea(blocks, part, column, row),
+            });
+          }
+        }
+      }
+    }
+    return sizes;
+  }
+
+  return {
+    startAt: (x, y) => ({ x: originX(x), y: originY(y) }),
+    countPanels,
+    cutSizes,
+    clippedCells: sloped.count,
+  };
+}
+
+function hasSlope(blocks: AreaBlocks, column: Span, row: Span): boolean {
+  return countIn(blocks.slopingBefore, blocks.columns, column.low, column.high, row.low, row.high) > 0;
+}
+
+/** The cells along an axis that share more than a point with the area's extent. */
+function spansAlong(
+  lines: readonly Hundredth[],
+  origin: Hundredth,
+  size: Hundredth,
+  pitch: Hundredth,
+): Span[] {
+  const first = lines[0]!;
+  const last = lines.at(-1)!;
+  const spans: Span[] = [];
+  let low = 0;
+  for (let from = first - modulo(first - origin, pitch); from < last; from += pitch) {
+    const to = from + size;
+    if (to <= first) continue;
+    while (low + 1 < lines.length - 1 && lines[low + 1]! <= from) low++;
+    let high = low + 1;
+    while (high < lines.length - 1 && lines[high]! < to) high++;
+    spans.push({ from, to, low, high, isInside: from >= first && to <= last });
+  }
+  return spans;
+}
+
+/** Cells that a sloping edge may pass through, cut as laying out cuts them. */
+function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countStockSheets'>) {
+  const edges = areaEdges(area.area);
+  const courses = remember((bottom: Hundredth): CutCell =>
+    cutCourse(area.area, edges, bottom, bottom + pattern.height),
+  );
+  let clipped = 0;
+  const cutAt = remember((bottom: Hundredth) =>
+    remember((left: Hundredth): SlopedCell => {
+      clipped++;
+      const cell: Box = { left, bottom, right: left + pattern.width, top: bottom + pattern.height };
+      const pieces = courses(bottom)(cell);
+      const cut = pieces.filter((piece) => !isWhole(piece, pattern));
+      const sizes = cut.map(cutSizeOf);
+      return {
+        slivers: pieces.filter((piece) => narrowPlace(piece, leastWidth)).length,
+        full: pieces.length - cut.length,
+        cut: cut.length,
+        covered: sizes.reduce((sum, { width, height }) => sum + width * height, 0),
+        sizes,
+      };
+    }),
+  );
+  return Object.assign((left: Hundredth, bottom: Hundredth) => cutAt(bottom)(left), { count: () => clipped });
+}
+
+function isWhole(piece: Polygon, { width, height }: Pattern): boolean {
+  return piece.outer.length === 4 && piece.holes.length === 0 && polygonArea(piece) === width * height;
+}
+
+function remember<Value>(work: (key: number) => Value): (key: number) => Value {
+  const known = new Map<number, Value>();
+  return (key) => {
+    let value = known.get(key);
+    if (value === undefined) known.set(key, (value = work(key)));
+    return value;
+  };
+}
+
+/** Courses that some start can lay over a box, as `startAt` counts them. */
+export function coursesOver(box: Box, pattern: Pattern): number {
+  const lowest = { ...pattern, start: { x: box.left, y: box.bottom - pattern.pitchY + 1 } };
+  return coursesIn(lowest, box).last + 1;
+}

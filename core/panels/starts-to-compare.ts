@@ -1,0 +1,57 @@
+import type { CrossEdges } from './area-cross-edges';
+import { axisStarts, type AxisPattern, type AxisStart } from './axis-starts';
+import type { StartQuestion } from './start-figures';
+import { coursesOver } from './start-meter';
+
+/** Coordinates whose every pair is a start to compare, ascending, modulo the pitch. */
+export interface StartsToCompare {
+  readonly x: readonly AxisStart[];
+  readonly y: readonly AxisStart[];
+  readonly capped: boolean;
+}
+
+/** A search looks at this many cells at most; a zone of forty panels needs a tenth of it. */
+const mostCells = 3_000_000;
+/** Starts compared even where a single one has more cells than that. */
+const leastStarts = 16;
+
+/** All starts of both axes; in very large or very broken zones those at the longest edges. */
+export function startsToCompare(question: StartQuestion, edges: CrossEdges): StartsToCompare {
+  const { area, pattern } = question;
+  const { box } = area;
+  const along = axisPatterns(question);
+  // Joints that mirror onto joints: a panel or a joint in the middle.
+  const symmetric = Math.floor((box.left + box.right - along.x.size) / 2);
+  const x = axisStarts(edges.x, along.x, [
+    symmetric,
+    symmetric + Math.floor(along.x.pitch / 2),
+    box.left,
+    box.right - along.x.size,
+  ]);
+  const y = axisStarts(edges.y, along.y, [box.bottom, box.top - along.y.size]);
+
+  const columns = Math.ceil((box.right - box.left) / pattern.pitchX) + 1;
+  const most = Math.max(leastStarts, Math.floor(mostCells / (columns * coursesOver(box, pattern))));
+  if (x.length * y.length <= most) return { x, y, capped: false };
+  const each = Math.max(1, Math.floor(Math.sqrt(most)));
+  const keptX = heaviest(x, Math.max(each, Math.floor(most / y.length)));
+  const keptY = heaviest(y, Math.max(1, Math.floor(most / keptX.length)));
+  return { x: keptX, y: keptY, capped: true };
+}
+
+export function axisPatterns({ pattern, leastWidth: least }: StartQuestion): {
+  readonly x: AxisPattern;
+  readonly y: AxisPattern;
+} {
+  return {
+    x: { size: pattern.width, pitch: pattern.pitchX, least },
+    y: { size: pattern.height, pitch: pattern.pitchY, least },
+  };
+}
+
+function heaviest(starts: readonly AxisStart[], most: number): AxisStart[] {
+  return [...starts]
+    .sort((a, b) => b.weight - a.weight || a.at - b.at)
+    .slice(0, most)
+    .sort((a, b) => a.at - b.at);
+}

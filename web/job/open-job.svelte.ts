@@ -32,8 +32,17 @@ export class OpenJob {
 
   selection = $state.raw<Selection>(null);
   station = $state.raw<StationName>('survey');
+  /** Why the last change was not made, in a sentence; null after one that was. */
+  refused = $state.raw<string | null>(null);
 
-  constructor(job: Job) {
+  readonly #faultOf: (job: Job) => string | null;
+
+  /**
+   * @param faultOf why a job could not be saved and opened again, or null; a change that leads to such a job is
+   *   refused, so that what is kept can always be read
+   */
+  constructor(job: Job, faultOf: (job: Job) => string | null = () => null) {
+    this.#faultOf = faultOf;
     this.open(job);
   }
 
@@ -70,6 +79,7 @@ export class OpenJob {
     this.#gestureStart = null;
     this.#wallId = job.walls[0]?.id ?? '';
     this.selection = null;
+    this.refused = null;
   }
 
   showWall(id: string): void {
@@ -80,14 +90,18 @@ export class OpenJob {
   /**
    * One change that can be undone by its name. `merge` joins it to the last one of the same name, as a held
    * arrow key does.
+   *
+   * @returns why it was refused, or null
    */
-  apply(name: string, change: (job: Job) => Job, { merge = false } = {}): void {
+  apply(name: string, change: (job: Job) => Job, { merge = false } = {}): string | null {
     this.cancel();
     const before = this.#job;
     const after = change(before);
-    if (after === before) return;
+    this.refused = after === before ? null : this.#faultOf(after);
+    if (after === before || this.refused) return this.refused;
     this.#remember(name, before, after, merge);
     this.#replace(after);
+    return null;
   }
 
   preview(change: (start: Job) => Job): void {
@@ -95,10 +109,18 @@ export class OpenJob {
     this.#replace(change(this.#gestureStart));
   }
 
-  commit(name: string): void {
+  /** @returns why it was refused, the job being as before the gesture, or null */
+  commit(name: string): string | null {
     const before = this.#gestureStart;
+    if (!before) return null;
+    this.refused = before === this.#job ? null : this.#faultOf(this.#job);
+    if (this.refused) {
+      this.cancel();
+      return this.refused;
+    }
     this.#gestureStart = null;
-    if (before && before !== this.#job) this.#remember(name, before, this.#job, false);
+    if (before !== this.#job) this.#remember(name, before, this.#job, false);
+    return null;
   }
 
   cancel(): void {

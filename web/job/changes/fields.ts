@@ -1,8 +1,16 @@
-import { changeObject, copyObject, fitObject, removeObject } from '../../../core/job/changes';
+import { changeObject, removeObject } from '../../../core/job/changes';
 import type { Fitting, Opening, Wall } from '../../../core/job/schema';
-import { boxOfObject, findObject, findWall, type MmBox, type ObjectRef } from '../../../core/job/shape';
+import {
+  boxOfObject,
+  findObject,
+  findWall,
+  type MmBox,
+  type MmPoint,
+  type ObjectRef,
+} from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
 import { nameOfObject } from './names';
+import { stretchTo } from './objects';
 
 /*
  * Changes that rows of the schedule make to one object. `wall` is only asked for the object's name; the change
@@ -28,30 +36,21 @@ export function setField(wall: Wall, ref: ObjectRef, patch: PlacedPatch): NamedC
   };
 }
 
-/** One figure of an object's box typed: place figures move it, size figures resize it. */
+/** One figure of an object's box typed: a place moves it, a size makes it wider, higher and so on. */
 export function setBox(wall: Wall, ref: ObjectRef, patch: Partial<MmBox>): NamedChange {
-  const resizes = 'width' in patch || 'height' in patch;
-  return {
-    name: `${resizes ? 'Resize' : 'Move'} ${nameOfObject(wall, ref)}`,
-    change: (job) => {
-      const found = findWall(job, wall.id);
-      const object = found && findObject(found, ref);
-      return object ? fitObject(job, wall.id, ref, { ...boxOfObject(object), ...patch }) : job;
-    },
-  };
+  const object = findObject(wall, ref);
+  const before = object ? boxOfObject(object) : { x: 0, y: 0, width: 0, height: 0 };
+  return stretchTo(wall, ref, { ...before, ...patch });
+}
+
+/** The middle of a circle to another place. */
+export function setMiddle(wall: Wall, ref: ObjectRef, patch: Partial<MmPoint>): NamedChange {
+  return changeCircle(wall, ref, 'Move', patch);
 }
 
 /** A new diameter about the same middle. */
 export function setDiameter(wall: Wall, ref: ObjectRef, diameter: number): NamedChange {
-  return {
-    name: `Resize ${nameOfObject(wall, ref)}`,
-    change: (job) => {
-      const found = findWall(job, wall.id);
-      const object = found && (findObject(found, ref) as Opening | Fitting | undefined);
-      if (!object?.circle) return job;
-      return changeObject<Opening | Fitting>(job, wall.id, ref, { circle: { ...object.circle, diameter } });
-    },
-  };
+  return changeCircle(wall, ref, 'Resize', { diameter });
 }
 
 export function takeOut(wall: Wall, ref: ObjectRef): NamedChange {
@@ -61,10 +60,20 @@ export function takeOut(wall: Wall, ref: ObjectRef): NamedChange {
   };
 }
 
-/** A copy a hand's breadth to the right. */
-export function copyBeside(wall: Wall, ref: ObjectRef): NamedChange {
+function changeCircle(
+  wall: Wall,
+  ref: ObjectRef,
+  verb: string,
+  patch: { x?: number; y?: number; diameter?: number },
+): NamedChange {
   return {
-    name: `Copy ${nameOfObject(wall, ref)}`,
-    change: (job) => copyObject(job, wall.id, ref, 100, 0),
+    name: `${verb} ${nameOfObject(wall, ref)}`,
+    change: (job) => {
+      const found = findWall(job, wall.id);
+      const object = found && (findObject(found, ref) as Opening | Fitting | undefined);
+      if (!object?.circle) return job;
+      const circle = { ...object.circle, ...patch };
+      return changeObject<Opening | Fitting>(job, wall.id, ref, { circle });
+    },
   };
 }

@@ -7,7 +7,15 @@ export interface NamedChange {
   readonly change: (job: Job) => Job;
 }
 
-/** Makes the change on the open job; `merge` joins it to the last one of the same name. */
-export function make(open: OpenJob, { name, change }: NamedChange, options?: { merge?: boolean }): void {
-  open.apply(name, change, options);
+/**
+ * Makes the change on the open job; `merge` joins it to the last one of the same name.
+ *
+ * @returns why it was refused, in a sentence, or null
+ */
+export function make(
+  open: OpenJob,
+  { name, change }: NamedChange,
+  options?: { merge?: boolean },
+): string | null {
+  return open.apply(name, change, options);
 }

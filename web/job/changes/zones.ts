@@ -1,5 +1,6 @@
 import { changeObject, reorderZone } from '../../../core/job/changes';
 import { buildUpKind } from '../../../core/job/build-up-kinds';
+import { defaultLayout } from '../../../core/job/defaults';
 import type { Layout, Zone } from '../../../core/job/schema';
 import { findWall } from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
@@ -19,7 +20,7 @@ export function setBuildUp(wallId: string, zoneId: string, buildUp: string): Nam
       const zone = findZone(findWall(job, wallId)?.zones, zoneId);
       if (!zone || zone.buildUp === buildUp) return job;
       const steel = buildUpKind(buildUp).magnetic === 'steel';
-      const layout = steel ? (zone.layout ?? layoutOn(job.stock[0]?.id)) : undefined;
+      const layout = steel ? (zone.layout ?? defaultLayout(job)) : undefined;
       return changeObject<Zone>(job, wallId, { kind: 'zone', id: zoneId }, { buildUp, layout });
     },
   };
@@ -49,7 +50,7 @@ export function setLayout(wallId: string, zoneId: string, patch: Partial<Layout>
     change: (job) => {
       const zone = findZone(findWall(job, wallId)?.zones, zoneId);
       if (!zone) return job;
-      const layout = { ...(zone.layout ?? layoutOn(job.stock[0]?.id)), ...patch } as Layout;
+      const layout = { ...(zone.layout ?? defaultLayout(job)), ...patch } as Layout;
       return changeObject<Zone>(job, wallId, { kind: 'zone', id: zoneId }, { layout });
     },
   };
@@ -57,12 +58,6 @@ export function setLayout(wallId: string, zoneId: string, patch: Partial<Layout>
 
 function patchZone(wallId: string, zoneId: string, name: string, patch: Partial<Zone>): NamedChange {
   return { name, change: (job) => changeObject<Zone>(job, wallId, { kind: 'zone', id: zoneId }, patch) };
-}
-
-function layoutOn(stock: string | undefined): Layout | undefined {
-  return stock === undefined
-    ? undefined
-    : { stock, start: 'best', turned: false, jointGap: 0, stagger: 0, leastWidth: 50 };
 }
 
 function findZone(zones: readonly Zone[] | undefined, id: string): Zone | undefined {

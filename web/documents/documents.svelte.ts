@@ -1,0 +1,104 @@
+import type { LodeplanDocument } from '../../core/drawings/page';
+import type { Job } from '../../core/job/schema';
+import type { WorkedOut } from '../../core/worked-out';
+import { download, fileName } from './download';
+
+type PrintShop = typeof import('./print-shop');
+
+/** The documents of the plan on the screen: which one is shown, and how they are saved. */
+export class Documents {
+  /** Composed from `worked`; null until the first time. */
+  list = $state.raw<readonly LodeplanDocument[] | null>(null);
+  worked = $state.raw<WorkedOut | null>(null);
+  fault = $state.raw<string | null>(null);
+  /** What is being printed, in words, or null. */
+  printing = $state.raw<string | null>(null);
+  clientViewShown = $state.raw(false);
+
+  #shownName = $state.raw('');
+  #pageIndex = $state.raw(0);
+  #newest: WorkedOut | null = null;
+
+  get shown(): LodeplanDocument | undefined {
+    return this.list?.find(({ name }) => name === this.#shownName) ?? this.list?.[0];
+  }
+  /** From 0; always a page that the shown document has. */
+  get pageIndex(): number {
+    return Math.max(0, Math.min(this.#pageIndex, (this.shown?.pages.length ?? 1) - 1));
+  }
+  get clientView(): LodeplanDocument | undefined {
+    return this.list?.find(({ name, pages }) => name === 'client-view' && pages.length > 0);
+  }
+
+  show(name: string, pageIndex = 0): void {
+    this.#shownName = name;
+    this.#pageIndex = pageIndex;
+  }
+
+  /** Composes the documents anew unless they are of this very plan already; a newer call supersedes. */
+  async compose(worked: WorkedOut): Promise<void> {
+    if (worked === this.#newest) return;
+    this.#newest = worked;
+    try {
+      const shop = await this.#shop();
+      const list = await shop.compose(worked);
+      if (worked !== this.#newest) return;
+      this.list = list.filter(({ pages }) => pages.length > 0);
+      this.worked = worked;
+      this.fault = null;
+    } catch (reason) {
+      if (worked !== this.#newest) return;
+      this.#newest = null;
+      this.fault = `The drawings could not be made: ${reason instanceof Error ? reason.message : String(reason)}`;
+    }
+  }
+
+  async savePdf(document: LodeplanDocument): Promise<void> {
+    await this.#print([document]);
+  }
+
+  async saveAllPdfs(): Promise<void> {
+    await this.#print(this.list ?? []);
+  }
+
+  async saveCsv(): Promise<void> {
+    const { worked } = this;
+    if (!worked) return;
+    const { csvTables } = await import('../../core/drawings/csv');
+    for (const { name, text } of csvTables(worked)) {
+      download(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileOf(worked.job, name)}.csv`);
+    }
+  }
+
+  async #print(documents: readonly LodeplanDocument[]): Promise<void> {
+    const { worked } = this;
+    if (!worked || this.printing) return;
+    try {
+      const shop = await this.#shop();
+      for (const document of documents) {
+        this.printing = document.title;
+        download(await shop.print(document, dayOf(worked.job)), `${fileOf(worked.job, document.name)}.pdf`);
+      }
+      this.fault = null;
+    } catch (reason) {
+      this.fault = `The PDF could not be made: ${reason instanceof Error ? reason.message : String(reason)}`;
+    } finally {
+      this.printing = null;
+    }
+  }
+
+  #shop(): Promise<PrintShop> {
+    return import('./print-shop');
+  }
+}
+
+/** The job's own day, so that the same job gives the same file; else today. */
+function dayOf({ date }: Job): Date {
+  const day = new Date(`${date}T00:00:00Z`);
+  return Number.isNaN(day.getTime()) ? new Date() : day;
+}
+
+function fileOf(job: Job, name: string): string {
+  const revision = job.revision ? ` ${job.revision}` : '';
+  return fileName(`${job.name}${revision} ${name}`);
+}

@@ -1,0 +1,120 @@
+import { areaText, countText, massText, metreText, percentText } from '../../core/drawings/figure-text';
+import { figuresOf, type JobFigures } from '../../core/drawings/job-figures';
+import { polygonArea, regionArea } from '../../core/geometry/polygon';
+import { buildUpKind } from '../../core/job/build-up-kinds';
+import type { Job } from '../../core/job/schema';
+import type { WorkedOut, WorkedWall } from '../../core/worked-out';
+import type { StationName } from '../job/open-job.svelte';
+import { workedWall } from '../schedule/worked-zone';
+
+/** The number that matters most at a station, and what stands under it. */
+export interface KeyFigure {
+  readonly heading: string;
+  readonly figure: string;
+  readonly unit: string;
+  /** What proves it or what it leaves out, as a sentence; null if it needs none. */
+  readonly proof: string | null;
+  readonly rows: readonly { readonly label: string; readonly value: string }[];
+}
+
+export function keyFigure(
+  station: StationName,
+  worked: WorkedOut,
+  wallId: string | undefined,
+): KeyFigure | null {
+  const wall = wallId === undefined ? undefined : workedWall(worked, wallId);
+  if (station === 'survey') return wall ? surveyFigure(wall) : null;
+  if (station === 'zones') return wall ? zonesFigure(wall) : null;
+  return sheetsFigure(worked);
+}
+
+function surveyFigure({ survey }: WorkedWall): KeyFigure {
+  const whole = polygonArea({ outer: survey.outline.ring, holes: [] });
+  const { openings, fittings } = survey.wall;
+  return {
+    heading: 'This wall',
+    figure: areaText(regionArea(survey.usable)),
+    unit: 'm² can be used',
+    proof: 'Openings, fittings and the rim are taken off with their clearances.',
+    rows: [
+      { label: 'Whole wall', value: `${areaText(whole)} m²` },
+      { label: 'Openings', value: String(openings.length) },
+      { label: 'Fittings', value: String(fittings.length) },
+    ],
+  };
+}
+
+function zonesFigure({ zones }: WorkedWall): KeyFigure {
+  const areaWhere = (test: (kind: ReturnType<typeof buildUpKind>) => boolean) =>
+    zones
+      .filter(({ area }) => test(buildUpKind(area.zone.buildUp)))
+      .reduce((sum, { area }) => sum + regionArea(area.area), 0);
+  return {
+    heading: 'This wall',
+    figure: areaText(areaWhere(({ magnetic }) => magnetic !== 'none')),
+    unit: 'm² hold magnets',
+    proof: null,
+    rows: [
+      {
+        label: 'On steel panels',
+        value: `${areaText(areaWhere(({ magnetic }) => magnetic === 'steel'))} m²`,
+      },
+      {
+        label: 'On coating or film',
+        value: `${areaText(areaWhere(({ magnetic }) => magnetic === 'coating'))} m²`,
+      },
+      { label: 'To write on', value: `${areaText(areaWhere(({ surface }) => surface === 'writable'))} m²` },
+      { label: 'To chalk on', value: `${areaText(areaWhere(({ surface }) => surface === 'chalk'))} m²` },
+    ],
+  };
+}
+
+function sheetsFigure(worked: WorkedOut): KeyFigure {
+  const figures = figuresOf(worked);
+  return {
+    heading: headingOf(figures, worked.job),
+    figure: String(figures.toOrder),
+    unit: `${figures.toOrder === 1 ? 'stock sheet' : 'stock sheets'} to order: ${figures.planned} + ${countText(figures.spares, 'spare')}`,
+    proof: figures.panels === 0 ? null : proofOf(worked),
+    rows: [
+      ...(figures.order.length > 1 ? orderRows(figures, worked.job) : []),
+      { label: 'Panels, of which cut', value: `${figures.panels}, ${figures.cut}` },
+      ...(figures.slivers > 0 ? [{ label: 'Slivers', value: String(figures.slivers) }] : []),
+      ...(figures.rackPieces > 0
+        ? [{ label: 'Pieces from the rack', value: String(figures.rackPieces) }]
+        : []),
+      { label: 'Waste', value: percentText(figures.wasteShare) },
+      { label: 'Offcuts to keep', value: String(figures.offcutsKept.length) },
+      { label: 'Length to cut', value: metreText(figures.cutLength) },
+      {
+        label: 'Steel on the wall',
+        value: figures.steelMass === null ? 'thickness missing' : massText(figures.steelMass),
+      },
+    ],
+  };
+}
+
+function headingOf({ order }: JobFigures, job: Job): string {
+  const only = order.length === 1 ? job.stock.find(({ id }) => id === order[0]!.stock) : undefined;
+  return only ? `${only.name || only.id}, whole job` : 'Stock sheets, whole job';
+}
+
+function orderRows({ order }: JobFigures, job: Job) {
+  return order.map(({ stock, plan, spares }) => ({
+    label: job.stock.find(({ id }) => id === stock)?.name || stock,
+    value: `${plan} + ${spares}`,
+  }));
+}
+
+/** Says "least possible" only where plan and bound meet. */
+export function proofOf({ cutting }: Pick<WorkedOut, 'cutting'>): string {
+  const { newSheets, lowerBound, leastPossible, cost, costLowerBound } = cutting;
+  if (!leastPossible) {
+    return lowerBound < newSheets
+      ? `At least ${lowerBound} are needed for these panels; this plan takes ${newSheets}.`
+      : `No plan needs fewer than ${lowerBound}, but other stock sheets could cost less.`;
+  }
+  return cost === costLowerBound && newSheets > lowerBound
+    ? `No plan costs less for these panels; it takes ${newSheets}.`
+    : `No plan needs fewer: ${newSheets} is the least possible for these panels.`;
+}

@@ -1,0 +1,25 @@
+import { demoJob } from '../../core/job/demo';
+import { readJobObject } from '../../core/job/read';
+import type { Job } from '../../core/job/schema';
+import type { Keeping } from '../keeping/keeping.svelte';
+import { OpenJob, type StationName } from '../job/open-job.svelte';
+import { stations } from '../stations/stations';
+
+/** The job that was open last, at the same wall and station; on the very first start the demo job. */
+export async function startJob(keeping: Keeping): Promise<OpenJob> {
+  const last = await keeping.lastOpen().catch(() => null);
+  const open = new OpenJob(last?.job ?? demoJob(), faultOf);
+  if (last) goTo(open, last.place.wallId, last.place.station);
+  else open.station = 'panels';
+  return open;
+}
+
+export function goTo(open: OpenJob, wallId: string, station: string): void {
+  if (open.job.walls.some((wall) => wall.id === wallId)) open.showWall(wallId);
+  if (stations.some((entry) => entry.name === station)) open.station = station as StationName;
+}
+
+/** The first reason why a job could not be opened again once it is saved. */
+function faultOf(job: Job): string | null {
+  return readJobObject(job).findings[0]?.text ?? null;
+}

@@ -1,0 +1,11 @@
+import type { StationName } from '../job/open-job.svelte';
+
+/** The parts of a station's schedule; the first is shown when one arrives. */
+export const leavesOf = {
+  survey: ['Openings and fittings', 'Wall', 'Corners'],
+  zones: ['Zones', 'Corners'],
+  panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting'],
+  drawings: ['Documents'],
+} as const satisfies Record<StationName, readonly string[]>;
+
+export type LeafName = (typeof leavesOf)[StationName][number];

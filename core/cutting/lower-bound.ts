@@ -4,7 +4,7 @@ import { leastCover } from './least-cover';
 import type { PanelKind } from './kinds';
 import type { CuttingTask } from './plan';
 import { inscribedRectangle } from './slabs';
-import { weigh, type BoundSize, type Extent } from './weighings';
+import { weigh, type BoundSize, type Extent, type Visit } from './weighings';
 
 export interface Bounds {
   /** Bought sheets that no plan can undercut. */
@@ -23,12 +23,15 @@ export interface Bounds {
  *
  * Kerf. Edge to edge, two rectangles are always a whole kerf apart in width or in height. Cut freely, and
  * beside panels that are no rectangles, they may lie corner to corner, and only kerf/√2 is sure.
+ *
+ * @param plan figures of some plan for this task: once the bounds reach them, nothing higher is looked for
  */
-export function boundsOf(task: CuttingTask, kinds: readonly PanelKind[]): Bounds {
+export function boundsOf(task: CuttingTask, kinds: readonly PanelKind[], plan?: Bounds): Bounds {
   let newSheets = 0;
   let cost = 0;
-  for (const stock of connectedStock(task, kinds)) {
-    const whole = boundOf(task, kinds, stock);
+  const groups = connectedStock(task, kinds);
+  for (const stock of groups) {
+    const whole = boundOf(task, kinds, stock, groups.length === 1 ? plan : undefined);
     // Panels that one stock alone can give need sheets of that stock, whatever else the others do.
     const apart = stock.length > 1 ? stock.map((one) => boundOf(task, kinds, [one])) : [];
     newSheets += Math.max(whole.newSheets, sum(apart.map((bound) => bound.newSheets)));
@@ -52,7 +55,12 @@ function connectedStock(task: CuttingTask, kinds: readonly PanelKind[]): number[
 }
 
 /** For the panels that only these formats can give. */
-function boundOf(task: CuttingTask, kinds: readonly PanelKind[], stock: readonly number[]): Bounds {
+function boundOf(
+  task: CuttingTask,
+  kinds: readonly PanelKind[],
+  stock: readonly number[],
+  enough: Bounds = { newSheets: Infinity, cost: Infinity },
+): Bounds {
   const own = kinds.filter((kind) => kind.allowed.every((one) => stock.includes(one)));
   if (own.length === 0) return { newSheets: 0, cost: 0 };
   const bought = stock.map((one) => task.stock[one]!);
@@ -78,19 +86,20 @@ function boundOf(task: CuttingTask, kinds: readonly PanelKind[], stock: readonly
   const carriers: readonly Extent[] = [...bought, ...rack];
   let newSheets = 0;
   let cost = 0;
-  const consider = (total: number, most: readonly number[]) => {
+  const consider: Visit = (total, most) => {
     let rest = total;
     for (let c = bought.length; c < carriers.length; c++) rest -= most[c]!;
     const bound = leastCover(rest, bought, most);
     if (bound.newSheets > newSheets) newSheets = bound.newSheets;
     if (bound.cost > cost) cost = bound.cost;
+    return newSheets >= enough.newSheets && cost >= enough.cost ? 'stop' : 'go on';
   };
   const half = Math.floor(task.kerf / 2);
-  consider(
+  const byArea = consider(
     sum(own.map((kind) => kind.members.length * grownArea(kind, half))),
     carriers.map(({ width, height }) => width * height + 2 * (width + height) * half + Math.PI * half * half),
   );
-  weigh(sizes, carriers.map(grow), bought.length, consider);
+  if (byArea === 'go on') weigh(sizes, carriers.map(grow), bought.length, consider);
   return { newSheets, cost };
 }
 

@@ -1,4 +1,4 @@
-import { boundsOf, type Bounds } from './lower-bound';
+import { boundsOf } from './lower-bound';
 import { compare, measure, type Measure } from './measure';
 import { nest, readNestTask, type NestedSheet, type NestRule, type NestTask } from './nest';
 import type { CuttingSearch } from './plan';
@@ -24,7 +24,6 @@ const FRESH_START_PANELS = 400;
  */
 export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<CuttingSearch> {
   const nestTask = readNestTask(task);
-  const bounds = boundsOf(task, nestTask.kinds);
   const drawings: Drawings = new WeakMap();
   const random = seededRandom(seed);
   const rules = orderedRules(nestTask);
@@ -39,10 +38,10 @@ export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<C
     bestMeasure = own;
     return true;
   };
-  const isProved = () =>
-    bestMeasure[0] <= bounds.cost && bestMeasure[1] <= bounds.newSheets && bestMeasure[2] === 0;
-
-  for (let left = firstRules(nestTask); left > 0 && rules.length > 0 && !isProved(); left--) {
+  take(nestWithRack(nestTask, rules.shift()!));
+  const bounds = boundsOf(task, nestTask.kinds, { cost: bestMeasure[0], newSheets: bestMeasure[1] });
+  const isProved = () => bestMeasure[0] <= bounds.cost && bestMeasure[1] <= bounds.newSheets;
+  for (let more = rulesAtOnce(nestTask) - 1; more > 0 && rules.length > 0 && !isProved(); more--) {
     take(nestWithRack(nestTask, rules.shift()!));
   }
   let plan = writePlan(nestTask, best, bounds, drawings);
@@ -51,7 +50,7 @@ export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<C
   let current = best;
   for (let idle = 0, stale = 0; ; idle++, stale++) {
     let improved = false;
-    const proved = isProvedWithRack(bestMeasure, bounds);
+    const proved = isProved();
     if (proved && idle >= IDLE_STEPS) return;
     const rule = rules.shift();
     if (rule && !proved) {
@@ -80,13 +79,8 @@ export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<C
   }
 };
 
-/** Nothing cheaper and nothing with fewer bought sheets exists. */
-function isProvedWithRack([cost, bought]: Measure, bounds: Bounds): boolean {
-  return cost <= bounds.cost && bought <= bounds.newSheets;
-}
-
 /** How many rules the first step tries: more for small tasks, so that it takes some milliseconds at most. */
-function firstRules({ task, kinds }: NestTask): number {
+function rulesAtOnce({ task, kinds }: NestTask): number {
   return Math.max(1, Math.min(8, Math.floor(16_000 / (task.panels.length * kinds.length + 1))));
 }
 

@@ -11,7 +11,7 @@ export interface BoundSize extends Extent {
 }
 
 /** What all panels weigh together, and the most of that weight each sheet can carry (in the order given). */
-export type Visit = (total: number, most: readonly number[]) => void;
+export type Visit = (total: number, most: readonly number[]) => 'go on' | 'stop';
 
 /**
  * Weighs the panels by products of dual feasible functions, one for width and one for height, made for each
@@ -25,7 +25,7 @@ export type Visit = (total: number, most: readonly number[]) => void;
  *
  * @param carriers every sheet there is, kerf included: the stock formats, then the rack
  * @param formats how many of them are stock formats
- * @param visit called for each weighing; `most` is reused between calls
+ * @param visit called for each weighing until it says stop; `most` is reused between calls
  */
 export function weigh(
   sizes: readonly BoundSize[],
@@ -35,19 +35,21 @@ export function weigh(
 ): void {
   const merged = mergeEqual(sizes);
   if (merged.length === 0) return;
+  const counts = Float64Array.from(merged, ({ count }) => count);
   const lengths = [...new Set(merged.flatMap(({ width, height }) => [width, height]))].sort((a, b) => a - b);
   for (const base of carriers.slice(0, formats)) {
     const standing = carriers.map((carrier) => standLike(carrier, base));
     const across = tablesFor(base.width, lengths, merged, standing);
     const isSquare = base.width === base.height;
     const upright = isSquare ? across : tablesFor(base.height, lengths, merged, standing);
-    across.forEach((f, i) => {
-      upright.forEach((g, j) => {
-        if (isSquare && j < i) return;
-        visitMean(f, g, merged, visit);
-        if (!isSquare) visitLesser(f, g, merged, standing, visit);
-      });
-    });
+    const ways = waysToLie(merged, standing);
+    for (const [i, f] of across.entries()) {
+      for (const g of isSquare ? upright.slice(i) : upright) {
+        if (visit(meanWeight(f, g, counts), meanMost(f, g)) === 'stop') return;
+        if (isSquare) continue;
+        if (visit(lesserWeight(f, g, counts, ways), lesserMost(f, g)) === 'stop') return;
+      }
+    }
   }
 }
 
@@ -101,41 +103,48 @@ function most(
   return room <= dual.length ? Math.min(dense, dual.at(room)) : dense;
 }
 
+function meanWeight(f: Table, g: Table, counts: Float64Array): number {
+  const { width: fw, height: fh } = f;
+  const { width: gw, height: gh } = g;
+  let total = 0;
+  for (let s = 0; s < counts.length; s++) total += counts[s]! * (fw[s]! * gh[s]! + fh[s]! * gw[s]!);
+  return total / 2;
+}
+
 const mostBuffer: number[] = [];
 
-function visitMean(f: Table, g: Table, sizes: readonly BoundSize[], visit: Visit): void {
-  let total = 0;
-  for (let s = 0; s < sizes.length; s++) {
-    total += sizes[s]!.count * (f.width[s]! * g.height[s]! + f.height[s]! * g.width[s]!);
-  }
+function meanMost(f: Table, g: Table): readonly number[] {
   mostBuffer.length = f.mostWidth.length;
   for (let c = 0; c < mostBuffer.length; c++) {
     mostBuffer[c] = (f.mostWidth[c]! * g.mostHeight[c]! + g.mostWidth[c]! * f.mostHeight[c]!) / 2;
   }
-  visit(total / 2, mostBuffer);
+  return mostBuffer;
 }
 
-function visitLesser(
-  f: Table,
-  g: Table,
-  sizes: readonly BoundSize[],
-  carriers: readonly Extent[],
-  visit: Visit,
-): void {
+/** Per size whether it fits some carrier as it is (1), turned (2), both (3). */
+function waysToLie(sizes: readonly BoundSize[], carriers: readonly Extent[]): Uint8Array {
+  return Uint8Array.from(sizes, ({ width, height }) => {
+    const lying = carriers.some((carrier) => width <= carrier.width && height <= carrier.height);
+    const standing = carriers.some((carrier) => height <= carrier.width && width <= carrier.height);
+    return (lying ? 1 : 0) + (standing ? 2 : 0);
+  });
+}
+
+function lesserWeight(f: Table, g: Table, counts: Float64Array, ways: Uint8Array): number {
   let total = 0;
-  for (let s = 0; s < sizes.length; s++) {
-    const { width, height, count } = sizes[s]!;
-    const lying = f.width[s]! * g.height[s]!;
-    const standing = f.height[s]! * g.width[s]!;
-    const mayLie = carriers.some((carrier) => width <= carrier.width && height <= carrier.height);
-    const mayStand = carriers.some((carrier) => height <= carrier.width && width <= carrier.height);
-    if (mayLie || mayStand) {
-      total += count * Math.min(mayLie ? lying : Infinity, mayStand ? standing : Infinity);
-    }
+  for (let s = 0; s < counts.length; s++) {
+    if (ways[s] === 0) continue;
+    const lying = ways[s]! & 1 ? f.width[s]! * g.height[s]! : Infinity;
+    const standing = ways[s]! & 2 ? f.height[s]! * g.width[s]! : Infinity;
+    total += counts[s]! * (lying < standing ? lying : standing);
   }
-  mostBuffer.length = carriers.length;
-  for (let c = 0; c < carriers.length; c++) mostBuffer[c] = f.mostWidth[c]! * g.mostHeight[c]!;
-  visit(total, mostBuffer);
+  return total;
+}
+
+function lesserMost(f: Table, g: Table): readonly number[] {
+  mostBuffer.length = f.mostWidth.length;
+  for (let c = 0; c < mostBuffer.length; c++) mostBuffer[c] = f.mostWidth[c]! * g.mostHeight[c]!;
+  return mostBuffer;
 }
 
 function mergeEqual(sizes: readonly BoundSize[]): BoundSize[] {

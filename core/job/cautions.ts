@@ -1,11 +1,11 @@
 import type { Finding } from '../finding';
 import { intersection, offsetMitred } from '../geometry/clip';
-import { boxOfRegion } from '../geometry/polygon';
+import { boxesMeet, boxOfRegion } from '../geometry/polygon';
 import { toHundredth } from '../units';
 import { buildUpKind, type BuildUpKind } from './build-up-kinds';
 import { nameOfPlaced, nameOfWall, nameOfZone, sentence } from './names';
 import type { Fitting, Job, Wall, Zone } from './schema';
-import { boxesMeet, wallRegions, type Placed } from './wall-regions';
+import { placedFitting, placedZone, type Placed } from './placed-regions';
 
 /**
  * Notes of what may hurt someone, each only where the job gives cause: a live box in steel for each one, the
@@ -30,16 +30,12 @@ function rememberedElectrics(wall: Wall): readonly Finding[] {
 const electrical: readonly string[] = ['socket', 'switch', 'light', 'thermostat'];
 
 function electricsInSteel(wall: Wall): Finding[] {
-  if (!wall.zones.some(isSteel) || !wall.fittings.some(({ kind }) => electrical.includes(kind))) return [];
-  const { zones, fittings } = wallRegions(wall);
-  const live = fittings.filter(({ thing }) => electrical.includes(thing.kind));
-  return zones
-    .filter(({ thing }) => isSteel(thing))
-    .flatMap((zone) =>
-      live
-        .filter((fitting) => reaches(fitting, zone))
-        .map((fitting) => caution(wall, zone.thing, fitting.thing)),
-    );
+  const steel = wall.zones.filter(isSteel).map(placedZone);
+  if (steel.length === 0) return [];
+  const live = wall.fittings.filter(({ kind }) => electrical.includes(kind)).map(placedFitting);
+  return steel.flatMap((zone) =>
+    live.filter((fitting) => reaches(fitting, zone)).map(({ thing }) => caution(wall, zone.thing, thing)),
+  );
 }
 
 function caution(wall: Wall, zone: Zone, fitting: Fitting): Finding {

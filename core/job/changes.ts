@@ -28,7 +28,8 @@ export function changeWall(job: Job, wallId: string, change: (wall: Wall) => Wal
 }
 
 export function removeWall(job: Job, wallId: string): Job {
-  return { ...job, walls: job.walls.filter((wall) => wall.id !== wallId) };
+  const walls = job.walls.filter((wall) => wall.id !== wallId);
+  return walls.length < job.walls.length ? { ...job, walls } : job;
 }
 
 export function addOpening(job: Job, wallId: string, opening: Opening): Job {
@@ -56,6 +57,7 @@ export function changeObject<T extends Opening | Fitting | Zone>(
 export function removeObject(job: Job, wallId: string, ref: ObjectRef): Job {
   const keep = (object: { id: string }) => object.id !== ref.id;
   return changeWall(job, wallId, (wall) => {
+    if (!findObject(wall, ref)) return wall;
     if (ref.kind === 'opening') return { ...wall, openings: wall.openings.filter(keep) };
     if (ref.kind === 'fitting') return { ...wall, fittings: wall.fittings.filter(keep) };
     return { ...wall, zones: wall.zones.filter(keep) };
@@ -98,7 +100,7 @@ export function reorderZone(job: Job, wallId: string, zoneId: string, by: -1 | 1
   });
 }
 
-/** One vertex of a wall's outline (`ref` null) or of an object's shape moved to a point. */
+/** One vertex of a wall's outline (`ref` null) or of an object's shape moved to a point; an arc keeps its `via`. */
 export function moveVertex(job: Job, wallId: string, ref: ObjectRef | null, index: number, to: MmPoint): Job {
   return changeVertices(job, wallId, ref, (vertices) =>
     vertices.map((vertex, i) =>
@@ -146,14 +148,17 @@ export function addStock(job: Job, stock: StockSheet): Job {
 }
 
 export function changeStock(job: Job, id: string, patch: Partial<StockSheet>): Job {
+  if (!job.stock.some((stock) => stock.id === id)) return job;
   return {
     ...job,
     stock: job.stock.map((stock) => (stock.id === id ? withoutUndefined({ ...stock, ...patch }) : stock)),
   };
 }
 
+/** Rack pieces and layouts that name it must have been changed before: a job refers to nothing it lacks. */
 export function removeStock(job: Job, id: string): Job {
-  return { ...job, stock: job.stock.filter((stock) => stock.id !== id) };
+  const stock = job.stock.filter((sheet) => sheet.id !== id);
+  return stock.length < job.stock.length ? { ...job, stock } : job;
 }
 
 /** `prefix` followed by the lowest number that no opening, fitting or zone of the wall has. */
@@ -193,6 +198,7 @@ function mapObject(
   const apply = <T extends Opening | Fitting | Zone>(list: readonly T[]): T[] =>
     list.map((object) => (object.id === ref.id ? (change(object) as T) : object));
   return changeWall(job, wallId, (wall) => {
+    if (!findObject(wall, ref)) return wall;
     if (ref.kind === 'opening') return { ...wall, openings: apply(wall.openings) };
     if (ref.kind === 'fitting') return { ...wall, fittings: apply(wall.fittings) };
     return { ...wall, zones: apply(wall.zones) };

@@ -1,6 +1,6 @@
 import type { Finding } from '../finding';
 import { deepestNesting, mostValues } from './limits';
-import { refusal, shown, type Path } from './place';
+import { refusal, shown } from './place';
 
 /**
  * What must hold of any value before it is even compared with the schema: bounded nesting and number of values,
@@ -10,48 +10,63 @@ import { refusal, shown, type Path } from './place';
  * @returns the number of values outside the revisions, or the first fault
  */
 export function boundsOfFile(file: unknown): { values: number } | { finding: Finding } {
-  const open: { value: unknown; path: Link | null; depth: number; frozen: boolean }[] = [
-    { value: file, path: null, depth: 0, frozen: false },
-  ];
+  const open: Container[] = [];
+  const fault = (code: string, says: string) => ({ finding: refusal(file, pathOf(open), code, says) });
   let values = 0;
-  for (let entry = open.pop(); entry; entry = open.pop()) {
-    const { value, path, depth, frozen } = entry;
+  let value = file;
+  for (;;) {
+    const frozen = open[0]?.key === 'revisions';
     if (!frozen && ++values > mostValues) {
-      return fault(
-        file,
-        null,
-        'too-many',
-        `holds more than ${mostValues} values, which is the limit; split the job.`,
-      );
+      const says = `holds more than ${mostValues} values, which is the limit; split the job.`;
+      return { finding: refusal(file, [], 'too-many', says) };
     }
     if (!isJsonValue(value)) {
-      return fault(file, path, 'wrong-value', `is ${shown(value)}, which a job file cannot hold; give JSON.`);
+      return fault('wrong-value', `is ${shown(value)}, which a job file cannot hold; give JSON.`);
     }
-    if (typeof value !== 'object' || value === null) continue;
-    if (depth >= deepestNesting) {
-      return fault(file, path, 'nested-too-deep', `is nested more than ${deepestNesting} deep; flatten it.`);
-    }
-    if (Object.hasOwn(value, '__proto__')) {
-      const link = { key: '__proto__', up: path };
-      return fault(file, link, 'wrong-value', 'is a name no field may have; rename it.');
-    }
-    const list = Array.isArray(value);
-    for (const [key, child] of Object.entries(value)) {
-      const link = { key: list ? Number(key) : key, up: path };
+    if (typeof value === 'object' && value !== null) {
+      if (open.length >= deepestNesting) {
+        return fault('nested-too-deep', `is nested more than ${deepestNesting} deep; flatten it.`);
+      }
       open.push({
-        value: child,
-        path: link,
-        depth: depth + 1,
-        frozen: frozen || (depth === 0 && key === 'revisions'),
+        value: value as Container['value'],
+        keys: Array.isArray(value) ? null : Object.keys(value),
+        next: 0,
+        key: '',
       });
     }
+    const next = nextOf(open);
+    if (next === undefined) return { values };
+    if (next === '__proto__') return fault('wrong-value', 'is a name no field may have; rename it.');
+    value = open.at(-1)!.value[next];
   }
-  return { values };
 }
 
-interface Link {
-  readonly key: string | number;
-  readonly up: Link | null;
+/** A list or object on the way to the value at hand, and how far it has been walked. */
+interface Container {
+  readonly value: Readonly<Record<string | number, unknown>>;
+  /** null for a list. */
+  readonly keys: readonly string[] | null;
+  next: number;
+  key: string | number;
+}
+
+/** Steps to the next value; containers that are done are closed. undefined when all are. */
+function nextOf(open: Container[]): string | number | undefined {
+  for (let last = open.at(-1); last; last = open.at(-1)) {
+    const length = last.keys ? last.keys.length : (last.value.length as number);
+    if (last.next < length) {
+      last.key = last.keys ? last.keys[last.next]! : last.next;
+      last.next++;
+      return last.key;
+    }
+    open.pop();
+  }
+  return undefined;
+}
+
+/** Only the first steps of a path that is absurdly deep are told. */
+function pathOf(open: readonly Container[]): (string | number)[] {
+  return open.slice(0, 12).map(({ key }) => key);
 }
 
 function isJsonValue(value: unknown): boolean {
@@ -72,12 +87,4 @@ function isPlain(value: object): boolean {
   const prototype: unknown = Object.getPrototypeOf(value);
   // An object of another window has another Object.prototype; its own prototype is null all the same.
   return prototype === null || Object.getPrototypeOf(prototype) === null;
-}
-
-/** Only the last steps of a path that is absurdly deep are told. */
-function fault(file: unknown, link: Link | null, code: string, says: string): { finding: Finding } {
-  const path: (string | number)[] = [];
-  for (let step = link; step && path.length < deepestNesting; step = step.up) path.unshift(step.key);
-  const told: Path = path.length > 12 ? path.slice(0, 12) : path;
-  return { finding: refusal(file, told, code, says) };
 }

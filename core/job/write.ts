@@ -61,7 +61,8 @@ function print(value: unknown, level: number, lead: string): string {
 /** null if the value is a list of objects or too long for the room; looks no further than the room. */
 function onOneLine(value: object, room: number): string | null {
   const parts: string[] = [];
-  let left = room - 4;
+  // Braces with their spaces, and the comma that may follow.
+  let left = room - 5;
   const list = Array.isArray(value);
   for (const [key, entry] of list ? value.entries() : fieldsOf(value)) {
     const name = typeof key === 'string' ? `${JSON.stringify(key)}: ` : '';

@@ -1,7 +1,7 @@
 import { flattenCircle, flattenVertices } from '../geometry/arc';
 import { boxOf, rectangle, type Box, type Polygon, type Region } from '../geometry/polygon';
 import { toHundredth } from '../units';
-import type { Fitting, Opening, Wall, Zone } from './schema';
+import type { Fitting, Opening, Zone } from './schema';
 
 /** Something on a wall as an area in hundredths, with the box that tells quickly what it cannot meet. */
 export interface Placed<T> {
@@ -10,38 +10,18 @@ export interface Placed<T> {
   readonly box: Box;
 }
 
-export interface WallRegions {
-  readonly wall: Wall;
-  readonly outline: Placed<Wall>;
-  readonly zones: readonly Placed<Zone>[];
-  readonly fittings: readonly Placed<Fitting>[];
-}
-
-/** The shapes of a sound wall (see `checkJob`) as drawn: arcs inscribed, without clearances. */
-export function wallRegions(wall: Wall): WallRegions {
-  return {
-    wall,
-    outline: placed(wall, polygonOf(wall.outline)),
-    zones: wall.zones.map((zone) => placed(zone, polygonOf(zone.shape))),
-    fittings: wall.fittings.map((fitting) => placed(fitting, polygonOfPlaced(fitting))),
-  };
-}
-
+/** As drawn: arcs inscribed. */
 export function polygonOf(vertices: Zone['shape']): Polygon {
   return { outer: flattenVertices(vertices, 'inscribed').ring, holes: [] };
 }
 
-export function boxesMeet(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
+/** A zone without its holes taken out. */
+export function placedZone(zone: Zone): Placed<Zone> {
+  return placed(zone, polygonOf(zone.shape));
 }
 
-export function boxWithin(inner: Box, outer: Box): boolean {
-  return (
-    inner.left >= outer.left &&
-    inner.right <= outer.right &&
-    inner.bottom >= outer.bottom &&
-    inner.top <= outer.top
-  );
+export function placedFitting(fitting: Fitting): Placed<Fitting> {
+  return placed(fitting, polygonOfPlaced(fitting));
 }
 
 function polygonOfPlaced(object: Opening | Fitting): Polygon {

@@ -12,7 +12,7 @@ import type { Hundredth } from '../units';
 import { leastLostArea, type NarrowPlace } from './narrow-place';
 
 /** Curves are drawn to 0.02 mm: a strip so little under the least width still counts as of that width. */
-const tolerance: Hundredth = 2;
+export const roundingOfCurves: Hundredth = 2;
 /** A lost part touches an edge if it lies along it for more than 0.1 mm. */
 const leastContact = 10;
 const leastOpposition = Math.cos(Math.PI / 6) - 1e-9;
@@ -30,8 +30,8 @@ export function lostToSquare(panel: Polygon, leastWidth: Hundredth): NarrowPlace
     ring.map(({ x, y }) => ({ x: (x - box.left) * scale, y: (y - box.bottom) * scale }));
   const shape: Polygon = { outer: fine(panel.outer), holes: panel.holes.map(fine) };
 
-  const side = Math.max(1, leastWidth - tolerance) * scale;
-  const lost = difference([shape], openBySquare([shape], side, tolerance * scale));
+  const side = Math.max(1, leastWidth - roundingOfCurves) * scale;
+  const lost = difference([shape], openBySquare([shape], side, roundingOfCurves * scale));
   let narrowest: NarrowPlace | null = null;
   for (const part of lost) {
     if (polygonArea(part) <= leastLostArea * scale * scale || !touchesOpposite(part, shape, scale)) continue;
@@ -53,8 +53,8 @@ function touchesOpposite(part: Polygon, panel: Polygon, scale: number): boolean 
   const touched = edgesOf(panel).filter(({ a, b }) =>
     partEdges.some(
       (edge) =>
-        distanceToSegment(edge.a, a, b) <= tolerance * scale &&
-        distanceToSegment(edge.b, a, b) <= tolerance * scale,
+        distanceToSegment(edge.a, a, b) <= roundingOfCurves * scale &&
+        distanceToSegment(edge.b, a, b) <= roundingOfCurves * scale,
     ),
   );
   return touched.some((one, i) => touched.slice(i + 1).some((other) => areOpposite(one, other)));

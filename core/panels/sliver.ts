@@ -2,7 +2,8 @@ import { boxOf, isRectilinear, type Polygon } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 import { areaEdges } from './area-edges';
 import { blocksArea, blocksInBox, partsOf, type Blocks } from './blocks';
-import { lostToSquare } from './lost-to-square';
+import { isConvex, isConvexSliver } from './convex-sliver';
+import { lostToSquare, roundingOfCurves } from './lost-to-square';
 import { leastLostArea, type NarrowPlace } from './narrow-place';
 import { openedBlocks } from './opening-of-blocks';
 
@@ -17,6 +18,18 @@ import { openedBlocks } from './opening-of-blocks';
 export function narrowPlace(panel: Polygon, leastWidth: Hundredth): NarrowPlace | null {
   if (leastWidth <= 0) return null;
   return isRectilinear(panel) ? narrowBlocks(panel, leastWidth) : lostToSquare(panel, leastWidth);
+}
+
+/** Whether a panel is a sliver: as `narrowPlace`, but faster where only that is asked. */
+export function isSliver(panel: Polygon, leastWidth: Hundredth): boolean {
+  if (leastWidth <= 0) return false;
+  if (isRectilinear(panel) || panel.holes.length > 0 || !isConvex(panel.outer)) {
+    return narrowPlace(panel, leastWidth) !== null;
+  }
+  return (
+    isConvexSliver(panel.outer, Math.max(1, leastWidth - roundingOfCurves)) ??
+    narrowPlace(panel, leastWidth) !== null
+  );
 }
 
 function narrowBlocks(panel: Polygon, leastWidth: Hundredth): NarrowPlace | null {

@@ -1,12 +1,12 @@
 import { polygonArea, type Box, type Point, type Polygon } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 import { areaBlocks, countIn, type AreaBlocks } from './area-blocks';
-import { areaEdges } from './area-edges';
+import { areaEdges, passesThrough } from './area-edges';
 import { cellShapes, isNarrowPart, partArea, partHeight, partWidth, type Span } from './cell-shape';
 import { cutSizeOf, type CutSize } from './cut-size';
 import { coursesIn, modulo, shiftOf, type Pattern } from './grid';
 import { cutCourse, type CutCell } from './pieces';
-import { narrowPlace } from './sliver';
+import { isSliver } from './sliver';
 import type { StartQuestion } from './start-figures';
 
 /** What a start cuts an area into. */
@@ -180,13 +180,13 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
   let clipped = 0;
   const cutAt = remember((bottom: Hundredth) =>
     remember((left: Hundredth): SlopedCell => {
-      clipped++;
       const cell: Box = { left, bottom, right: left + pattern.width, top: bottom + pattern.height };
+      if (edges.sloping.some((edge) => passesThrough(edge, cell))) clipped++;
       const pieces = courses(bottom)(cell);
       const cut = pieces.filter((piece) => !isWhole(piece, pattern));
       const sizes = cut.map(cutSizeOf);
       return {
-        slivers: pieces.filter((piece) => narrowPlace(piece, leastWidth)).length,
+        slivers: pieces.filter((piece) => isSliver(piece, leastWidth)).length,
         full: pieces.length - cut.length,
         cut: cut.length,
         covered: sizes.reduce((sum, { width, height }) => sum + width * height, 0),

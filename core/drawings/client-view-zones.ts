@@ -1,13 +1,14 @@
 import { buildUpKind, type BuildUpKind } from '../job/build-up-kinds';
-import { boxOfRegion, regionArea, type Region } from '../geometry/polygon';
+import { boxOf, polygonArea, regionArea, type Polygon, type Region, type Ring } from '../geometry/polygon';
 import { offsetMitred } from '../geometry/clip';
 import type { ZoneArea } from '../zones/zone-area';
 import type { ToPaper } from './client-view-wall';
 import { formatMm } from './figures';
 import { hatch } from './hatch';
-import type { Colour, Fill, Item, PaperPoint, Text, TextMeasure } from './page';
-import { boxesOverlap, grownBox, type PaperBox } from './paper';
-import { textBox } from './text';
+import type { Colour, Fill, Item, PaperPoint, TextHeight, TextMeasure } from './page';
+import { grownBox, type PaperBox } from './paper';
+import { labelWithin, type LabelLine } from './label-within';
+import { wrapText } from './text';
 
 /** What the client is told of a zone. */
 export interface ZoneNotice {
@@ -17,8 +18,10 @@ export interface ZoneNotice {
   readonly kind: BuildUpKind;
   /** The zone's name as the job has it, or what it is for. */
   readonly title: string;
-  /** `Magnetic, heavy duty, about 2,2 m²`. */
-  readonly what: string;
+  /** `Magnetic, heavy duty`. */
+  readonly use: string;
+  /** `about 2,2 m²`. */
+  readonly size: string;
 }
 
 /** Zones with an area, in the order of the wall. */
@@ -28,8 +31,8 @@ export function zoneNotices(zones: readonly ZoneArea[]): ZoneNotice[] {
     .map((zone, i) => {
       const kind = buildUpKind(zone.zone.buildUp);
       const use = useOf(kind);
-      const area = `about ${formatMm(Math.max(0.1, regionArea(zone.area) / 1e10))} m²`;
-      return { number: i + 1, zone, kind, title: zone.zone.name || use, what: `${use}, ${area}` };
+      const size = `about ${formatMm(Math.max(0.1, regionArea(zone.area) / 1e10))} m²`;
+      return { number: i + 1, zone, kind, title: zone.zone.name || use, use, size };
     });
 }
 
@@ -78,49 +81,29 @@ export function isMagneticUnderSurface({ magnetic, surface }: BuildUpKind): bool
  * and the legend speaks alone.
  */
 export function labelZone(
-  notice: ZoneNotice,
+  { zone, kind, title, use, size, number }: ZoneNotice,
   toPaper: ToPaper,
   obstacles: readonly PaperBox[],
   measure: TextMeasure,
 ): Item[] {
-  const box = boxOfRegion(notice.zone.area);
-  const low = toPaper({ x: box.left, y: box.bottom });
-  const high = toPaper({ x: box.right, y: box.top });
-  const colour: Colour = notice.kind.surface === 'chalk' ? 'paper' : 'ink';
-  const isFree = (label: PaperBox) =>
-    label.left >= low.x + 2 &&
-    label.right <= high.x - 2 &&
-    label.bottom >= low.y + 2 &&
-    label.top <= high.y - 2 &&
-    obstacles.every((obstacle) => !boxesOverlap(label, grownBox(obstacle, 0.8)));
-  const variants: Text[][] = [
-    [
-      text(notice.title, 5, 0, 'semi-bold'),
-      text(notice.what.split(', about')[0]!, 3.5, -6.4),
-      text(`about${notice.what.split(', about')[1]!}`, 3.5, -12.2),
-    ],
-    [
-      text(notice.title, 3.5, 0, 'semi-bold'),
-      text(notice.what.split(', about')[0]!, 2.5, -4.8),
-      text(`about${notice.what.split(', about')[1]!}`, 2.5, -9),
-    ],
-    [text(notice.title, 3.5, 0, 'semi-bold')],
-    [text(notice.title, 2.5, 0, 'semi-bold')],
-    [text(String(notice.number), 3.5, 0, 'semi-bold')],
+  const colour: Colour = kind.surface === 'chalk' ? 'paper' : 'ink';
+  const areas = paperRegion(zone.area, toPaper).sort((a, b) => polygonArea(b) - polygonArea(a));
+  const area = areas[0];
+  if (!area) return [];
+  const { left, right } = boxOf(area.outer);
+  const room = (right - left) / 100 - 5;
+  const lines = (words: string, height: TextHeight, weight: 'regular' | 'semi-bold'): LabelLine[] =>
+    wrapText(words, room, height, { weight }, measure).map((text) => ({ text, height, weight, colour }));
+  const variants: LabelLine[][] = [
+    [...lines(title, 5, 'semi-bold'), ...lines(use, 3.5, 'regular'), ...lines(size, 3.5, 'regular')],
+    [...lines(title, 3.5, 'semi-bold'), ...lines(use, 2.5, 'regular'), ...lines(size, 2.5, 'regular')],
+    lines(title, 3.5, 'semi-bold'),
+    lines(title, 2.5, 'semi-bold'),
+    lines(String(number), 3.5, 'semi-bold'),
   ];
-  for (const lines of variants) {
-    for (const share of [0.62, 0.5, 0.75, 0.85, 0.3, 0.15]) {
-      for (const across of [0.5, 0.3, 0.7]) {
-        const at = { x: low.x + across * (high.x - low.x), y: low.y + share * (high.y - low.y) };
-        const placed = lines.map((line) => ({
-          ...line,
-          colour,
-          at: { x: at.x, y: at.y + line.at.y - lines.at(-1)!.at.y / 2 - 1.5 },
-        }));
-        const label = around(placed.map((line) => textBox(line, measure)));
-        if (isFree(label)) return [...clearGround(notice.kind, label), ...placed];
-      }
-    }
+  for (const variant of variants) {
+    const label = labelWithin(variant, area, obstacles, [0], measure);
+    if (label) return [...clearGround(kind, label.box), ...label.texts];
   }
   return [];
 }
@@ -149,17 +132,14 @@ function edges(rings: readonly (readonly PaperPoint[])[], colour: Colour, width:
   return rings.map((points) => ({ kind: 'stroke', points, closed: true, width, colour }));
 }
 
-function text(words: string, height: Text['height'], y: number, weight: Text['weight'] = 'regular'): Text {
-  return { kind: 'text', text: words, at: { x: 0, y }, height, weight, anchor: 'middle' };
-}
-
-function around(boxes: readonly PaperBox[]): PaperBox {
-  return {
-    left: Math.min(...boxes.map(({ left }) => left)),
-    bottom: Math.min(...boxes.map(({ bottom }) => bottom)),
-    right: Math.max(...boxes.map(({ right }) => right)),
-    top: Math.max(...boxes.map(({ top }) => top)),
-  };
+/** In hundredths of a paper millimetre, for `labelWithin`. */
+function paperRegion(region: Region, toPaper: ToPaper): Polygon[] {
+  const scaled = (ring: Ring): Ring =>
+    ring.map((point) => {
+      const { x, y } = toPaper(point);
+      return { x: Math.round(x * 100), y: Math.round(y * 100) };
+    });
+  return region.map(({ outer, holes }) => ({ outer: scaled(outer), holes: holes.map(scaled) }));
 }
 
 function paperRings(region: Region, toPaper: ToPaper): PaperPoint[][] {

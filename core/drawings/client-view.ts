@@ -1,4 +1,4 @@
-import { boxOf, type Box } from '../geometry/polygon';
+import { boxOf, type Box, type Ring } from '../geometry/polygon';
 import type { Job } from '../job/schema';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { drawBareWall, drawOpeningsAndFittings, type ToPaper } from './client-view-wall';
@@ -73,24 +73,24 @@ function viewPage(
 }
 
 /** The wall and the figure beside it, together in the middle of the room, on one floor. */
-function placeWall(ring: readonly { x: number; y: number }[], box: Box, room: PaperBox) {
+function placeWall(ring: Ring, box: Box, room: PaperBox) {
   const besideWall = (figureWidth + 260) * 100;
   const wide = box.right - box.left + besideWall;
   const high = Math.max(box.top - box.bottom, (figureHeight + 100) * 100);
   const scale = Math.min((room.right - room.left) / wide, (room.top - room.bottom) / high);
-  const left = (room.left + room.right - wide * scale) / 2;
-  // A low wide wall sits a little under the middle, as a picture on a wall does not.
+  // Whoever stands beside a stair wall stands at its foot.
+  const footAt = (x: number) => Math.min(...ring.filter((point) => point.x === x).map(({ y }) => y));
+  const standsLeft = footAt(box.right) > footAt(box.left);
+  const left = (room.left + room.right - wide * scale) / 2 + (standsLeft ? besideWall * scale : 0);
+  // A low wide wall sits a little under the middle of its room, so that the floor carries the picture.
   const floor = room.bottom + (room.top - room.bottom - high * scale) * 0.42;
   const toPaper: ToPaper = ({ x, y }) => ({
     x: left + (x - box.left) * scale,
     y: floor + (y - box.bottom) * scale,
   });
-  const end = Math.min(...ring.filter(({ x }) => x === box.right).map(({ y }) => y));
-  const beside = toPaper({
-    x: box.right + besideWall - (figureWidth / 2) * 100,
-    y: Math.min(end, box.bottom),
-  });
-  return { toPaper, mmPerPaperMm: 1 / (scale * 100), figureFoot: beside, floor };
+  const away = besideWall - (figureWidth / 2) * 100;
+  const figureFoot = toPaper({ x: standsLeft ? box.left - away : box.right + away, y: box.bottom });
+  return { toPaper, mmPerPaperMm: 1 / (scale * 100), figureFoot, floor };
 }
 
 function header(wallName: string, job: Job, width: number, height: number, measure: TextMeasure): Item[] {
@@ -208,7 +208,7 @@ function legendOf(notices: readonly ZoneNotice[], bottom: number, width: number,
         ? ([{ kind: 'stroke', points: inner, closed: true, width: 0.7, colour: 'red-lead' }] as Item[])
         : []),
       line(`${notice.number}  ${notice.title}`, y + 5.2, 'semi-bold', 'ink'),
-      line(notice.what, y + 0.6, 'regular', 'soft'),
+      line(`${notice.use}, ${notice.size}`, y + 0.6, 'regular', 'soft'),
     ];
   });
   return { items, top: bottom + rows * rowHeight - 4 };

@@ -47,8 +47,10 @@ function orderBlock(figures: JobFigures, proof: string, measure: TextMeasure): F
 }
 
 function proofOf({ cutting }: WorkedOut): string {
-  const { newSheets, lowerBound, leastPossible } = cutting;
-  if (leastPossible) return `No plan for these panels costs less: ${newSheets} is the least possible.`;
+  const { newSheets, lowerBound, leastPossible, order } = cutting;
+  if (leastPossible && order.length === 1)
+    return `No plan for these panels needs fewer: ${newSheets} is the least possible.`;
+  if (leastPossible) return 'No plan for these panels costs less.';
   return `No plan for these panels can do with fewer than ${lowerBound}; this one takes ${newSheets}.`;
 }
 

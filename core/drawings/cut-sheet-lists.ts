@@ -1,3 +1,4 @@
+import type { CuttingMethod } from '../cutting/plan';
 import type { WorkedOut } from '../worked-out';
 import type { CutPattern } from './cut-patterns';
 import type { CutStep } from './cut-steps';
@@ -5,23 +6,57 @@ import { sizeText } from './figure-text';
 import { formatHundredth, formatMm } from './figures';
 import { layHeading, layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
 import type { TextMeasure } from './page';
+import type { PageBlock } from './page-blocks';
 import { boxOf } from '../geometry/polygon';
 import type { Mm } from '../units';
 
-/** What stands beside a sketch in a column of `width` (60 mm or more): panels, cuts in order, offcuts. */
+/** More sheets than this have their marks in a table after the sketch. */
+const fewSheets = 4;
+
+/**
+ * What stands beside or under a sketch: panels, cuts in order, offcuts. Panels are left out where the sketch says all there
+ * is to say of them.
+ */
 export function patternLists(
   pattern: CutPattern,
   steps: readonly CutStep[],
+  method: CuttingMethod,
+  isSketchComplete: boolean,
   width: Mm,
   measure: TextMeasure,
 ): FlowBlock[] {
-  const table = (columns: readonly FlowColumn[], rows: readonly FlowRow[]): FlowBlock[] =>
-    rows.length === 0 ? [] : [layHeading(columns, measure), ...layRows(columns, rows, measure), space(2)];
+  const says = isSketchComplete && pattern.sheets.length === 1;
+  const columns = cutColumns(width, method);
   return [
-    ...table(panelColumns(width), panelRows(pattern)),
-    ...table(cutColumns(width), cutRows(pattern, steps)),
-    ...table(offcutColumns(width), offcutRows(pattern)),
+    ...(says ? [] : table(panelColumns(width), panelRows(pattern), measure)),
+    ...(steps.length > 0 ? table(columns, cutRows(pattern, steps, method), measure) : []),
+    ...layRows(offcutColumns(width), offcutRows(pattern), measure),
   ];
+}
+
+/** The marks of each sheet of a pattern that many are cut by, two sheets a row. */
+export function sheetRows({ number, sheets, places }: CutPattern, measure: TextMeasure): PageBlock[] {
+  if (sheets.length <= fewSheets) return [];
+  const columns: FlowColumn[] = [
+    { heading: `Pattern ${number}`, align: 'left', width: 19 },
+    { heading: 'Panels', align: 'left', width: 66 },
+    { heading: 'Stock sheet', align: 'left', width: 19 },
+    { heading: 'Panels', align: 'left', width: 66 },
+  ];
+  const cells = sheets.map(({ id }, i) => [
+    id,
+    places.map(({ key, marks }) => `${key} ${marks[i]!}`).join(', '),
+  ]);
+  const rows = Array.from({ length: Math.ceil(cells.length / 2) }, (_, i): FlowRow => {
+    return { kind: 'row', cells: [...cells[2 * i]!, ...(cells[2 * i + 1] ?? [])] };
+  });
+  return table(columns, rows, measure).map((block) => ({ width: 'whole', ...block }));
+}
+
+function table(columns: readonly FlowColumn[], rows: readonly FlowRow[], measure: TextMeasure): FlowBlock[] {
+  if (rows.length === 0) return [];
+  const heading: FlowBlock = { ...layHeading(columns, measure), keepWithNext: true };
+  return [heading, ...layRows(columns, rows, measure), { height: 2, at: () => [] }];
 }
 
 function panelColumns(width: Mm): FlowColumn[] {
@@ -39,22 +74,30 @@ function panelRows({ places, sheets }: CutPattern): FlowRow[] {
     const turns = placement.quarterTurns;
     const size =
       turns % 2 === 1 ? sizeText(top - bottom, right - left) : sizeText(right - left, top - bottom);
-    const names = sheets.length === 1 ? marks : marks.map((mark, i) => `${sheets[i]!.id}: ${mark}`);
+    const named = sheets.length === 1 ? marks : marks.map((mark, i) => `${sheets[i]!.id}: ${mark}`);
+    const names = sheets.length <= fewSheets ? named : ['listed below'];
     const turned = [placement.turnedOver ? 'over' : '', turns > 0 ? `${turns * 90}°` : ''].filter(Boolean);
     return { kind: 'row', cells: [key, names.join(', '), size, turned.join(', ') || '–'] };
   });
 }
 
-function cutColumns(width: Mm): FlowColumn[] {
+function cutColumns(width: Mm, method: CuttingMethod): FlowColumn[] {
+  const figures: FlowColumn[] =
+    method === 'edge-to-edge'
+      ? [
+          { heading: 'mm', align: 'right', width: 14 },
+          { heading: 'in hand', align: 'right', width: 14 },
+        ]
+      : [{ heading: 'mm', align: 'right', width: 16 }];
+  const rest = width - 9 - figures.reduce((sum, column) => sum + column.width, 0);
   return [
     { heading: 'Cut', align: 'left', width: 9 },
-    { heading: 'Measured from', align: 'left', width: width - 35 },
-    { heading: 'mm', align: 'right', width: 13 },
-    { heading: 'In hand', align: 'right', width: 13 },
+    { heading: 'Measured from', align: 'left', width: rest },
+    ...figures,
   ];
 }
 
-function cutRows({ places, drawn }: CutPattern, steps: readonly CutStep[]): FlowRow[] {
+function cutRows({ places, drawn }: CutPattern, steps: readonly CutStep[], method: CuttingMethod): FlowRow[] {
   return steps.map((step): FlowRow => {
     const number = String(step.number);
     if (step.kind === 'open') {
@@ -71,40 +114,35 @@ function cutRows({ places, drawn }: CutPattern, steps: readonly CutStep[]): Flow
       return { kind: 'row', cells: [number, `slanted, ${from} to ${to} from the left | the foot`, '', ''] };
     }
     const edge = step.direction === 'upright' ? 'left edge' : 'foot';
-    const inHand = step.onPiece === null ? '' : formatHundredth(step.onPiece);
-    return { kind: 'row', cells: [number, edge, formatHundredth(step.fromEdge), inHand] };
+    const inHand = formatHundredth(step.onPiece ?? step.fromEdge);
+    const figures = [formatHundredth(step.fromEdge), ...(method === 'edge-to-edge' ? [inHand] : [])];
+    return { kind: 'row', cells: [number, edge, ...figures] };
   });
 }
 
 function offcutColumns(width: Mm): FlowColumn[] {
   return [
-    { heading: 'Offcut', align: 'left', width: 30 },
-    { heading: '', align: 'left', width: width - 30 },
+    { heading: '', align: 'left', width: 17 },
+    { heading: '', align: 'left', width: width - 17 },
   ];
 }
 
-/** Kept ones each, the rest together. */
+/** Kept ones, then the rest, each size once. */
 function offcutRows({ drawn, sheets }: CutPattern): FlowRow[] {
-  const name = drawn.fromRack ?? drawn.id;
-  const marked = sheets.length === 1 ? `keep, mark it ${name}` : 'keep from each, mark it with its sheet';
-  const kept = drawn.offcuts.filter(({ keep }) => keep);
-  const small = drawn.offcuts.filter(({ keep }) => !keep);
-  const rows = kept.map(({ width, height }): FlowRow => ({
-    kind: 'row',
-    cells: [sizeText(width, height), marked],
-  }));
-  if (small.length > 0) {
-    const sizes = [...new Set(small.map(({ width, height }) => sizeText(width, height)))];
-    rows.push({
-      kind: 'row',
-      cells: [sizes.slice(0, 6).join(', ') + (sizes.length > 6 ? ' …' : ''), 'discard'],
+  const sizes = (keep: boolean) => {
+    const own = drawn.offcuts.filter((offcut) => offcut.keep === keep);
+    return [...new Set(own.map(({ width, height }) => sizeText(width, height)))].map((size) => {
+      const count = own.filter(({ width, height }) => sizeText(width, height) === size).length;
+      return count === 1 ? size : `${count} of ${size}`;
     });
-  }
-  return rows;
-}
-
-function space(height: Mm): FlowBlock {
-  return { height, at: () => [] };
+  };
+  const kept = sizes(true);
+  const small = sizes(false);
+  const each = sheets.length === 1 ? '' : ' from each';
+  return [
+    ...(kept.length > 0 ? [{ kind: 'row' as const, cells: [`Keep${each}`, kept.join(', ')] }] : []),
+    ...(small.length > 0 ? [{ kind: 'row' as const, cells: ['Discard', small.join(', ')] }] : []),
+  ];
 }
 
 /** `S1 Steel 500 × 500 × 0.5`; stock without a name by its sizes. */

@@ -9,7 +9,7 @@ import { sizeText } from './figure-text';
 import { hatch } from './hatch';
 import { labelWithin, type LabelLine } from './label-within';
 import { moveItems } from './move-items';
-import type { Item, PaperPoint, TextMeasure } from './page';
+import type { Item, PaperPoint, Text, TextMeasure } from './page';
 import { cornersOf, grownBox, onPaper, type PaperBox, type Scale } from './paper';
 import { runningFrame } from './running-frame';
 import type { Sketch } from './sketch';
@@ -17,15 +17,15 @@ import type { Sketch } from './sketch';
 /**
  * One stock sheet, seen from the face, with what is cut from it: panels by key, mark (where only one sheet is cut so) and
  * size, numbered cuts, kept offcuts, waste hatched, running dimensions from the lower left corner.
- *
- * @returns undefined if the dimensions do not fit at this scale
+ * Where the figures of all cuts do not fit, those of the list stand for them.
  */
 export function sketchStockSheet(
-  { drawn, places, sheets }: CutPattern,
+  pattern: CutPattern,
   steps: readonly CutStep[],
   scale: Scale,
   measure: TextMeasure,
-): Sketch | undefined {
+): Sketch {
+  const { drawn, places } = pattern;
   const box: PaperBox = {
     left: 0,
     bottom: 0,
@@ -42,28 +42,14 @@ export function sketchStockSheet(
   const ys = steps.flatMap((step) =>
     step.kind === 'part' && step.direction === 'level' ? [step.from.y] : [],
   );
-  const frame = runningFrame(box, drawn.width, drawn.height, xs, ys, measure);
-  if (!frame) return undefined;
+  const { width, height } = drawn;
+  const all = runningFrame(box, width, height, xs, ys, measure);
+  const frame = all ?? runningFrame(box, width, height, [], [], measure);
+  if (!frame) throw new Error('Two figures always find room beside a sketch.');
   const flags = drawFlags(steps, box, toPaper, measure);
   const corners = places.flatMap(({ placement }) => hangingCorner(placement, toPaper));
   const obstacles = [...flags.inside, ...corners.map(({ box: corner }) => corner)];
-  let isComplete = true;
-  const labels = places.flatMap(({ key, placement, marks }): Item[] => {
-    const turned = placement.quarterTurns % 2 === 1;
-    const { left, bottom, right, top } = boxOf(placement.outline.outer);
-    const size = turned ? sizeText(top - bottom, right - left) : sizeText(right - left, top - bottom);
-    const name = sheets.length === 1 ? `${key}  ${marks[0]!}` : key;
-    const full = [heading(name, 3.5), plain(size, 3.5)];
-    const small = [heading(name, 2.5), plain(size, 2.5)];
-    const area = paperPolygon(placement.outline, toPaper);
-    for (const lines of [full, small]) {
-      const label = labelWithin(lines, area, obstacles, turned, measure);
-      if (label) return label.texts;
-    }
-    isComplete = false;
-    const alone = labelWithin([heading(key, 2.5)], area, obstacles, turned, measure);
-    return alone?.texts ?? [];
-  });
+  const labels = labelPlaces(pattern, toPaper, obstacles, measure);
   const items = [
     ...drawWaste(drawn, toPaper),
     ...places.flatMap(({ placement }) => outlines(placement.outline, toPaper)),
@@ -73,14 +59,60 @@ export function sketchStockSheet(
     ...steps.flatMap((step) => cutLines(step, toPaper)),
     ...frame.items,
     ...flags.items,
-    ...labels,
+    ...labels.texts,
   ];
   return {
     width: frame.left + box.right + flagDepth,
     height: frame.foot + box.top + flagDepth,
     items: moveItems(items, frame.left, frame.foot),
-    isComplete,
+    isComplete: labels.isComplete && all !== undefined,
   };
+}
+
+/**
+ * Key, mark and size in each panel, all at one height; the key alone where there is no room for more. A panel that is
+ * turned says so, and its words turn with it if they can.
+ */
+function labelPlaces(
+  { places, sheets }: CutPattern,
+  toPaper: (point: Point) => PaperPoint,
+  obstacles: readonly PaperBox[],
+  measure: TextMeasure,
+): { texts: Text[]; isComplete: boolean } {
+  const inAll = (linesOf: (place: CutPattern['places'][number]) => LabelLine[]) =>
+    places.map((place) => {
+      const { outline, quarterTurns } = place.placement;
+      const area = paperPolygon(outline, toPaper);
+      return labelWithin(
+        linesOf(place),
+        area,
+        obstacles,
+        quarterTurns % 2 === 1 ? [90, 0] : [0, 90],
+        measure,
+      );
+    });
+  const isFull = (labels: ReturnType<typeof inAll>) => labels.every((label) => label !== undefined);
+  const say = ({ key, placement, marks }: CutPattern['places'][number], height: 2.5 | 3.5) => {
+    const turned = [
+      placement.turnedOver ? 'over' : '',
+      placement.quarterTurns ? `${placement.quarterTurns * 90}°` : '',
+    ];
+    return [
+      heading(sheets.length === 1 ? `${key}  ${marks[0]!}` : key, height),
+      plain(hangingSize(placement), height),
+      ...(turned.some(Boolean) ? [plain(`turned ${turned.filter(Boolean).join(', ')}`, 2.5)] : []),
+    ];
+  };
+  const large = inAll((place) => say(place, 3.5));
+  const small = isFull(large) ? large : inAll((place) => say(place, 2.5));
+  if (isFull(small)) return { texts: small.flatMap((label) => label!.texts), isComplete: true };
+  const keys = inAll(({ key }) => [heading(key, 2.5)]);
+  return { texts: small.flatMap((label, i) => (label ?? keys[i])?.texts ?? []), isComplete: false };
+}
+
+function hangingSize({ outline, quarterTurns }: Placement): string {
+  const { left, bottom, right, top } = boxOf(outline.outer);
+  return quarterTurns % 2 === 1 ? sizeText(top - bottom, right - left) : sizeText(right - left, top - bottom);
 }
 
 function heading(text: string, height: 2.5 | 3.5): LabelLine {
@@ -128,8 +160,8 @@ function drawKept(
       ];
       const paperArea = paperPolygon(area, toPaper);
       const label =
-        labelWithin(lines, paperArea, obstacles, false, measure) ??
-        labelWithin(lines.slice(0, 1), paperArea, obstacles, false, measure);
+        labelWithin(lines, paperArea, obstacles, [0, 90], measure) ??
+        labelWithin(lines.slice(0, 1), paperArea, obstacles, [0, 90], measure);
       return [
         { kind: 'stroke', points: inset, closed: true, width: 0.25, line: 'dashed' },
         ...(label?.texts ?? []),

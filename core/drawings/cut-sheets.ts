@@ -2,30 +2,15 @@ import type { WorkedOut } from '../worked-out';
 import { cautions, checkOnSite } from './cautions';
 import { deliveryText } from './cut-list';
 import { cutPatterns, type WholeSheets } from './cut-patterns';
-import { halfWidth, patternBlock, wholeWidth, type PageBlock } from './cut-sheet-blocks';
+import { patternBlocks } from './cut-sheet-blocks';
 import { stockName } from './cut-sheet-lists';
 import { formatMm } from './figures';
-import {
-  dealOut,
-  layHeading,
-  layRows,
-  stack,
-  type FlowBlock,
-  type FlowColumn,
-  type FlowRow,
-} from './flow-table';
+import { layHeading, layRows, type FlowColumn, type FlowRow } from './flow-table';
 import type { LodeplanDocument, TextMeasure } from './page';
-import { ratioOf, type Scale } from './paper';
-import { panelBlock, panelShapes } from './panel-sheet';
+import { dealBlocks, drawDealt, ratioOfPage, wholeWidth, type PageBlock } from './page-blocks';
+import { panelBlocks, panelShapes } from './panel-sheet';
 import { placedPanels } from './placed-panels';
 import { tradePage, upright, type TradeDocument } from './trade-page';
-
-const betweenBlocks = 5;
-
-/** A flow block that knows at which scale it is drawn, for the title block. */
-interface ScaledBlock extends FlowBlock {
-  readonly scales: readonly Scale[];
-}
 
 /**
  * What is cut from which stock sheet: whole sheets as a list, each cutting pattern once with all the sheets cut by it, then
@@ -47,19 +32,19 @@ export function cutSheets(worked: WorkedOut, measure: TextMeasure): LodeplanDocu
   const room = roomOf(tradePage(document, 2, 2, measure).space);
   const { patterns, whole } = cutPatterns(worked);
   const shapes = panelShapes(placedPanels(worked));
-  const blocks: ScaledBlock[] = [
+  const blocks: PageBlock[] = [
     ...wholeBlocks(whole, worked, measure),
-    ...rowsOfBlocks(patterns.map((pattern) => patternBlock(pattern, worked, room - 6, measure))),
+    ...patterns.flatMap((pattern) => patternBlocks(pattern, worked, room - 5, measure)),
     ...(shapes.length > 0 ? [sectionBlock('Panels with notches, holes and slants')] : []),
-    ...rowsOfBlocks(shapes.map((shape) => panelBlock(shape, room - 16, measure))),
+    ...shapes.flatMap((shape) => panelBlocks(shape, room - 15, measure)),
   ];
-  const pages = dealOut(blocks, room, first) as ScaledBlock[][];
+  const pages = dealBlocks(blocks, first, room);
   return {
     name,
     title,
     pages: pages.map((page, i) => {
-      const { items, space } = tradePage(document, i + 1, pages.length, measure, scaleText(page));
-      return upright([...items, ...stack(page, space.left, space.top)]);
+      const { items, space } = tradePage(document, i + 1, pages.length, measure, ratioOfPage(page));
+      return upright([...items, ...drawDealt(page, space.left, space.top)]);
     }),
   };
 }
@@ -81,12 +66,12 @@ function notesFor({ job }: WorkedOut): string[] {
   ];
 }
 
-function wholeBlocks(whole: readonly WholeSheets[], worked: WorkedOut, measure: TextMeasure): ScaledBlock[] {
+function wholeBlocks(whole: readonly WholeSheets[], worked: WorkedOut, measure: TextMeasure): PageBlock[] {
   if (whole.length === 0) return [];
   const columns: FlowColumn[] = [
-    { heading: 'Stock', align: 'left', width: 45 },
+    { heading: 'Stock', align: 'left', width: 62 },
     { heading: 'Number', align: 'right', width: 16 },
-    { heading: 'Stock sheet: panel', align: 'left', width: wholeWidth - 61 },
+    { heading: 'Stock sheet: panel', align: 'left', width: wholeWidth - 78 },
   ];
   const rows = whole.flatMap(({ stock, delivery, sheets }): FlowRow[] =>
     // Long lists in parts, so that they break over pages.
@@ -99,43 +84,21 @@ function wholeBlocks(whole: readonly WholeSheets[], worked: WorkedOut, measure: 
       ],
     })),
   );
-  const table = [layHeading(columns, measure), ...layRows(columns, rows, measure)];
-  return [sectionBlock('Whole stock sheets, not cut'), ...table, { height: betweenBlocks, at: () => [] }].map(
-    (block) => ({ ...block, scales: [] }),
-  );
+  const space = { height: 5, at: () => [] };
+  const table = [layHeading(columns, measure), ...layRows(columns, rows, measure), space];
+  return [
+    sectionBlock('Whole stock sheets, not cut'),
+    ...table.map((block): PageBlock => ({ width: 'whole', ...block })),
+  ];
 }
 
-function sectionBlock(text: string): ScaledBlock {
+function sectionBlock(text: string): PageBlock {
   return {
     height: 9,
     keepWithNext: true,
-    scales: [],
+    width: 'whole',
     at: (left, top) => [{ kind: 'text', text, at: { x: left, y: top - 5 }, height: 5, weight: 'semi-bold' }],
   };
-}
-
-/** Two halves beside each other make a row, a whole block stands alone. */
-function rowsOfBlocks(blocks: readonly PageBlock[]): ScaledBlock[] {
-  const rows: ScaledBlock[] = [];
-  for (let i = 0; i < blocks.length; i++) {
-    const block = blocks[i]!;
-    const next = blocks[i + 1];
-    const pair = block.width === 'half' && next?.width === 'half' ? [block, next] : [block];
-    if (pair.length === 2) i++;
-    rows.push({
-      height: Math.max(...pair.map(({ height }) => height)) + betweenBlocks,
-      scales: pair.map(({ scale }) => scale),
-      at: (left, top) => pair.flatMap((one, n) => one.at(left + n * (wholeWidth - halfWidth), top)),
-    });
-  }
-  return rows;
-}
-
-/** `1:10`, or `as shown` where sketches differ; none where the page has no sketch. */
-function scaleText(page: readonly ScaledBlock[]): string | undefined {
-  const ratios = new Set(page.flatMap(({ scales }) => scales.map(ratioOf)));
-  if (ratios.size === 0) return undefined;
-  return ratios.size === 1 ? `SCALE ${[...ratios][0]!}` : 'as shown';
 }
 
 function partsOf<T>(list: readonly T[], size: number): T[][] {

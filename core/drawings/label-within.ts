@@ -1,36 +1,38 @@
 import { difference } from '../geometry/clip';
 import { boxOf, polygonArea, rectangle, type Polygon } from '../geometry/polygon';
 import type { Mm } from '../units';
-import type { Text, TextMeasure, TextStyle } from './page';
+import type { Text, TextHeight, TextMeasure, TextStyle } from './page';
 import { boxesOverlap, grownBox, type PaperBox } from './paper';
 
 export interface LabelLine extends TextStyle {
   readonly text: string;
-  readonly height: 2.5 | 3.5;
+  readonly height: TextHeight;
   readonly colour?: Text['colour'];
 }
 
 const lineSpacing = 1.6;
-const clear: Mm = 0.8;
+const clear: Mm = 1.2;
 
 /**
  * Lines of a label, centred under each other, where they stand wholly inside an area and clear of what is there
- * already: in the middle if they can, upright before turned.
+ * already: in the middle if they can.
  *
  * @param area paper frame, in hundredths of a paper millimetre
+ * @param orientations tried in this order; 90 reads from the right
  * @returns undefined if there is no such place among the ones tried
  */
 export function labelWithin(
   lines: readonly LabelLine[],
   area: Polygon,
   obstacles: readonly PaperBox[],
-  preferTurned: boolean,
+  orientations: readonly (0 | 90)[],
   measure: TextMeasure,
 ): { texts: Text[]; box: PaperBox } | undefined {
   const wide = Math.max(...lines.map((line) => measure(line.text, line.height, line)));
   const high = lines.reduce((sum, { height }, i) => sum + (i === 0 ? height : height * lineSpacing), 0);
   const bounds = boxOf(area.outer);
-  for (const turned of preferTurned ? [true, false] : [false, true]) {
+  for (const orientation of orientations) {
+    const turned = orientation === 90;
     const [width, height] = turned ? [high, wide] : [wide, high];
     for (const [across, up] of spots) {
       const roomX = (bounds.right - bounds.left) / 100 - width - 2 * clear;
@@ -58,6 +60,8 @@ const spots: readonly (readonly [number, number])[] = [
   [0.75, 0.75],
   [0.25, 0.25],
   [0.75, 0.25],
+  [0.5, 0.9],
+  [0.5, 0.1],
   [0.5, 1],
   [0.5, 0],
   [0, 0.5],

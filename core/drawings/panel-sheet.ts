@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/polygon';
 import type { Mm } from '../units';
-import { arrangeBlock, titledBlock, type PageBlock } from './cut-sheet-blocks';
+import { arrangeBlock, titledHead } from './arrange-block';
+import type { PageBlock } from './page-blocks';
 import { sizeText } from './figure-text';
 import { formatHundredth } from './figures';
 import { layHeading, layRows, type FlowBlock, type FlowColumn } from './flow-table';
@@ -38,18 +39,19 @@ export function panelShapes(placed: readonly PlacedPanel[]): PanelShape[] {
 }
 
 /** A panel with its notches and holes dimensioned from its lower left corner: what the fitter snips by. */
-export function panelBlock(
+export function panelBlocks(
   { drawn, measures, marks }: PanelShape,
   room: Mm,
   measure: TextMeasure,
-): PageBlock {
+): PageBlock[] {
   const { width, height } = measures;
   const numbered = numberedCorners(measures);
   return arrangeBlock({
+    size: [width / 100, height / 100],
     room,
     sketchAt: (scale) => sketchPanel(measures, numbered, scale, measure),
     head: (wide, scale) =>
-      titledBlock(
+      titledHead(
         marks.length === 1 ? `Panel ${marks[0]!}` : `${marks.length} panels alike`,
         [
           `${sizeText(width, height)}, stock ${drawn.panel.stock}`,
@@ -75,14 +77,16 @@ function shapeKey({ shape }: PanelMeasures): string {
   return [ring(shape.outer), ...shape.holes.map(ring).sort()].join(';');
 }
 
-/** Corners that running dimensions alone do not say: those of slants and free forms. */
+/** Corners that running dimensions alone do not say: those of free forms with arcs or sloping edges. */
 function numberedCorners({ cutouts, corners, width, height }: PanelMeasures): Corner[] {
   const isOddRing = (ring: readonly Corner[]) =>
     ring.some((corner, i) => {
       const next = ring[(i + 1) % ring.length]!;
       return corner.arc !== undefined || (corner.x !== next.x && corner.y !== next.y);
     });
-  const free = cutouts.filter(({ form, corners: ring }) => form === 'free' && isOddRing(ring));
+  const free = cutouts.filter(
+    ({ kind, form, corners: ring }) => kind !== 'slant' && form === 'free' && isOddRing(ring),
+  );
   const outer = free.some(({ kind }) => kind !== 'hole')
     ? corners.filter(
         ({ x, y }, i) =>
@@ -97,7 +101,7 @@ function sketchPanel(
   numbered: readonly Corner[],
   scale: Scale,
   measure: TextMeasure,
-): Sketch | undefined {
+): Sketch {
   const { width, height, shape, cutouts } = measures;
   const toPaper = ({ x, y }: { x: number; y: number }): PaperPoint => ({
     x: onPaper(x / 100, scale),
@@ -115,15 +119,11 @@ function sketchPanel(
     return [{ xs: [cutout.left, cutout.right], ys: [cutout.bottom, cutout.top] }];
   });
   const within = (end: number) => (at: number) => at > 0 && at < end;
-  const frame = runningFrame(
-    box,
-    width,
-    height,
-    places.flatMap(({ xs }) => xs).filter(within(width)),
-    places.flatMap(({ ys }) => ys).filter(within(height)),
-    measure,
-  );
-  if (!frame) return undefined;
+  const xs = places.flatMap((place) => place.xs).filter(within(width));
+  const ys = places.flatMap((place) => place.ys).filter(within(height));
+  const all = runningFrame(box, width, height, xs, ys, measure);
+  const frame = all ?? runningFrame(box, width, height, [], [], measure);
+  if (!frame) throw new Error('Two figures always find room beside a sketch.');
   const obstacles: PaperBox[] = [];
   const numbers = numbered.flatMap((corner, i) => numberAt(toPaper(corner), i + 1, box, obstacles));
   const circles = cutouts.flatMap(({ circle }) =>
@@ -137,7 +137,7 @@ function sketchPanel(
     [{ text: 'face', height: 2.5, colour: 'soft' }],
     paperShape,
     obstacles,
-    false,
+    [0, 90],
     measure,
   );
   const outline = [shape.outer, ...shape.holes].map((ring): Item => ({
@@ -155,7 +155,7 @@ function sketchPanel(
       frame.left,
       frame.foot,
     ),
-    isComplete: box.right >= 30 || box.top >= 30,
+    isComplete: all !== undefined && Math.max(box.right, box.top) >= 45,
   };
 }
 
@@ -246,10 +246,10 @@ function cutoutList({ drawn, measures }: PanelShape, width: Mm, measure: TextMea
 function cornerList(corners: readonly Corner[], width: Mm, measure: TextMeasure): FlowBlock[] {
   if (corners.length === 0) return [];
   const columns: FlowColumn[] = [
-    { heading: 'Corner', align: 'left', width: 13 },
+    { heading: 'Corner', align: 'left', width: 15 },
     { heading: 'from left', align: 'right', width: 17 },
     { heading: 'from foot', align: 'right', width: 17 },
-    { heading: 'to the next', align: 'left', width: width - 47 },
+    { heading: 'to the next', align: 'left', width: width - 49 },
   ];
   const rows = layRows(
     columns,

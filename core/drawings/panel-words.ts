@@ -57,8 +57,13 @@ export function cutoutText(cutout: Cutout, place: PanelPlace): string {
     const { x, y, diameter } = cutout.circle;
     return `${name} Ø ${formatHundredth(diameter)}, centre ${formatHundredth(x)} from the left, ${formatHundredth(y)} from the foot`;
   }
+  if (cutout.kind === 'slant') {
+    const level = cutout.sides.includes('head') ? 'head' : 'foot';
+    const upright = cutout.sides.includes('right') ? 'right' : 'left';
+    return `${name}, ${formatHundredth(right - left)} along the ${level}, ${formatHundredth(top - bottom)} along the ${upright}`;
+  }
   const size = sizeText(right - left, top - bottom);
-  const shape = cutout.form === 'free' && cutout.kind !== 'slant' ? `within ${size}` : size;
+  const shape = cutout.form === 'free' ? `within ${size}` : size;
   return `${name} ${shape}, ${formatHundredth(left)} from the left, ${formatHundredth(bottom)} from the foot`;
 }
 
@@ -70,7 +75,8 @@ export function cutoutNoun(cutout: Cutout): string {
 
 function reasonOf(cutout: Cutout, place: PanelPlace): string {
   const cause = causesText(cutout, place) || 'shape';
-  return `${cause}, ${cutoutNoun(cutout)} ${whereText(cutout.sides)}`.trim();
+  const noun = cutout.kind === 'slant' ? 'slant' : cutoutNoun(cutout);
+  return `${cause}, ${noun} ${whereText(cutout.sides)}`;
 }
 
 function causesText(cutout: Cutout, place: PanelPlace): string {

@@ -1,7 +1,6 @@
 import type { Mm } from '../units';
 import { moveItems } from './move-items';
 import type { Item } from './page';
-import type { FlowBlock } from './flow-table';
 
 /** A drawing with its dimensions round it, its lower left corner at the origin of the paper. */
 export interface Sketch {
@@ -14,8 +13,4 @@ export interface Sketch {
 
 export function placeSketch(sketch: Sketch, left: Mm, top: Mm): Item[] {
   return moveItems(sketch.items, left, top - sketch.height);
-}
-
-export function sketchBlock(sketch: Sketch): FlowBlock {
-  return { height: sketch.height, at: (left, top) => placeSketch(sketch, left, top) };
 }

@@ -8,6 +8,7 @@ import {
   type MmPoint,
   type ObjectRef,
 } from './shape';
+import { insertVertexIn, moveVertexOf, removeVertexFrom } from './vertices';
 
 /*
  * Pure changes of a job: each takes a job and returns a new one that shares whatever did not change, so that
@@ -100,17 +101,9 @@ export function reorderZone(job: Job, wallId: string, zoneId: string, by: -1 | 1
   });
 }
 
-/** One vertex of a wall's outline (`ref` null) or of an object's shape moved to a point; an arc keeps its `via`. */
+/** One vertex of a wall's outline (`ref` null) or of an object's shape moved to a point; arcs that end there keep their bulge. */
 export function moveVertex(job: Job, wallId: string, ref: ObjectRef | null, index: number, to: MmPoint): Job {
-  return changeVertices(job, wallId, ref, (vertices) =>
-    vertices.map((vertex, i) =>
-      i !== index
-        ? vertex
-        : Array.isArray(vertex)
-          ? ([to.x, to.y] as Vertex)
-          : { ...vertex, arcTo: [to.x, to.y] as [number, number] },
-    ),
-  );
+  return changeVertices(job, wallId, ref, (vertices) => moveVertexOf(vertices, index, to));
 }
 
 /** A vertex put in before `index`. */
@@ -121,18 +114,12 @@ export function insertVertex(
   index: number,
   at: MmPoint,
 ): Job {
-  return changeVertices(job, wallId, ref, (vertices) => [
-    ...vertices.slice(0, index),
-    [at.x, at.y] as Vertex,
-    ...vertices.slice(index),
-  ]);
+  return changeVertices(job, wallId, ref, (vertices) => insertVertexIn(vertices, index, at));
 }
 
 /** A vertex taken out; a shape keeps at least three. */
 export function removeVertex(job: Job, wallId: string, ref: ObjectRef | null, index: number): Job {
-  return changeVertices(job, wallId, ref, (vertices) =>
-    vertices.length > 3 ? vertices.filter((_, i) => i !== index) : vertices,
-  );
+  return changeVertices(job, wallId, ref, (vertices) => removeVertexFrom(vertices, index));
 }
 
 /** The wall's outline scaled to a new overall width and height; what hangs on it stays where it is. */

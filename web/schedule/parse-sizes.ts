@@ -32,7 +32,7 @@ function lengthFrom(text: string, least: number, wanted: string): Entry<number> 
   if (doubtful) {
     const [, whole, mark, rest] = doubtful;
     return {
-      fault: `${whole}${mark}${rest} could be ${Number(whole)}${rest} or ${whole}; leave the “${mark}” out, or write m.`,
+      fault: `${whole}${mark}${rest} could be ${whole}${rest} or ${formatMm(Number(`${whole}.${rest}`), 3)}; leave the “${mark}” out, or write m.`,
     };
   }
   const value = parseLength(text);

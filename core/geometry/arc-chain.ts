@@ -126,7 +126,7 @@ function nearestCorner(
       const off = side * (Math.sqrt(dx * dx + dy * dy) - rho);
       if (off < -noise || off > least + noise) continue;
       const shift = Math.abs(dy * cos - dx * sin);
-      if (shift > SHIFT || (off > least - noise && shift >= leastShift)) continue;
+      if (shift > SHIFT || (off > least - noise && shift > leastShift - noise)) continue;
       if (clear.some((at) => dx * at.cos + dy * at.sin < radius - noise)) continue;
       best = { x: x + 0, y: y + 0 };
       least = off;

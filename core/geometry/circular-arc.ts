@@ -19,7 +19,8 @@ interface Place {
  * The arc from `a` past `via` to `b` (hundredths; `via` need not be whole).
  *
  * @returns null where it is a straight line for every purpose: it rises less than a hundredth part of a
- *   hundredth over its chord, or `a` and `b` are one point, through which no single circle runs.
+ *   hundredth over its chord; `via` is in line beyond `a` or `b`, which asks for a circle of over 10 km; or
+ *   `a` and `b` are one point, through which no single circle runs.
  * Source: circumcentre from the perpendicular bisectors, school geometry.
  */
 export function arcThrough(a: Place, via: Place, b: Place): CircularArc | null {
@@ -37,7 +38,9 @@ export function arcThrough(a: Place, via: Place, b: Place): CircularArc | null {
   const turn = (Math.atan2(vy - cy, vx - cx) - from + 4 * Math.PI) % (2 * Math.PI);
   const sweep = cross > 0 ? turn : turn - 2 * Math.PI;
   const radius = Math.hypot(cx, cy);
-  if (2 * radius * Math.sin(sweep / 4) ** 2 < 0.01) return null;
+  const straight = 2 * radius * Math.sin(sweep / 4) ** 2 < 0.01;
+  const roundTheWorld = Math.abs(sweep) > Math.PI && radius > 1e9;
+  if (straight || roundTheWorld) return null;
   return { centre: { x: a.x + cx, y: a.y + cy }, radius, from, sweep };
 }
 

@@ -1,5 +1,6 @@
 import ClipperLib from 'clipper-lib';
 import type { Hundredth } from '../units';
+import { hasSlit } from './slits';
 import { doubleSignedArea, type Point, type Polygon, type Region, type Ring } from './polygon';
 
 /*
@@ -14,7 +15,11 @@ import { doubleSignedArea, type Point, type Polygon, type Region, type Ring } fr
  * - Input rings follow the invariants of `Polygon`; where rounding made one cross itself by a hair, the part
  *   that came out the wrong way round is dropped.
  *
- * Not promised: that sloping edges keep their slope to more than the rounding of their ends.
+ * - In rectilinear regions no two edges run along each other: what touches along an edge is one, and no slit is
+ *   left between parts.
+ *
+ * Not promised: that sloping edges keep their slope to more than the rounding of their ends, nor that areas which
+ * share part of a sloping edge always become one.
  */
 
 type Path = { X: number; Y: number }[];
@@ -37,8 +42,7 @@ export function intersection(a: Region, b: Region): Region {
 
 /** The even-odd reading of rings that may lie in each other: how an outline with holes becomes a region. */
 export function regionOfRings(rings: readonly Ring[]): Region {
-  // Even-odd leaves rings that share an edge apart; the second pass joins them.
-  return union(run(ClipType.ctUnion, rings, [], PolyFillType.pftEvenOdd));
+  return run(ClipType.ctUnion, rings, [], PolyFillType.pftEvenOdd);
 }
 
 /**
@@ -61,6 +65,12 @@ function clip(type: number, subject: Region, clipWith: Region): Region {
 }
 
 function run(type: number, subject: readonly Ring[], clipWith: readonly Ring[], fill: number): Region {
+  const region = execute(type, subject, clipWith, fill);
+  // Going over it again joins what shares an edge and takes slits apart.
+  return hasSlit(region) ? execute(ClipType.ctUnion, pathsOf(region), [], PolyFillType.pftPositive) : region;
+}
+
+function execute(type: number, subject: readonly Ring[], clipWith: readonly Ring[], fill: number): Region {
   const origin = lowerLeft([...subject, ...clipWith]);
   const clipper = new ClipperLib.Clipper();
   // Rings that touch themselves in a point come apart into simple ones.

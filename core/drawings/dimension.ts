@@ -48,7 +48,7 @@ export interface DrawnDimension {
 const extensionGap = 1.5;
 const overrun = 1.5;
 /** From the dimension line to the figures; the bent part of leaders lies within. */
-const toFigures = 5;
+export const toFigures: Mm = 5;
 const betweenFigures = 0.9;
 const noteGap = 1.4;
 const originRadius = 1.5;

@@ -1,15 +1,17 @@
+import type { Outline } from '../geometry/outline';
 import { boxOf } from '../geometry/polygon';
 import { buildUpKind } from '../job/build-up-kinds';
 import type { Fitting, Opening, Zone } from '../job/schema';
 import type { KeepOut } from '../survey/surveyed-wall';
-import type { Hundredth } from '../units';
+import type { Hundredth, Mm } from '../units';
 import type { WorkedZone } from '../worked-out';
 import { formatHundredth } from './figures';
 import { placeFirst, placeWithLeader, type LabelRoom } from './label-room';
 import type { Item, Text } from './page';
 import { boxHeight, boxWidth, type PaperBox } from './paper';
 import { circleOf } from './setting-out-stops';
-import { paperBox, type View } from './setting-out-view';
+import { boundsOf, boxWithin, isUpright } from './ring-places';
+import { paperBox, paperRing, type View } from './setting-out-view';
 
 /*
  * Names on the elevation. Each tries the places where one would look for it, then stands aside with a leader.
@@ -42,7 +44,8 @@ export function labelOpening(opening: Opening, { bare }: KeepOut, view: View, ro
 
 /** "K1", and a diameter for what is round. */
 export function labelFitting(fitting: Fitting, { bare }: KeepOut, view: View, room: LabelRoom): Item[] {
-  const box = visible(paperBox(view, boxOf(bare.ring)), room);
+  const ring = paperRing(view, bare.ring);
+  const box = visible(boundsOf(ring), room);
   const base: Base = {
     kind: 'text',
     text: [fitting.id, ...arcWords(bare)].join(' '),
@@ -50,11 +53,28 @@ export function labelFitting(fitting: Fitting, { bare }: KeepOut, view: View, ro
     face: 'condensed',
     weight: 'semi-bold',
   };
-  return placed(room, base, around(base, box), box);
+  if (isUpright(ring) || circleOf(bare)) return placed(room, base, around(base, box), box);
+  // A slanted thing fills little of its box: its name stands beside its own edge.
+  const spots = ring.flatMap((a, i) => {
+    const b = ring[(i + 1) % ring.length]!;
+    return [boundsOf([{ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }]), boundsOf([a])];
+  });
+  return placed(
+    room,
+    base,
+    spots.flatMap((spot) => around(base, spot)),
+    spots[0]!,
+  );
 }
 
 /** "Z1 Proofs: steel panels" above the zone's upper left corner, or along another of its edges. */
-export function labelZone({ area, layout }: WorkedZone, view: View, room: LabelRoom, brief: boolean): Item[] {
+export function labelZone(
+  { area, layout }: WorkedZone,
+  outline: Outline,
+  view: View,
+  room: LabelRoom,
+  brief: boolean,
+): Item[] {
   const box = visible(paperBox(view, area.box), room);
   const colour = layout ? 'red-lead' : 'ink';
   const style = { kind: 'text', weight: 'semi-bold', colour } as const;
@@ -70,8 +90,26 @@ export function labelZone({ area, layout }: WorkedZone, view: View, room: LabelR
       ];
   const most = Math.max(boxWidth(box), 60);
   const wanted = bases.filter((base) => room.measure(base.text, base.height, base) <= most);
-  const candidates = wanted.flatMap((base) => besideZone(base, box));
-  return placed(room, bases.at(-1)!, candidates, box);
+  const wallRing = paperRing(view, outline.ring);
+  const onWall = (candidate: PaperBox) => boxWithin(candidate, [wallRing]);
+  const text =
+    placeFirst(
+      room,
+      wanted.flatMap((base) => besideZone(base, box)),
+      onWall,
+    ) ??
+    placeFirst(
+      room,
+      wanted.flatMap((base) => insideZone(base, box)),
+      onWall,
+    );
+  if (text) return [text];
+  return placed(
+    room,
+    bases.at(-1)!,
+    wanted.flatMap((base) => besideZone(base, box)),
+    box,
+  );
 }
 
 /** The zone's name without and with its build-up. */
@@ -84,19 +122,28 @@ function zoneWords({ id, name, buildUp }: Zone): [string, string] {
 function besideZone(base: Base, box: PaperBox): Text[] {
   const above = box.top + off + 0.2;
   const below = box.bottom - off - 0.6 - base.height;
-  const within = box.top - off - 0.4 - base.height;
-  return [above, above + 5, within, below, below - 5, (box.top + box.bottom) / 2].flatMap((y): Text[] => {
-    const inset = y > box.top || y < box.bottom ? 0 : off + 0.6;
-    return [
-      { ...base, anchor: 'start', at: { x: box.left + inset, y } },
-      { ...base, anchor: 'end', at: { x: box.right - inset, y } },
-      { ...base, anchor: 'middle', at: { x: (box.left + box.right) / 2, y } },
-    ];
-  });
+  return [above, above + 5, below, below - 5].flatMap((y) => inRow(base, box.left, box.right, y));
+}
+
+function insideZone(base: Base, box: PaperBox): Text[] {
+  const inset = off + 0.6;
+  const from = box.top - inset - base.height;
+  const rows = Math.max(1, Math.floor((from - box.bottom - inset) / 3));
+  return Array.from({ length: rows }, (_, row) => from - row * 3).flatMap((y) =>
+    inRow(base, box.left + inset, box.right - inset, y),
+  );
+}
+
+function inRow(base: Base, left: Mm, right: Mm, y: Mm): Text[] {
+  return [
+    { ...base, anchor: 'start', at: { x: left, y } },
+    { ...base, anchor: 'end', at: { x: right, y } },
+    { ...base, anchor: 'middle', at: { x: (left + right) / 2, y } },
+  ];
 }
 
 /** "R 450, rise 300" beside the crown of each arc of the wall's own outline. */
-export function labelWallArcs(outline: KeepOut['bare'], view: View, room: LabelRoom): Item[] {
+export function labelWallArcs(outline: Outline, view: View, room: LabelRoom): Item[] {
   return outline.arcs.flatMap((arc, i) => {
     const middle = outline.ring[(arc.firstEdge + Math.floor(arc.edges / 2)) % outline.ring.length]!;
     const spot = visible(paperBox(view, boxOf([middle])), room);
@@ -106,7 +153,7 @@ export function labelWallArcs(outline: KeepOut['bare'], view: View, room: LabelR
 }
 
 /** Radius and rise of each arc, or the diameter of a circle, in whole tenths of a millimetre. */
-export function arcWords(outline: KeepOut['bare']): string[] {
+export function arcWords(outline: Outline): string[] {
   const circle = circleOf(outline);
   if (circle) return [`Ø ${formatHundredth(2 * circle.radius)}`];
   return outline.arcs.map(({ firstEdge, edges, radius }) => {

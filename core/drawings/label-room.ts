@@ -56,22 +56,30 @@ export function keepOffLine(room: LabelRoom, points: readonly PaperPoint[], clos
  * The first candidate that touches nothing, else the first that touches only lines. It is then part of the
  * room.
  *
+ * @param candidates asked for one by one, so that a list may be long where the first mostly fits
  * @param accept what else must hold for a candidate's box
  * @returns undefined if none has a place
  */
 export function placeFirst(
   room: LabelRoom,
-  candidates: readonly Text[],
+  candidates: Iterable<Text>,
   accept: (box: PaperBox) => boolean = () => true,
 ): Text | undefined {
-  const boxes = candidates.map((text) => grownBox(textBox(text, room.measure), clearance));
-  const possible = (box: PaperBox) => isInside(box, room.bounds) && room.taken.isFree(box) && accept(box);
-  let chosen = boxes.findIndex((box) => possible(box) && room.lines.isFree(box));
-  if (chosen < 0) chosen = boxes.findIndex(possible);
-  if (chosen < 0) return undefined;
-  room.taken.add(boxes[chosen]!);
-  room.textBoxes.push(boxes[chosen]!);
-  return candidates[chosen];
+  let onLines: { text: Text; box: PaperBox } | undefined;
+  for (const text of candidates) {
+    const box = grownBox(textBox(text, room.measure), clearance);
+    const free = isInside(box, room.bounds) && room.taken.isFree(box);
+    if (!free || (onLines && !room.lines.isFree(box)) || !accept(box)) continue;
+    if (room.lines.isFree(box)) return settle(room, text, box);
+    onLines = { text, box };
+  }
+  return onLines && settle(room, onLines.text, onLines.box);
+}
+
+function settle(room: LabelRoom, text: Text, box: PaperBox): Text {
+  room.taken.add(box);
+  room.textBoxes.push(box);
+  return text;
 }
 
 const reaches: readonly Mm[] = [6, 9, 12, 16, 20, 25, 30, 36, 43, 50];

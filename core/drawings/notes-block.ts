@@ -26,7 +26,7 @@ const betweenColumns = 6;
 export function notesBlock(content: NotesContent, width: Mm, measure: TextMeasure): Block {
   const twoColumns = width >= 150;
   // Cautions are the longer text: with the wider column both end at about the same height.
-  const column = twoColumns ? (width - betweenColumns) * 0.43 : width;
+  const column = twoColumns ? (width - betweenColumns) * 0.46 : width;
   const wide = twoColumns ? width - betweenColumns - column : width;
   const reading = stacked([
     ...(content.scale ? [scaleBarBlock(content.scale, column, measure)] : []),

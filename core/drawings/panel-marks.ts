@@ -4,7 +4,8 @@ import type { Mm } from '../units';
 import { placeFirst, placeWithLeader, type LabelRoom } from './label-room';
 import type { Item, PaperPoint, Text, TextHeight } from './page';
 import { boxHeight, boxWidth, type PaperBox } from './paper';
-import { crosses, paperBox, paperRing, type View } from './setting-out-view';
+import { boxWithin, crossingsAt } from './ring-places';
+import { paperBox, paperRing, type View } from './setting-out-view';
 
 /**
  * The number of each panel in its lower left corner, where the fitter begins to read it; elsewhere inside the
@@ -71,21 +72,15 @@ function baseOf(panel: Panel, height: TextHeight): Omit<Text, 'at'> {
 const inset = 1.3;
 const step = 2;
 
-function candidatesFor(panel: Panel, view: View, room: LabelRoom, height: TextHeight): Text[] {
+function* candidatesFor(panel: Panel, view: View, room: LabelRoom, height: TextHeight): Generator<Text> {
   const box = overlap(paperBox(view, boxOf(panel.outline.outer)), room.bounds);
   const heights = height === 2.5 ? ([2.5] as const) : ([height, 2.5] as const);
-  return heights.flatMap((h) => {
+  for (const h of heights) {
     const base = baseOf(panel, h);
     const width = room.measure(base.text, h, base);
-    const flat = gridPlaces(box, width, h).map((at): Text => ({ ...base, height: h, at }));
-    const upright = gridPlaces(box, h, width).map(({ x, y }): Text => ({
-      ...base,
-      height: h,
-      turned: 90,
-      at: { x: x + h, y },
-    }));
-    return [...flat, ...upright];
-  });
+    for (const at of gridPlaces(box, width, h)) yield { ...base, at };
+    for (const { x, y } of gridPlaces(box, h, width)) yield { ...base, turned: 90, at: { x: x + h, y } };
+  }
 }
 
 /** Lower left corners for a label, row by row from the lower left. */
@@ -105,19 +100,7 @@ function gridPlaces(box: PaperBox, width: Mm, height: Mm): PaperPoint[] {
 
 function insideOf(outline: Polygon, view: View): (box: PaperBox) => boolean {
   const rings = [outline.outer, ...outline.holes].map((ring) => paperRing(view, ring));
-  return (box) => {
-    const inner = {
-      left: box.left + 0.3,
-      right: box.right - 0.3,
-      bottom: box.bottom + 0.3,
-      top: box.top - 0.3,
-    };
-    const cut = rings.some((ring) => ring.some((a, i) => crosses(a, ring[(i + 1) % ring.length]!, inner)));
-    if (cut) return false;
-    const x = (box.left + box.right) / 2;
-    const y = (box.bottom + box.top) / 2;
-    return crossingsAt(rings, y).filter((crossing) => crossing < x).length % 2 === 1;
-  };
+  return (box) => boxWithin(box, rings);
 }
 
 /** The middle of the widest of some level lines across a panel: a point well inside it. */
@@ -128,7 +111,7 @@ function widestPlace(outline: Polygon, view: View, bounds: PaperBox): PaperPoint
   let width = 0;
   for (let i = 1; i < 8; i++) {
     const y = box.bottom + (boxHeight(box) * (i === 1 ? 4 : i < 5 ? i - 1 : i)) / 8;
-    const crossings = crossingsAt(rings, y).sort((a, b) => a - b);
+    const crossings = crossingsAt(rings, y);
     for (let c = 0; c + 1 < crossings.length; c += 2) {
       const from = Math.max(crossings[c]!, bounds.left);
       const to = Math.min(crossings[c + 1]!, bounds.right);
@@ -139,15 +122,6 @@ function widestPlace(outline: Polygon, view: View, bounds: PaperBox): PaperPoint
     }
   }
   return best;
-}
-
-function crossingsAt(rings: readonly (readonly PaperPoint[])[], y: Mm): Mm[] {
-  return rings.flatMap((ring) =>
-    ring.flatMap((a, i) => {
-      const b = ring[(i + 1) % ring.length]!;
-      return a.y <= y !== b.y <= y ? [a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)] : [];
-    }),
-  );
 }
 
 function overlap(a: PaperBox, b: PaperBox): PaperBox {

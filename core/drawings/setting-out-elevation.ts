@@ -8,6 +8,7 @@ import { openingSymbol } from './opening-symbols';
 import type { Circle, Fill, Item, PaperPoint, Stroke } from './page';
 import type { PaperBox } from './paper';
 import { markPanels } from './panel-marks';
+import { coverRing } from './ring-places';
 import { breakStrokes, clipStrokes, paperBox, paperRing, shows, type View } from './setting-out-view';
 
 export interface ElevationOptions {
@@ -72,7 +73,7 @@ export function drawElevation(
   const names = [
     ...openings.flatMap(({ opening, keepOut }) => labelOpening(opening, keepOut, view, room)),
     ...(brief ? [] : fittings.flatMap(({ fitting, keepOut }) => labelFitting(fitting, keepOut, view, room))),
-    ...visibleZones.flatMap((zone) => labelZone(zone, view, room, brief)),
+    ...visibleZones.flatMap((zone) => labelZone(zone, survey.outline, view, room, brief)),
     ...(brief ? [] : labelWallArcs(survey.outline, view, room)),
   ];
   const marked = brief ? { items: [], unmarked: [] } : markPanels(panels, view, room);
@@ -108,15 +109,7 @@ function keepClear(
 ): void {
   for (const { points } of lines) keepOffLine(room, points, true);
   for (const { keepOut } of fittings) {
-    const points = paperRing(view, keepOut.bare.ring);
-    const xs = points.map(({ x }) => x);
-    const ys = points.map(({ y }) => y);
-    room.taken.add({
-      left: Math.min(...xs),
-      right: Math.max(...xs),
-      bottom: Math.min(...ys),
-      top: Math.max(...ys),
-    });
+    for (const box of coverRing(paperRing(view, keepOut.bare.ring))) room.taken.add(box);
   }
 }
 

@@ -4,16 +4,17 @@ import {
   depthOfRunningDimension,
   drawOverall,
   drawRunningDimension,
+  toFigures,
   type DrawnDimension,
   type Stop,
 } from './dimension';
 import { formatHundredth } from './figures';
 import { createLabelRoom, occupy } from './label-room';
-import type { Item, Stroke, Text, TextHeight, TextMeasure } from './page';
+import type { Item, Text, TextHeight, TextMeasure } from './page';
 import { onPaper, type PaperBox, type Scale } from './paper';
 import { drawElevation } from './setting-out-elevation';
 import { datumMark, levelLine, matchLines } from './setting-out-marks';
-import { wallStops, type StopClass, type WallStop } from './setting-out-stops';
+import type { StopClass, WallStop } from './setting-out-stops';
 import { paperX, paperY, type View, type WallPart } from './setting-out-view';
 
 export interface ElevationPage {
@@ -44,11 +45,13 @@ const stages: readonly (readonly StopClass[])[] = [
 /**
  * A wall or a part of it with its running dimensions from the datum along the foot and up the side.
  *
+ * @param stops of the whole wall, by axis
  * @returns undefined if it does not fit into `space` at this scale, or not even the corners of the wall can be
  * dimensioned
  */
 export function elevationPage(
   wall: WorkedWall,
+  stops: { readonly x: readonly WallStop[]; readonly y: readonly WallStop[] },
   part: WallPart,
   scale: Scale,
   space: PaperBox,
@@ -57,8 +60,8 @@ export function elevationPage(
 ): ElevationPage | undefined {
   const width = onPaper((part.window.right - part.window.left) / 100, scale);
   const rise = onPaper((part.window.top - part.window.bottom) / 100, scale);
-  const allX = wallStops(wall, 'x').filter(within(part.window.left, part.window.right));
-  const allY = wallStops(wall, 'y').filter(within(part.window.bottom, part.window.top));
+  const allX = stops.x.filter(within(part.window.left, part.window.right));
+  const allY = stops.y.filter(within(part.window.bottom, part.window.top));
   for (const stageY of stages) {
     const sideStops = paperStops(allY, stageY);
     const sideDepth = depthOfRunningDimension(sideStops, height, measure);
@@ -77,7 +80,7 @@ export function elevationPage(
       window: part.window,
     };
     const last = stageY === stages.at(-1);
-    const side = drawLine('side', allY, stageY, view, { from: bottom - 4, to: space.top }, height, measure);
+    const side = drawLine('side', allY, stageY, view, { from: bottom - 2, to: space.top }, height, measure);
     if (!side || (!last && side.largestShift > mostShift)) continue;
     for (const stageX of stages) {
       const room = { from: left - 4, to: space.right };
@@ -115,12 +118,13 @@ function compose(
   };
   fix(lines.foot.items);
   fix(lines.side.items);
-  fix(lineNames(lines, box, height));
-  if (part.beyond.left === undefined && part.beyond.right === undefined) {
+  fix(lineNames(box));
+  if (part.beyond.left === undefined && part.beyond.right === undefined && part.beyond.top === undefined) {
     const figure = `(${formatHundredth(view.window.right - view.window.left)})`;
     fix(drawOverall('foot', box.top + 5.5, box.left, box.right, figure, height).items);
   }
-  if (part.beyond.top === undefined && part.beyond.bottom === undefined) {
+  const { right, bottom, top } = part.beyond;
+  if (right === undefined && bottom === undefined && top === undefined) {
     const figure = `(${formatHundredth(view.window.top - view.window.bottom)})`;
     fix(drawOverall('side', box.right + 9.5, box.bottom, box.top, figure, height).items);
   }
@@ -184,18 +188,12 @@ function noteOf(ids: readonly string[]): string {
   return ids.length <= 3 ? ids.join(' ') : `${ids.slice(0, 2).join(' ')} +${ids.length - 2}`;
 }
 
-function lineNames(
-  { foot, side }: { readonly foot: DrawnDimension; readonly side: DrawnDimension },
-  box: PaperBox,
-  height: TextHeight,
-): Text[] {
-  const base = { kind: 'text', height, face: 'condensed', colour: 'soft' } as const;
-  const ends = (dimension: DrawnDimension) => (dimension.items[0] as Stroke | undefined)?.points ?? [];
-  const right = Math.max(box.right, ...ends(foot).map(({ x }) => x));
-  const top = Math.max(box.top, ...ends(side).map(({ y }) => y));
+/** What the figures are measured from, at the beginning of both lines. */
+function lineNames(box: PaperBox): Text[] {
+  const base = { kind: 'text', height: 2.5, face: 'condensed', colour: 'soft', anchor: 'end' } as const;
   return [
-    { ...base, text: 'from left', at: { x: right + 3, y: box.bottom - toLine - height / 2 } },
-    { ...base, text: 'from floor', at: { x: box.left - toLine + height / 2, y: top + 3 }, turned: 90 },
+    { ...base, text: 'from left', at: { x: box.left - 3, y: box.bottom - toLine - 1.25 } },
+    { ...base, text: 'from floor', at: { x: box.left - toLine - toFigures, y: box.bottom - 5.8 } },
   ];
 }
 

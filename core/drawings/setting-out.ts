@@ -7,6 +7,7 @@ import { keyPlan } from './key-plan';
 import type { Item, LodeplanDocument, Page, TextHeight, TextMeasure } from './page';
 import { boxHeight, boxWidth, scales, type PaperBox, type Scale } from './paper';
 import { elevationPage, type ElevationPage } from './setting-out-page';
+import { wallStops, type WallStop } from './setting-out-stops';
 import { wallSchedules } from './setting-out-tables';
 import type { WallPart } from './setting-out-view';
 import { fieldsOfJob, frameAndTitleBlock, type SheetInfo } from './title-block';
@@ -27,7 +28,13 @@ export function settingOutSheet(
 ): LodeplanDocument {
   const wall = worked.walls[wallIndex];
   if (!wall) throw new Error(`There is no wall number ${wallIndex}.`);
-  const draft: Draft = { worked, wall, box: boxOfOutline(wall.survey.outline), measure };
+  const draft: Draft = {
+    worked,
+    wall,
+    box: boxOfOutline(wall.survey.outline),
+    stops: { x: wallStops(wall, 'x'), y: wallStops(wall, 'y') },
+    measure,
+  };
   const drawn = onOnePage(draft) ?? overSeveralPages(draft);
   const tables = tablePages(draft, drawn);
   const all = [...drawn.pages, ...tables];
@@ -46,6 +53,7 @@ interface Draft {
   readonly worked: WorkedOut;
   readonly wall: WorkedWall;
   readonly box: Box;
+  readonly stops: { readonly x: readonly WallStop[]; readonly y: readonly WallStop[] };
   readonly measure: TextMeasure;
 }
 
@@ -66,26 +74,36 @@ const figureHeights: readonly TextHeight[] = [3.5, 2.5];
 
 function onOnePage(draft: Draft): Drawn | undefined {
   const whole: WallPart = { window: draft.box, beyond: {} };
-  const attempts = [
-    { format: 'A4' as const, fitting: scales.filter(({ real }) => real <= 20) },
-    { format: 'A3' as const, fitting: scales.filter(({ real }) => real <= leastScale) },
-  ];
-  for (const { format, fitting } of attempts) {
-    for (const scale of fitting) {
-      const space = spaceFor(draft, format, scale);
-      const fits = figureHeights.flatMap((height) => {
-        const page = elevationPage(draft.wall, whole, scale, space, height, draft.measure);
-        return page ? [page] : [];
-      });
-      if (fits.length === 0) continue;
-      const legible = fits.find(isComplete) ?? fits.find(isLegible);
+  for (const [format, least] of [
+    ['A4', 20],
+    ['A3', leastScale],
+  ] as const) {
+    for (const scale of scales.filter(({ real }) => real <= least)) {
+      const page = bestPage(draft, whole, format, scale);
+      if (!page) continue;
       // The largest scale that fits decides: a smaller one would only be less legible.
-      if (legible) return { pages: [toDraftPage(legible, format, scale, [])] };
-      if (format === 'A3') return undefined;
+      if (isLegible(page)) return { pages: [toDraftPage(page, format, scale)] };
       break;
     }
   }
   return undefined;
+}
+
+/** The tallest figures with which everything finds its place, else the page that leaves out least. */
+function bestPage(
+  draft: Draft,
+  part: WallPart,
+  format: Page['format'],
+  scale: Scale,
+): ElevationPage | undefined {
+  const space = spaceFor(draft, format, scale);
+  let best: ElevationPage | undefined;
+  for (const height of figureHeights) {
+    const page = elevationPage(draft.wall, draft.stops, part, scale, space, height, draft.measure);
+    if (page && isComplete(page)) return page;
+    if (page && (!best || !isLegible(best))) best = page;
+  }
+  return best;
 }
 
 function isComplete({ leftOut, unmarked }: ElevationPage): boolean {
@@ -98,24 +116,25 @@ function isLegible({ leftOut, unmarked }: ElevationPage): boolean {
 }
 
 function overSeveralPages(draft: Draft): Drawn {
-  const attempts = [20, 10, 5].flatMap((real) => {
-    const drawn = inParts(draft, { paper: 1, real });
-    return drawn ? [drawn] : [];
-  });
-  const best = attempts.find(({ parts }) => parts.every(isLegible)) ?? attempts[0];
+  let best: InParts | undefined;
+  for (const real of [20, 10, 5]) {
+    const attempt = inParts(draft, { paper: 1, real });
+    best ??= attempt;
+    if (attempt?.parts.every(isLegible)) {
+      best = attempt;
+      break;
+    }
+    // Of a very long wall one does not want hundreds of sheets for the sake of one crowded spot.
+    if (attempt && attempt.parts.length > 12) break;
+  }
   if (!best) throw new Error(`Wall ${draft.wall.survey.wall.id} fits on no page.`);
   const { scale, parts, windows } = best;
-  const overview = keyPlan(
-    draft.wall,
-    draft.box,
-    windows,
-    spaceFor(draft, 'A3', { paper: 1, real: 100 }),
-    draft.measure,
-  );
+  const space = spaceFor(draft, 'A3', { paper: 1, real: 100 });
+  const overview = keyPlan(draft.wall, draft.box, windows, space, draft.measure);
   return {
     pages: [
       { format: 'A3', scale: overview.scale, items: overview.items, notes: [] },
-      ...parts.map((part) => toDraftPage(part, 'A3', scale, [])),
+      ...parts.map((part) => toDraftPage(part, 'A3', scale)),
     ],
   };
 }
@@ -140,13 +159,7 @@ function inParts(draft: Draft, scale: Scale): InParts | undefined {
     toWall(boxHeight(space) - belowPart),
     2,
   );
-  const parts = windows.map((part) => {
-    const fits = figureHeights.flatMap((height) => {
-      const page = elevationPage(draft.wall, part, scale, space, height, draft.measure);
-      return page ? [page] : [];
-    });
-    return fits.find(isComplete) ?? fits.find(isLegible) ?? fits.at(-1);
-  });
+  const parts = windows.map((part) => bestPage(draft, part, 'A3', scale));
   const drawn = parts.filter((part) => part !== undefined);
   return drawn.length === parts.length ? { scale, parts: drawn, windows } : undefined;
 }
@@ -155,7 +168,6 @@ function toDraftPage(
   { items, leftOut, unmarked }: ElevationPage,
   format: Page['format'],
   scale: Scale,
-  notes: readonly string[],
 ): DraftPage {
   const words = {
     wall: 'wall corners',
@@ -170,7 +182,6 @@ function toDraftPage(
     scale,
     items,
     notes: [
-      ...notes,
       ...(inTables.length > 0
         ? [`Figures of ${inTables.join(', ')}: see the tables on the last sheets.`]
         : []),

@@ -104,7 +104,7 @@ describe('cautions', () => {
   });
 
   it('say nothing of one beside the steel, until its clearance reaches it', () => {
-    const beside = moveObject(job, 'A', socket, 3420 - 2267 + 8, 0);
+    const beside = moveObject(job, 'A', socket, 3420 - 2347 + 8, 0);
     expect(live(beside)).toEqual([]);
     expect(live(changeObject<Fitting>(beside, 'A', socket, { clearance: 9 }))).toHaveLength(1);
   });

@@ -1,6 +1,7 @@
-import type { Point } from '../geometry/polygon';
+import { rectangleOfBox, type Point } from '../geometry/polygon';
 import type { StockSheet } from '../job/schema';
-import { toHundredth } from '../units';
+import { toHundredth, type Hundredth } from '../units';
+import { causesOf } from '../zones/edge-causes';
 import type { ZoneArea } from '../zones/zone-area';
 import { searchBestStart } from './best-start';
 import type { CountStockSheets } from './cut-size';
@@ -9,7 +10,6 @@ import { layoutFindings } from './layout-findings';
 import { markPanels, type IssuedMark } from './marks';
 import type { NarrowPlace } from './narrow-place';
 import type { Panel, ZoneLayout } from './panel';
-import { causesOf } from './panel-causes';
 import { isWholeCell, piecesOfGrid } from './pieces-of-grid';
 import { narrowPlace } from './sliver';
 import { startPoint } from './start-point';
@@ -22,6 +22,8 @@ export interface LayoutRequest {
   /** The job's stock; the zone's layout names one of them. */
   readonly stock: readonly StockSheet[];
   readonly countStockSheets: CountStockSheets;
+  /** Lost between two panels cut from one stock sheet; 0 if not given. Only the best start asks. */
+  readonly kerf?: Hundredth;
   /** Panels of the zone as last issued; they keep their marks where their outline is the same. */
   readonly issued?: readonly IssuedMark[];
 }
@@ -36,7 +38,7 @@ export interface LayoutRequest {
  * @throws Error if the zone has no layout, or one that names unknown stock (reading a job lets neither through)
  */
 export function layOutZone(request: LayoutRequest): ZoneLayout {
-  const { wallId, area, countStockSheets, issued } = request;
+  const { wallId, area, countStockSheets, kerf, issued } = request;
   const { zone } = area;
   const layout = zone.layout;
   if (!layout) throw new Error(`Zone ${zone.id} of wall ${wallId} has no layout.`);
@@ -47,7 +49,9 @@ export function layOutZone(request: LayoutRequest): ZoneLayout {
   const pattern = patternOf(layout, stock);
   const leastWidth = toHundredth(layout.leastWidth);
   const found =
-    layout.start === 'best' ? searchBestStart({ area, pattern, leastWidth, countStockSheets }) : undefined;
+    layout.start === 'best'
+      ? searchBestStart({ area, pattern, leastWidth, countStockSheets, kerf })
+      : undefined;
   const start: Point =
     found?.best.start ?? startPoint(layout.start === 'best' ? 'lower-left' : layout.start, area.box, pattern);
 
@@ -71,7 +75,7 @@ export function layOutZone(request: LayoutRequest): ZoneLayout {
       full,
       sliver: place !== null,
       outline: polygon,
-      causes: causesOf(polygon, area, cell),
+      causes: causesOf(polygon, area, rectangleOfBox(cell)),
       cell: { x: cell.left, y: cell.bottom },
       course,
     };

@@ -15,7 +15,7 @@ export interface StartQuestion {
   readonly leastWidth: Hundredth;
   readonly countStockSheets: CountStockSheets;
   /** Lost between two panels cut from one sheet; 0 if not given. */
-  readonly kerf?: Hundredth;
+  readonly kerf?: Hundredth | undefined;
 }
 
 /**

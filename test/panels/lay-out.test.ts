@@ -90,13 +90,13 @@ describe('panels', () => {
     const [panel] = lay([0, 0, 400, 500], [[100, 100, 80, 80]], {}).panels;
     expect(panel!.outline.holes).toHaveLength(1);
     expect(panel!.full).toBe(false);
-    expect(panel!.causes[0]!.map(({ kind }) => kind)).toEqual([
-      'stock-edge',
-      'zone',
-      'stock-edge',
-      'stock-edge',
-    ]);
+    // The zone is as high as the sheet: three sides are the zone's, the right one too, cut off the sheet.
+    expect(panel!.causes[0]).toEqual(Array(4).fill({ kind: 'zone', id: 'Z1' }));
     expect(panel!.causes[1]).toEqual(Array(4).fill({ kind: 'opening', id: 'O1' }));
+  });
+  it('have stock edges at the joints', () => {
+    const [first] = lay([0, 0, 800, 500], [], {}).panels;
+    expect(first!.causes[0]!.map(({ kind }) => kind)).toEqual(['zone', 'stock-edge', 'zone', 'zone']);
   });
   it('lie between joints', () => {
     const { panels } = lay([0, 0, 1010, 500], [], { jointGap: 10 });

@@ -94,9 +94,17 @@ export function labelZone(
   const room = (right - left) / 100 - 5;
   const lines = (words: string, height: TextHeight, weight: 'regular' | 'semi-bold'): LabelLine[] =>
     wrapText(words, room, height, { weight }, measure).map((text) => ({ text, height, weight, colour }));
+  const inFull = (large: TextHeight, small: TextHeight): LabelLine[][] => {
+    const heading = lines(title, large, 'semi-bold');
+    const [first, ...rest] = lines(use, small, 'regular');
+    // Words that must break more often than this read better in the legend.
+    if (heading.length > 1 || !first || rest.length > 1) return [];
+    const last: LabelLine = { text: size, height: small, colour };
+    return [[...heading, { ...first, gap: large * 0.3 }, ...rest, last]];
+  };
   const variants: LabelLine[][] = [
-    [...lines(title, 5, 'semi-bold'), ...lines(use, 3.5, 'regular'), ...lines(size, 3.5, 'regular')],
-    [...lines(title, 3.5, 'semi-bold'), ...lines(use, 2.5, 'regular'), ...lines(size, 2.5, 'regular')],
+    ...inFull(5, 3.5),
+    ...inFull(3.5, 2.5),
     lines(title, 3.5, 'semi-bold'),
     lines(title, 2.5, 'semi-bold'),
     lines(String(number), 3.5, 'semi-bold'),

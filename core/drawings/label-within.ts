@@ -8,6 +8,8 @@ export interface LabelLine extends TextStyle {
   readonly text: string;
   readonly height: TextHeight;
   readonly colour?: Text['colour'];
+  /** Extra room above the line. */
+  readonly gap?: Mm;
 }
 
 const lineSpacing = 1.6;
@@ -29,7 +31,7 @@ export function labelWithin(
   measure: TextMeasure,
 ): { texts: Text[]; box: PaperBox } | undefined {
   const wide = Math.max(...lines.map((line) => measure(line.text, line.height, line)));
-  const high = lines.reduce((sum, { height }, i) => sum + (i === 0 ? height : height * lineSpacing), 0);
+  const high = lines.reduce((sum, { height, gap }, i) => sum + advance(i, height, gap), 0);
   const bounds = boxOf(area.outer);
   for (const orientation of orientations) {
     const turned = orientation === 90;
@@ -81,10 +83,24 @@ function isWithin({ left, bottom, right, top }: PaperBox, area: Polygon): boolea
 function linesIn(lines: readonly LabelLine[], box: PaperBox, turned: boolean): Text[] {
   let below = 0;
   return lines.map((line, i): Text => {
-    below += i === 0 ? line.height : line.height * lineSpacing;
+    const { text, height, gap, ...style } = line;
+    below += advance(i, height, gap);
     const at = turned
       ? { x: box.left + below, y: (box.bottom + box.top) / 2 }
       : { x: (box.left + box.right) / 2, y: box.top - below };
-    return { kind: 'text', anchor: 'middle', ...line, at, ...(turned ? { turned: 90 as const } : {}) };
+    return {
+      kind: 'text',
+      text,
+      height,
+      anchor: 'middle',
+      ...style,
+      at,
+      ...(turned ? { turned: 90 as const } : {}),
+    };
   });
+}
+
+/** From one baseline to the next; the first from the label's top. */
+function advance(index: number, height: Mm, gap: Mm = 0): Mm {
+  return index === 0 ? height : height * lineSpacing + gap;
 }

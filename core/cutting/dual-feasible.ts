@@ -25,7 +25,7 @@ const SHORT = 150;
 /** Thresholds, and steps, taken from the lengths of a longer plate. */
 const MOST_TAKEN = 60;
 
-/** Functions worth trying for these lengths in C, the identity first; no two alike on them. */
+/** Functions worth trying for these lengths in C, the most promising first; no two alike on them. */
 export function dualFeasibleFunctions(length: number, lengths: readonly number[]): DualFeasible[] {
   const present = [...new Set(lengths)].filter((x) => x > 0 && x <= length).sort((a, b) => a - b);
   const functions = [identity(length)];
@@ -34,15 +34,29 @@ export function dualFeasibleFunctions(length: number, lengths: readonly number[]
   for (const step of taken) functions.push(counting(length, step));
   const mostSteps = Math.min(MOST_STEPS, length - 1, Math.floor(length / (present[0] ?? length)) + 1);
   for (let steps = 1; steps <= mostSteps; steps++) functions.push(rounding(length, steps));
-  const seen = new Set<string>();
-  return functions.filter(({ at }) => {
-    const full = at(length);
-    if (full <= 0) return false;
-    const key = present.map((x) => (at(x) / full).toFixed(9)).join();
-    if (seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
+  return strongestFirst(functions, present);
+}
+
+/** Without those that say nothing or the same as another; those that count most in all come first. */
+function strongestFirst(functions: readonly DualFeasible[], present: readonly number[]): DualFeasible[] {
+  const seen = new Set<number>();
+  const ranked: { dual: DualFeasible; sum: number }[] = [];
+  for (const dual of functions) {
+    const full = dual.at(dual.length);
+    if (full <= 0) continue;
+    let sum = 0;
+    let mark = 0;
+    for (const x of present) {
+      const share = dual.at(x) / full;
+      sum += share;
+      // Two functions with one mark by accident would only cost a weighing, never the truth of the bound.
+      mark = (mark * 31 + Math.round(share * 1e6) * 7919) % 2147483647;
+    }
+    if (seen.has(mark)) continue;
+    seen.add(mark);
+    ranked.push({ dual, sum });
+  }
+  return ranked.sort((a, b) => b.sum - a.sum).map(({ dual }) => dual);
 }
 
 /** Thresholds and steps up to C/2. What a function says changes only at lengths that occur and at their gaps. */

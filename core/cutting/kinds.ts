@@ -1,6 +1,6 @@
-import { boxOf, polygonArea, type Box, type Polygon } from '../geometry/polygon';
+import { boxOf, polygonArea, rectangle, type Box, type Polygon } from '../geometry/polygon';
 import { freeSpaces, occupy } from './free-spaces';
-import type { CuttingTask } from './plan';
+import type { CutPanel, CuttingTask } from './plan';
 import { allTurns, shapeKey, turned, type Turn } from './poses';
 import { coverOf, type Rect } from './slabs';
 
@@ -38,53 +38,65 @@ export interface Pose {
  * @throws Error if a panel fits no stock format it may be cut from (the layout never makes such a panel)
  */
 export function kindsOf(task: CuttingTask): PanelKind[] {
-  const groups = new Map<string, Group>();
+  const formatsFor = formatFinder(task);
+  const groups = new Map<string, { members: number[]; shape: Polygon; formats: Formats }>();
   const known = new Map<string, string>();
   task.panels.forEach((panel, number) => {
-    const box = boxOf(panel.outline.outer);
-    const may = task.stock.flatMap((format, number) => (panel.stock.includes(format.id) ? [number] : []));
-    const stock = may.filter((number) => hasRoom(task.stock[number]!, box));
-    const allowed = may.filter((number) => {
-      const { id } = task.stock[number]!;
-      return stock.includes(number) || task.rack.some((piece) => piece.stock === id && hasRoom(piece, box));
-    });
-    if (stock.length === 0) throw new Error(`Panel ${panel.mark} fits no stock sheet it may be cut from.`);
-    const turns = allowed.some((s) => task.stock[s]!.hasFace) ? allTurns.slice(0, 4) : allTurns;
+    const formats = formatsFor(panel);
     const shape = turned(panel.outline, allTurns[0]!);
-    const own = `${shapeKey(shape)}#${allowed.join()}`;
-    let key = known.get(own);
-    if (key === undefined) {
-      const keys = turns.map((turn) => shapeKey(turned(shape, turn)));
-      key = `${keys.sort()[0]!}#${allowed.join()}`;
+    const { right: width, top: height } = boxOf(shape.outer);
+    let key = `${Math.max(width, height)} × ${Math.min(width, height)}`;
+    if (polygonArea(shape) !== width * height) {
+      const own = shapeKey(shape);
+      key =
+        known.get(own) ??
+        turnsOn(task, formats)
+          .map((turn) => shapeKey(turned(shape, turn)))
+          .sort()[0]!;
       known.set(own, key);
     }
+    key = `${key} of ${formats.allowed.join()}`;
     const group = groups.get(key);
     if (group) group.members.push(number);
-    else groups.set(key, { members: [number], shape, stock, allowed, turns });
+    else groups.set(key, { members: [number], shape, formats });
   });
-  return [...groups.values()].map(({ members, shape, stock, allowed, turns }) => {
+  return [...groups.values()].map(({ members, shape, formats }) => {
     const { right, top } = boxOf(shape.outer);
     const area = polygonArea(shape);
     const isRectangle = area === right * top;
-    return {
-      members,
-      stock,
-      allowed,
-      poses: posesOf(shape, turns, isRectangle, task.kerf),
-      isRectangle,
-      area,
-      longSide: Math.max(right, top),
-      shortSide: Math.min(right, top),
-    };
+    const poses = isRectangle
+      ? posesOfRectangle(right, top)
+      : posesOf(shape, turnsOn(task, formats), task.kerf);
+    const [longSide, shortSide] = [Math.max(right, top), Math.min(right, top)];
+    return { members, ...formats, poses, isRectangle, area, longSide, shortSide };
   });
 }
 
-interface Group {
-  readonly members: number[];
-  readonly shape: Polygon;
-  readonly stock: readonly number[];
-  readonly allowed: readonly number[];
-  readonly turns: readonly Turn[];
+type Formats = Pick<PanelKind, 'stock' | 'allowed'>;
+
+function formatFinder(task: CuttingTask): (panel: CutPanel) => Formats {
+  const numbers = new Map<string, number[]>();
+  const rackOf = task.stock.map(({ id }) => task.rack.filter((piece) => piece.stock === id));
+  return ({ mark, stock: ids, outline }) => {
+    const box = boxOf(outline.outer);
+    const listed = ids.join('\n');
+    let may = numbers.get(listed);
+    if (!may) {
+      may = task.stock.flatMap(({ id }, number) => (ids.includes(id) ? [number] : []));
+      numbers.set(listed, may);
+    }
+    const stock = may.filter((number) => hasRoom(task.stock[number]!, box));
+    if (stock.length === 0) throw new Error(`Panel ${mark} fits no stock sheet it may be cut from.`);
+    const allowed = may.filter(
+      (number) => stock.includes(number) || rackOf[number]!.some((piece) => hasRoom(piece, box)),
+    );
+    return { stock, allowed };
+  };
+}
+
+/** Stock with a face side is never turned over. */
+function turnsOn(task: CuttingTask, { allowed }: Formats): readonly Turn[] {
+  return allowed.some((number) => task.stock[number]!.hasFace) ? allTurns.slice(0, 4) : allTurns;
 }
 
 /** One way round or the other. */
@@ -93,16 +105,28 @@ function hasRoom(sheet: { width: number; height: number }, { left, bottom, right
   return (width <= sheet.width && height <= sheet.height) || (height <= sheet.width && width <= sheet.height);
 }
 
-function posesOf(shape: Polygon, turns: readonly Turn[], isRectangle: boolean, kerf: number): Pose[] {
+function posesOfRectangle(width: number, height: number): Pose[] {
+  const pose = (turn: Turn, w: number, h: number): Pose => ({
+    turn,
+    shape: rectangle(0, 0, w, h),
+    width: w,
+    height: h,
+    cover: [[0, 0, w, h]],
+    waste: [],
+  });
+  const upright = pose(allTurns[0]!, width, height);
+  return width === height ? [upright] : [upright, pose(allTurns[1]!, height, width)];
+}
+
+function posesOf(shape: Polygon, turns: readonly Turn[], kerf: number): Pose[] {
   const poses = new Map<string, Pose>();
   for (const turn of turns) {
     const lying = turned(shape, turn);
     const key = shapeKey(lying);
     if (poses.has(key)) continue;
     const { right: width, top: height } = boxOf(lying.outer);
-    const cover = isRectangle ? [[0, 0, width, height] as const] : coverOf(lying);
-    const waste = isRectangle ? [] : wasteOf(cover, width, height, kerf);
-    poses.set(key, { turn, shape: lying, width, height, cover, waste });
+    const cover = coverOf(lying);
+    poses.set(key, { turn, shape: lying, width, height, cover, waste: wasteOf(cover, width, height, kerf) });
   }
   return [...poses.values()];
 }

@@ -1,8 +1,9 @@
+import { fillSheet } from './fill-sheet';
 import { compare, measure } from './measure';
-import { nest, type NestedSheet, type NestTask } from './nest';
+import { nest, type NestedSheet, type NestRule, type NestTask } from './nest';
 import type { Random } from './random';
 import { disturbedRule } from './rules';
-import { sizeOf, type Drawings } from './write-plan';
+import { drawn, sizeOf, type Drawings } from './write-plan';
 
 /** A sheet filled beyond this share can give nothing back. */
 const FULL = 0.999;
@@ -28,7 +29,11 @@ export function renest(
   for (const { filled } of old) for (const { kind } of filled.places) counts[kind]!++;
   const kinds = counts.flatMap((count, kind) => (count > 0 ? [kind] : []));
   const rule = disturbedRule(nestTask, kinds, random);
-  const fresh = nest(nestTask, rule, counts, chooseRack(nestTask, sheets, old, random));
+  const squeezed =
+    polish && old.length === 1 ? squeeze(nestTask, old[0]!, rule, [...counts], random, drawings) : null;
+  const fresh = squeezed
+    ? [squeezed]
+    : nest(nestTask, rule, counts, chooseRack(nestTask, sheets, old, random));
   const better = polish
     ? compare(measure(nestTask, fresh, drawings), measure(nestTask, old, drawings)) <= 0
     : compare(gathering(nestTask, fresh), gathering(nestTask, old)) <= 0;
@@ -55,6 +60,30 @@ function chooseSheets(
   }
   while (chosen.size < wanted) chosen.add(open[Math.floor(random() * open.length)]!);
   return [...chosen].sort((a, b) => a - b);
+}
+
+/**
+ * The same panels on a part of the same sheet, so narrow that a strip along a whole side stays free that is
+ * larger than the largest offcut so far; null if they do not fit.
+ */
+function squeeze(
+  nestTask: NestTask,
+  sheet: NestedSheet,
+  rule: NestRule,
+  counts: number[],
+  random: Random,
+  drawings: Drawings,
+): NestedSheet | null {
+  const { task, kinds } = nestTask;
+  const { width, height } = sizeOf(nestTask, sheet);
+  const { largestOffcut } = drawn(drawings, nestTask, sheet);
+  const beside = random() < 0.5;
+  const strip = Math.floor(largestOffcut / (beside ? height : width)) + 1 + task.kerf;
+  const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score: rule.score };
+  const filled = beside
+    ? fillSheet(settings, width - strip, height, rule.order, counts)
+    : fillSheet(settings, width, height - strip, rule.order, counts);
+  return filled && counts.every((count) => count === 0) ? { ...sheet, filled } : null;
 }
 
 /** The pieces taken apart, sometimes less one, sometimes with one more from the rack. */

@@ -26,6 +26,10 @@ export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<C
   const nestTask = readNestTask(task);
   const drawings: Drawings = new WeakMap();
   const random = seededRandom(seed);
+  if (task.panels.length === 0) {
+    yield { sheets: [], newSheets: 0, lowerBound: 0, cost: 0, costLowerBound: 0 };
+    return;
+  }
   const rules = orderedRules(nestTask);
   const everyKind = nestTask.kinds.map((_, kind) => kind);
 

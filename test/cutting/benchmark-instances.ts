@@ -22,6 +22,8 @@ export interface BenchmarkInstance {
   readonly items: readonly (readonly [width: number, height: number, quantity: number])[];
   /** Best recorded number of plates, quarter turns allowed: free cuts, and guillotine cuts in three stages. */
   readonly record: { readonly free: number; readonly edgeToEdge: number };
+  /** Bound by dual feasible functions for both ways of cutting, worked out by whoever collected the records. */
+  readonly bound: number;
 }
 
 const folder = new URL('../../../shared/benchmarks/', import.meta.url);
@@ -35,14 +37,14 @@ export function benchmarkInstances(): BenchmarkInstance[] {
     return [];
   }
   const { instances } = JSON.parse(readFileSync(file, 'utf8')) as {
-    instances: Omit<BenchmarkInstance, 'record'>[];
+    instances: Omit<BenchmarkInstance, 'record' | 'bound'>[];
   };
   const best = JSON.parse(readFileSync(records, 'utf8')) as {
-    bestKnown: Record<string, { rotation: number; rotation3Stage: number }>;
+    bestKnown: Record<string, { rotation: number; rotation3Stage: number; rotationBound: number }>;
   };
   return instances.map((instance) => {
-    const { rotation, rotation3Stage } = best.bestKnown[instance.id]!;
-    return { ...instance, record: { free: rotation, edgeToEdge: rotation3Stage } };
+    const { rotation, rotation3Stage, rotationBound } = best.bestKnown[instance.id]!;
+    return { ...instance, record: { free: rotation, edgeToEdge: rotation3Stage }, bound: rotationBound };
   });
 }
 

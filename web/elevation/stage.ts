@@ -23,6 +23,7 @@ export class Stage {
       { layer: Konva.Layer; paint: Paint }
     >;
     this.#sharpen();
+    document.fonts.addEventListener('loadingdone', this.#redraw);
   }
 
   /** Shows something else on a layer, at the next animation frame. */
@@ -38,6 +39,7 @@ export class Stage {
 
   destroy(): void {
     this.#ratio?.removeEventListener('change', this.#sharpen);
+    document.fonts.removeEventListener('loadingdone', this.#redraw);
     this.#stage.destroy();
   }
 
@@ -50,6 +52,11 @@ export class Stage {
       layer.getCanvas().setPixelRatio(devicePixelRatio);
       layer.batchDraw();
     }
+  };
+
+  /** Text drawn before its font had arrived is drawn again. */
+  readonly #redraw = (): void => {
+    this.#stage.batchDraw();
   };
 
   #addLayer(): { layer: Konva.Layer; paint: Paint } {

@@ -14,31 +14,49 @@ export interface Place {
   readonly row: number;
 }
 
-/** px between two figures of a row, and between a tick and its figure. */
-const gap = 4;
+/** The part of a tape that figures keep to, px along it. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** px between two figures of a row, and between a tick and the figures beside it. */
+const gap = 3;
 
 /**
- * Places figures along a tape so that none overlaps another: after its tick, else before it, else in the next row.
- * What finds no room has no place; its tick stays, and zooming in makes room.
+ * Places figures along a tape so that none overlaps another and no tick runs through a figure. A figure stands
+ * after its tick, else before it, else in a further row, to which its tick is drawn out:
+ *
+ *      |300   |700     1240|  |1250
+ *      |      |     1230|  |  |
+ *
+ * What finds no room has no place; its tick stays short, and zooming in makes room.
  *
  * @param rows how many figures fit across the tape
- * @param end px; figures keep to 0 … end
  * @returns a place or null for each, in the order given
  */
-export function placeFigures(wanted: readonly Wanted[], rows: number, end: number): (Place | null)[] {
-  const taken: { from: number; to: number }[][] = Array.from({ length: rows }, () => []);
+export function placeFigures(wanted: readonly Wanted[], rows: number, span: Span): (Place | null)[] {
+  const figures: Span[][] = Array.from({ length: rows }, () => []);
+  const ticks: number[][] = Array.from({ length: rows }, () => []);
   const places: (Place | null)[] = wanted.map(() => null);
   const order = wanted
     .map((_, i) => i)
     .sort((a, b) => wanted[b]!.rank - wanted[a]!.rank || wanted[a]!.at - wanted[b]!.at);
+
+  const hasRoom = (at: number, figure: Span, row: number): boolean =>
+    figure.from >= span.from &&
+    figure.to <= span.to &&
+    figures.slice(0, row + 1).every((others) => others.every(({ from, to }) => at < from || at > to)) &&
+    figures[row]!.every(({ from, to }) => figure.to + gap <= from || figure.from - gap >= to) &&
+    ticks[row]!.every((tick) => tick <= figure.from || tick >= figure.to);
+
   for (const i of order) {
     const { at, length } = wanted[i]!;
-    if (at < -gap || at > end + gap) continue;
-    for (const { start, row } of candidates(at, length, rows)) {
-      const from = start - gap / 2;
-      const to = start + length + gap / 2;
-      if (start < 0 || start + length > end || !isFree(taken[row]!, from, to)) continue;
-      taken[row]!.push({ from, to });
+    for (const { start, row } of candidates(wanted[i]!, rows, wanted)) {
+      const figure = { from: start, to: start + length };
+      if (at < span.from || at > span.to || !hasRoom(at, figure, row)) continue;
+      figures[row]!.push(figure);
+      for (let r = 0; r <= row; r++) ticks[r]!.push(at);
       places[i] = { start, row };
       break;
     }
@@ -46,13 +64,19 @@ export function placeFigures(wanted: readonly Wanted[], rows: number, end: numbe
   return places;
 }
 
-function candidates(at: number, length: number, rows: number): Place[] {
+/**
+ * After the tick, before it, and so on from row to row; what would lie over other ticks in the first row, and so
+ * take their figures' room, comes last.
+ */
+function candidates({ at, length }: Wanted, rows: number, wanted: readonly Wanted[]): Place[] {
+  const covered = ({ start, row }: Place) =>
+    row > 0 ? 0 : wanted.filter((other) => other.at > start && other.at < start + length).length;
   return Array.from({ length: rows }, (_, row) => [
     { start: at + gap, row },
     { start: at - gap - length, row },
-  ]).flat();
-}
-
-function isFree(row: readonly { from: number; to: number }[], from: number, to: number): boolean {
-  return row.every((other) => to <= other.from || from >= other.to);
+  ])
+    .flat()
+    .map((place) => ({ place, covered: covered(place) }))
+    .sort((a, b) => a.covered - b.covered)
+    .map(({ place }) => place);
 }

@@ -1,5 +1,5 @@
 import type { Panel } from '../../../core/panels/panel';
-import { boxOf } from '../../../core/geometry/polygon';
+import { boxOf, isRectilinear } from '../../../core/geometry/polygon';
 import { condensed, inks, screenBox, strokePolygon, traceRing, type Pen } from './pen';
 
 export interface PanelsDrawing {
@@ -63,7 +63,8 @@ function paintMarks({ context, frame }: Pen, panels: readonly Panel[]): void {
     context.fillStyle = inks['red-lead'];
     context.textAlign = 'left';
     context.fillText(number, x + 5, y + height - 6);
-    if (panel.full || height < 40) continue;
+    // Of a notched panel the size over all would mislead; its row in the schedule says all.
+    if (panel.full || height < 40 || !isPlainRectangle(panel)) continue;
     const size = `${figure(box.right - box.left)} × ${figure(box.top - box.bottom)}`;
     context.font = `12px ${condensed}`;
     if (context.measureText(size).width > width - 8) continue;
@@ -71,6 +72,10 @@ function paintMarks({ context, frame }: Pen, panels: readonly Panel[]): void {
     context.textAlign = 'center';
     context.fillText(size, x + width / 2, y + height / 2 - 4);
   }
+}
+
+function isPlainRectangle({ outline: { outer, holes } }: Panel): boolean {
+  return holes.length === 0 && outer.length === 4 && isRectilinear({ outer, holes });
 }
 
 /** `A-Z1-07` → `7`. */

@@ -23,11 +23,21 @@ export function downOf({ originY, scale }: Frame, y: number): number {
   return Math.floor(originY - (y / 100) * scale) + 0.5;
 }
 
-/** Adds a closed ring (hundredths, wall frame) to the current path. */
+/**
+ * Adds a closed ring (hundredths, wall frame) to the current path. Upright and level edges lie on the middle of a
+ * pixel; corners of sloping and curved edges stay where they are, so that arcs stay smooth.
+ */
 export function traceRing({ context, frame }: Pen, ring: Ring): void {
-  ring.forEach(({ x, y }, i) => {
-    if (i === 0) context.moveTo(acrossOf(frame, x), downOf(frame, y));
-    else context.lineTo(acrossOf(frame, x), downOf(frame, y));
+  let before = ring.at(-1)!;
+  ring.forEach((point, i) => {
+    const after = ring[i + 1] ?? ring[0]!;
+    const upright = point.x === before.x || point.x === after.x;
+    const level = point.y === before.y || point.y === after.y;
+    const px = upright ? acrossOf(frame, point.x) : frame.originX + (point.x / 100) * frame.scale;
+    const py = level ? downOf(frame, point.y) : frame.originY - (point.y / 100) * frame.scale;
+    if (i === 0) context.moveTo(px, py);
+    else context.lineTo(px, py);
+    before = point;
   });
   context.closePath();
 }

@@ -1,9 +1,9 @@
 import type { Vertex } from '../../../core/job/schema';
-import { boxOf } from '../../../core/geometry/polygon';
+import { boxOf, type Box, type Ring } from '../../../core/geometry/polygon';
 import { polygonOfVertices } from '../rings';
 import { acrossOf, downOf, fillPolygon, inks, strokeLine, strokePolygon, type Pen } from './pen';
 
-/** A grown person of 1.75 m, in mm from the middle of the foot: [x, y, width, height] (common practice, no source). */
+/** A grown person of 1.75 m; heights and widths in mm (common practice, no source). */
 const figure = { height: 1750, headRadius: 105, shoulder: 1450, shoulderWidth: 460, hip: 850, hipWidth: 340 };
 
 export interface WallDrawing {
@@ -13,7 +13,7 @@ export interface WallDrawing {
   readonly figure: boolean;
 }
 
-/** Paper with a dotted metre grid, the wall's outline, the floor line beyond it and the datum. */
+/** Paper with dots at round lengths, the wall's outline, the floor line beyond it and the datum. */
 export function paintWall(pen: Pen, { outline, figure: withFigure }: WallDrawing): void {
   paintGrid(pen);
   paintDatum(pen);
@@ -22,15 +22,22 @@ export function paintWall(pen: Pen, { outline, figure: withFigure }: WallDrawing
   fillPolygon(pen, polygon, '#fbfaf2');
   strokePolygon(pen, polygon, inks.ink, 2);
   const box = boxOf(polygon.outer);
-  const floor = downOf(pen.frame, box.bottom);
-  strokeLine(
-    pen,
-    [acrossOf(pen.frame, box.left) - 10, floor, acrossOf(pen.frame, box.right) + 10, floor],
-    inks.ink,
-    3,
-  );
+  paintFloor(pen, polygon.outer, box);
   if (withFigure) paintFigure(pen, box.right - Math.min(90_000, (box.right - box.left) / 3), box.bottom);
   paintDatum(pen);
+}
+
+/** A heavy line under the wall, a little beyond it where it ends at the side; none under stairs. */
+function paintFloor(pen: Pen, ring: Ring, { left, bottom, right }: Box): void {
+  const y = downOf(pen.frame, bottom);
+  ring.forEach((from, i) => {
+    const to = ring[(i + 1) % ring.length]!;
+    if (from.y !== bottom || to.y !== bottom) return;
+    const [start, end] = from.x < to.x ? [from.x, to.x] : [to.x, from.x];
+    const x1 = acrossOf(pen.frame, start) - (start === left ? 10 : 0);
+    const x2 = acrossOf(pen.frame, end) + (end === right ? 10 : 0);
+    strokeLine(pen, [x1, y, x2, y], inks.ink, 3);
+  });
 }
 
 /** Dots, at least 14 px apart, on round lengths from the datum. */

@@ -1,6 +1,7 @@
 import { buildUpKind, type BuildUpKind } from '../../../core/job/build-up-kinds';
 import { boxOf, type Polygon } from '../../../core/geometry/polygon';
 import type { Zone } from '../../../core/job/schema';
+import { titleOfZone } from '../../job/changes/names';
 import { polygonOf } from '../rings';
 import {
   acrossOf,
@@ -61,15 +62,29 @@ function paintRules(pen: Pen, polygon: Polygon): void {
   context.restore();
 }
 
-/** Above the zone's upper edge, outside, so that it hides neither panels nor fittings. */
+/**
+ * Above the zone's highest corner, outside, so that it hides neither panels nor fittings; it runs toward the zone's
+ * middle. A rim of paper keeps it legible over lines.
+ */
 function paintName({ context, frame }: Pen, polygon: Polygon, zone: Zone, faint: boolean): void {
   const { left, right, top } = boxOf(polygon.outer);
   const room = ((right - left) / 100) * frame.scale;
-  const words = `${zone.name ? `${zone.id} ${zone.name}` : zone.id}, ${buildUpKind(zone.buildUp).label.toLowerCase()}`;
+  const highest = polygon.outer.filter(({ y }) => y === top).map(({ x }) => x);
+  const fromLeft = Math.min(...highest) - left <= right - Math.max(...highest);
+  const words = `${titleOfZone(zone)}, ${buildUpKind(zone.buildUp).label.toLowerCase()}`;
   context.font = `600 13px ${sans}`;
   context.textBaseline = 'alphabetic';
-  context.textAlign = 'left';
-  context.fillStyle = faint ? inks.soft : inks.ink;
+  context.textAlign = fromLeft ? 'left' : 'right';
   const text = context.measureText(words).width <= Math.max(room, 120) ? words : zone.id;
-  context.fillText(text, acrossOf(frame, left), downOf(frame, top) - 7);
+  const at = [
+    acrossOf(frame, fromLeft ? Math.min(...highest) : Math.max(...highest)),
+    downOf(frame, top) - 7,
+  ] as const;
+  context.strokeStyle = inks.paper;
+  context.lineWidth = 4;
+  context.lineJoin = 'round';
+  context.strokeText(text, ...at);
+  context.lineJoin = 'miter';
+  context.fillStyle = faint ? inks.soft : inks.ink;
+  context.fillText(text, ...at);
 }

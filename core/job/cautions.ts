@@ -1,6 +1,6 @@
 import type { Finding } from '../finding';
 import { intersection, offsetMitred } from '../geometry/clip';
-import { boxesMeet, boxOfRegion } from '../geometry/polygon';
+import { boxesMeet } from '../geometry/polygon';
 import { toHundredth } from '../units';
 import { buildUpKind, type BuildUpKind } from './build-up-kinds';
 import { nameOfPlaced, nameOfWall, nameOfZone, sentence } from './names';
@@ -54,8 +54,10 @@ function caution(wall: Wall, zone: Zone, fitting: Fitting): Finding {
 /** Whether the zone's steel would come up to the box grown by its clearance. */
 function reaches(fitting: Placed<Fitting>, zone: Placed<Zone>): boolean {
   const clearance = toHundredth(fitting.thing.clearance);
+  // A mitred corner reaches at most twice as far as its edges.
+  if (!boxesMeet(fitting.box, zone.box, 2 * clearance)) return false;
   const grown = clearance > 0 ? offsetMitred(fitting.region, clearance) : fitting.region;
-  return boxesMeet(boxOfRegion(grown), zone.box) && intersection(grown, zone.region).length > 0;
+  return intersection(grown, zone.region).length > 0;
 }
 
 function isSteel({ buildUp }: Zone): boolean {

@@ -12,7 +12,7 @@ import { namedFields } from './named-fields';
 const length = v.pipe(v.number(), v.finite());
 const coordinate = v.pipe(length, v.minValue(-limits.farthest), v.maxValue(limits.farthest));
 const size = v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.farthest));
-const sheetSize = v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.largestStockSheet));
+const stockSize = v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.largestStockSheet));
 const allowance = v.pipe(length, v.minValue(0), v.maxValue(limits.largestAllowance));
 const text = v.pipe(v.string(), v.maxLength(limits.longestText));
 const identifier = v.pipe(v.string(), v.minLength(1), v.maxLength(limits.longestId));
@@ -101,7 +101,7 @@ const layout = namedFields({
   ),
   turned: v.optional(v.pipe(v.boolean(), v.description("Swaps the stock sheet's width and height.")), false),
   jointGap: v.optional(v.pipe(length, v.minValue(0), v.maxValue(limits.largestJointGap)), 0),
-  /** Fraction of the sheet's width by which each course is shifted against the one below. */
+  /** Fraction of the stock sheet's width by which each course is shifted against the one below. */
   stagger: v.optional(
     v.pipe(
       length,
@@ -155,8 +155,8 @@ const wall = namedFields({
 const stockSheet = namedFields({
   id: identifier,
   name: v.optional(text, ''),
-  width: sheetSize,
-  height: sheetSize,
+  width: stockSize,
+  height: stockSize,
   thickness: v.optional(v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.thickestStockSheet))),
   /** In the job's currency, rounded to its minor unit on reading. */
   price: v.optional(
@@ -168,13 +168,13 @@ const stockSheet = namedFields({
     ),
     0,
   ),
-  /** A sheet with a face side cannot be turned over. */
+  /** A stock sheet with a face side cannot be turned over. */
   hasFace: v.optional(
     v.pipe(v.boolean(), v.description('A stock sheet with a face is not turned over.')),
     false,
   ),
   coating: v.optional(text),
-  /** Sheets bought beyond the plan, if the plan buys any of this stock. */
+  /** Stock sheets bought beyond the plan, if the plan buys any of this stock. */
   spares: v.optional(
     v.pipe(
       v.number(),
@@ -187,7 +187,7 @@ const stockSheet = namedFields({
   ),
 });
 
-const rackPiece = namedFields({ id: identifier, stock: identifier, width: sheetSize, height: sheetSize });
+const rackPiece = namedFields({ id: identifier, stock: identifier, width: stockSize, height: stockSize });
 
 const cutting = namedFields({
   method: v.optional(v.picklist(['edge-to-edge', 'free']), 'edge-to-edge'),

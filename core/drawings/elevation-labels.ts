@@ -7,7 +7,7 @@ import type { Hundredth, Mm } from '../units';
 import type { WorkedZone } from '../worked-out';
 import { formatHundredth } from './figures';
 import { placeFirst, placeWithLeader, type LabelRoom } from './label-room';
-import type { Item, Text } from './page';
+import type { Item, PaperPoint, Text } from './page';
 import { boxHeight, boxWidth, type PaperBox } from './paper';
 import { circleOf } from './setting-out-stops';
 import { boundsOf, boxWithin, isUpright } from './ring-places';
@@ -55,10 +55,7 @@ export function labelFitting(fitting: Fitting, { bare }: KeepOut, view: View, ro
   };
   if (isUpright(ring) || circleOf(bare)) return placed(room, base, around(base, box), box);
   // A slanted thing fills little of its box: its name stands beside its own edge.
-  const spots = ring.flatMap((a, i) => {
-    const b = ring[(i + 1) % ring.length]!;
-    return [boundsOf([{ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }]), boundsOf([a])];
-  });
+  const spots = spotsAlong(ring);
   return placed(
     room,
     base,
@@ -92,24 +89,18 @@ export function labelZone(
   const wanted = bases.filter((base) => room.measure(base.text, base.height, base) <= most);
   const wallRing = paperRing(view, outline.ring);
   const onWall = (candidate: PaperBox) => boxWithin(candidate, [wallRing]);
+  const ring = paperRing(view, area.shape.ring);
+  const beside = (base: Base) =>
+    isUpright(ring) ? besideZone(base, box) : spotsAlong(ring).flatMap((spot) => around(base, spot));
   const text =
-    placeFirst(
-      room,
-      wanted.flatMap((base) => besideZone(base, box)),
-      onWall,
-    ) ??
+    placeFirst(room, wanted.flatMap(beside), onWall) ??
     placeFirst(
       room,
       wanted.flatMap((base) => insideZone(base, box)),
       onWall,
     );
   if (text) return [text];
-  return placed(
-    room,
-    bases.at(-1)!,
-    wanted.flatMap((base) => besideZone(base, box)),
-    box,
-  );
+  return placed(room, bases.at(-1)!, wanted.flatMap(beside), box);
 }
 
 /** The zone's name without and with its build-up. */
@@ -184,6 +175,14 @@ function placed(room: LabelRoom, base: Base, candidates: readonly Text[], box: P
   const target = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
   const aside = placeWithLeader(room, { ...base, at: target }, target);
   return aside ? [...aside.leader, aside.text] : [];
+}
+
+/** The corners of a ring and the middles of its edges, as boxes without size. */
+function spotsAlong(ring: readonly PaperPoint[]): PaperBox[] {
+  return ring.flatMap((a, i) => {
+    const b = ring[(i + 1) % ring.length]!;
+    return [boundsOf([{ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }]), boundsOf([a])];
+  });
 }
 
 function around(base: Base, { left, bottom, right, top }: PaperBox): Text[] {

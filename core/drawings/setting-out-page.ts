@@ -14,7 +14,7 @@ import type { Item, Text, TextHeight, TextMeasure } from './page';
 import { onPaper, type PaperBox, type Scale } from './paper';
 import { drawElevation } from './setting-out-elevation';
 import { datumMark, levelLine, matchLines } from './setting-out-marks';
-import type { StopClass, WallStop } from './setting-out-stops';
+import { wallStops, type ObjectStops, type StopClass, type WallStop } from './setting-out-stops';
 import { paperX, paperY, type View, type WallPart } from './setting-out-view';
 
 export interface ElevationPage {
@@ -45,13 +45,13 @@ const stages: readonly (readonly StopClass[])[] = [
 /**
  * A wall or a part of it with its running dimensions from the datum along the foot and up the side.
  *
- * @param stops of the whole wall, by axis
+ * @param stops of the whole wall
  * @returns undefined if it does not fit into `space` at this scale, or not even the corners of the wall can be
  * dimensioned
  */
 export function elevationPage(
   wall: WorkedWall,
-  stops: { readonly x: readonly WallStop[]; readonly y: readonly WallStop[] },
+  stops: ObjectStops,
   part: WallPart,
   scale: Scale,
   space: PaperBox,
@@ -60,8 +60,8 @@ export function elevationPage(
 ): ElevationPage | undefined {
   const width = onPaper((part.window.right - part.window.left) / 100, scale);
   const rise = onPaper((part.window.top - part.window.bottom) / 100, scale);
-  const allX = stops.x.filter(within(part.window.left, part.window.right));
-  const allY = stops.y.filter(within(part.window.bottom, part.window.top));
+  const allX = wallStops(stops, 'x', part.window);
+  const allY = wallStops(stops, 'y', part.window);
   for (const stageY of stages) {
     const sideStops = paperStops(allY, stageY);
     const sideDepth = depthOfRunningDimension(sideStops, height, measure);
@@ -195,8 +195,4 @@ function lineNames(box: PaperBox): Text[] {
     { ...base, text: 'from left', at: { x: box.left - 3, y: box.bottom - toLine - 1.25 } },
     { ...base, text: 'from floor', at: { x: box.left - toLine - toFigures, y: box.bottom - 5.8 } },
   ];
-}
-
-function within(from: number, to: number): (stop: WallStop) => boolean {
-  return ({ at }) => from <= at && at <= to;
 }

@@ -1,6 +1,6 @@
 import { boxOfOutline, cornersOf } from '../geometry/arc';
 import type { Outline } from '../geometry/outline';
-import { boxOf, type Point, type Ring } from '../geometry/polygon';
+import { boxOf, type Box, type Point, type Ring } from '../geometry/polygon';
 import type { Panel } from '../panels/panel';
 import type { KeepOut } from '../survey/surveyed-wall';
 import type { Hundredth } from '../units';
@@ -19,23 +19,50 @@ export interface WallStop {
   readonly classes: readonly StopClass[];
 }
 
-type Axis = 'x' | 'y';
+export type Axis = 'x' | 'y';
 
-/**
- * Every place of a wall that the fitter measures along one axis, each once, in ascending order: corners of the
- * wall, edges of openings, fittings and zones, panel lines. Round things are measured to their centre; arcs to
- * their ends and their outermost points.
- */
-export function wallStops({ survey, zones }: WorkedWall, axis: Axis): WallStop[] {
-  const stops = [
-    ...outlineStops(survey.outline, axis, 'wall'),
-    ...survey.keepOuts.flatMap((keepOut) => keepOutStops(keepOut, axis)),
-    ...zones.flatMap(({ area }) => outlineStops(area.shape, axis, 'zone', area.zone.id)),
+/** A stop of one object, with the box of the object: on a page that does not show it, it is not dimensioned. */
+interface ObjectStop extends WallStop {
+  readonly extent: Box;
+}
+
+export type ObjectStops = Readonly<Record<Axis, readonly ObjectStop[]>>;
+
+/** Stops of every object of a wall, along both axes. */
+export function objectStops({ survey, zones }: WorkedWall): ObjectStops {
+  const along = (axis: Axis): ObjectStop[] => [
+    ...withExtent(boxOf(survey.outline.ring), outlineStops(survey.outline, axis, 'wall')),
+    ...survey.keepOuts.flatMap((keepOut) =>
+      withExtent(boxOf(keepOut.bare.ring), keepOutStops(keepOut, axis)),
+    ),
+    ...zones.flatMap(({ area }) =>
+      withExtent(area.box, outlineStops(area.shape, axis, 'zone', area.zone.id)),
+    ),
     ...zones.flatMap(({ area, layout }) =>
       panelStops(layout?.panels ?? [], axis, Math.round((area.zone.layout?.jointGap ?? 0) * 100)),
     ),
   ];
-  return mergeStops(stops);
+  return { x: along('x'), y: along('y') };
+}
+
+/**
+ * Every place of a part of a wall that the fitter measures along one axis, each once, in ascending order:
+ * corners of the wall, edges of openings, fittings and zones, panel lines. Round things are measured to their
+ * centre; arcs to their ends and their outermost points.
+ */
+export function wallStops(stops: ObjectStops, axis: Axis, window: Box): WallStop[] {
+  const [from, to] = axis === 'x' ? [window.left, window.right] : [window.bottom, window.top];
+  return mergeStops(
+    stops[axis].filter(({ at, extent }) => from <= at && at <= to && touches(extent, window)),
+  );
+}
+
+function touches(a: Box, b: Box): boolean {
+  return a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
+}
+
+function withExtent(extent: Box, stops: readonly WallStop[]): ObjectStop[] {
+  return stops.map((stop) => ({ ...stop, extent }));
 }
 
 /** Ends of a round thing are of no use to a fitter: its centre is. */
@@ -74,9 +101,9 @@ function extremesOf(outline: Outline, axis: Axis): Point[] {
  * Panel lines: the side of each panel's rectangle, where an edge lies on it. With a joint gap only the nearer
  * edge is measured to, the one that the panel is set against; the far edge where no next panel follows.
  */
-function panelStops(panels: readonly Panel[], axis: Axis, jointGap: Hundredth): WallStop[] {
-  const low = axis === 'x' ? 'left' : 'bottom';
-  const high = axis === 'x' ? 'right' : 'top';
+function panelStops(panels: readonly Panel[], axis: Axis, jointGap: Hundredth): ObjectStop[] {
+  const [low, high, across] =
+    axis === 'x' ? (['left', 'right', 'bottom'] as const) : (['bottom', 'top', 'left'] as const);
   const boxes = panels.map(({ outline }) => ({ box: boxOf(outline.outer), ring: outline.outer }));
   const nearer = boxes.filter(({ box, ring }) => hasEdgeAt(ring, axis, box[low]));
   const starts = new Set(nearer.map(({ box }) => box[low]));
@@ -84,13 +111,14 @@ function panelStops(panels: readonly Panel[], axis: Axis, jointGap: Hundredth): 
     ({ box, ring }) =>
       hasEdgeAt(ring, axis, box[high]) && !starts.has(box[high]) && !starts.has(box[high] + jointGap),
   );
-  const across = axis === 'x' ? 'bottom' : 'left';
-  const stop = (at: Hundredth, from: Hundredth): WallStop => ({ at, from, ids: [], classes: ['panel'] });
-  const lowest = new Map<Hundredth, Hundredth>();
-  const note = (at: Hundredth, from: Hundredth) => lowest.set(at, Math.min(from, lowest.get(at) ?? Infinity));
-  for (const { box } of nearer) note(box[low], box[across]);
-  for (const { box } of farther) note(box[high], box[across]);
-  return [...lowest].map(([at, from]) => stop(at, from));
+  const stop = (box: Box, at: Hundredth): ObjectStop => ({
+    at,
+    from: box[across],
+    ids: [],
+    classes: ['panel'],
+    extent: box,
+  });
+  return [...nearer.map(({ box }) => stop(box, box[low])), ...farther.map(({ box }) => stop(box, box[high]))];
 }
 
 function hasEdgeAt(ring: Ring, axis: Axis, value: Hundredth): boolean {
@@ -118,12 +146,12 @@ function mergeStops(stops: readonly WallStop[]): WallStop[] {
       stop.at,
       known
         ? {
-            at: stop.at,
+            at: known.at,
             from: Math.max(known.from, stop.from),
             ids: [...new Set([...known.ids, ...stop.ids])],
             classes: [...new Set([...known.classes, ...stop.classes])],
           }
-        : stop,
+        : { at: stop.at, from: stop.from, ids: stop.ids, classes: stop.classes },
     );
   }
   return [...merged.values()].sort((a, b) => a.at - b.at);

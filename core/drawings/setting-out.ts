@@ -7,7 +7,7 @@ import { keyPlan } from './key-plan';
 import type { Item, LodeplanDocument, Page, TextHeight, TextMeasure } from './page';
 import { boxHeight, boxWidth, scales, type PaperBox, type Scale } from './paper';
 import { elevationPage, type ElevationPage } from './setting-out-page';
-import { wallStops, type WallStop } from './setting-out-stops';
+import { objectStops, type ObjectStops } from './setting-out-stops';
 import { wallSchedules } from './setting-out-tables';
 import type { WallPart } from './setting-out-view';
 import { fieldsOfJob, frameAndTitleBlock, type SheetInfo } from './title-block';
@@ -32,7 +32,7 @@ export function settingOutSheet(
     worked,
     wall,
     box: boxOfOutline(wall.survey.outline),
-    stops: { x: wallStops(wall, 'x'), y: wallStops(wall, 'y') },
+    stops: objectStops(wall),
     measure,
   };
   const drawn = onOnePage(draft) ?? overSeveralPages(draft);
@@ -53,7 +53,7 @@ interface Draft {
   readonly worked: WorkedOut;
   readonly wall: WorkedWall;
   readonly box: Box;
-  readonly stops: { readonly x: readonly WallStop[]; readonly y: readonly WallStop[] };
+  readonly stops: ObjectStops;
   readonly measure: TextMeasure;
 }
 

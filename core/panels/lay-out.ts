@@ -84,6 +84,7 @@ export function layOutZone(request: LayoutRequest): ZoneLayout {
     start,
     panels,
     considered: found?.considered ?? 1,
+    ...(found && { chosen: found.best }),
     runnersUp: found?.runnersUp ?? [],
     findings: layoutFindings({ wallId, area, stock, panels, narrow, capped: found?.capped ?? false }),
   };

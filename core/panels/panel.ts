@@ -37,6 +37,8 @@ export interface ZoneLayout {
   readonly panels: readonly Panel[];
   /** How many starts were compared; 1 unless the start was "best". */
   readonly considered: number;
+  /** What the best start leads to, to weigh the next best against; undefined unless the start was "best". */
+  readonly chosen?: StartCandidate;
   /** The next best, up to three, best first; empty unless the start was "best". */
   readonly runnersUp: readonly StartCandidate[];
   readonly findings: readonly Finding[];

@@ -37,27 +37,29 @@ export function startInWords(candidate: StartCandidate): string {
   ].join(', ');
 }
 
-/** What another start costs or gives against the chosen one, in words: "2 more cut panels; but 1 sliver fewer". */
-export function tradeInWords(layout: ZoneLayout, candidate: StartCandidate): string {
-  const now = {
-    panels: layout.panels.length,
-    cut: layout.panels.filter(({ full }) => !full).length,
-    slivers: layout.panels.filter(({ sliver }) => sliver).length,
-  };
-  const parts = [
-    difference(candidate.slivers - now.slivers, 'sliver'),
-    difference(candidate.cutPanels - now.cut, 'cut panel'),
-    difference(candidate.panels - now.panels, 'panel'),
+/** What another start gives or costs against the chosen one: "1 stock sheet more, but 2 cut panels fewer". */
+export function tradeInWords(chosen: StartCandidate, other: StartCandidate): string {
+  const differences = [
+    compare(other.slivers - chosen.slivers, 'sliver'),
+    compare(other.stockSheets - chosen.stockSheets, 'stock sheet'),
+    compare(other.cutPanels - chosen.cutPanels, 'cut panel'),
+    compare(other.panels - chosen.panels, 'panel'),
   ].filter((part) => part !== null);
-  return parts.length > 0 ? parts.join(', ') : 'as many panels and cuts';
+  const symmetry = other.asymmetry - chosen.asymmetry;
+  if (symmetry !== 0)
+    differences.push({ gives: symmetry < 0, text: symmetry < 0 ? 'more even' : 'less even' });
+  const said = (gives: boolean) => differences.filter((part) => part.gives === gives).map(({ text }) => text);
+  const [costs, gains] = [said(false).join(', '), said(true).join(', ')];
+  if (costs && gains) return `${costs}, but ${gains}`;
+  return costs || gains || 'nothing; it only starts elsewhere';
 }
 
-/** "starts 1420 from left, 700 from floor" */
+/** "1420 from left, 700 from floor" */
 export function startPlace({ start }: Pick<StartCandidate, 'start'>): string {
   return `${formatHundredth(start.x)} from left, ${formatHundredth(start.y)} from floor`;
 }
 
-function difference(count: number, noun: string): string | null {
+function compare(count: number, noun: string): { gives: boolean; text: string } | null {
   if (count === 0) return null;
-  return `${countText(Math.abs(count), noun)} ${count > 0 ? 'more' : 'fewer'}`;
+  return { gives: count < 0, text: `${countText(Math.abs(count), noun)} ${count > 0 ? 'more' : 'fewer'}` };
 }

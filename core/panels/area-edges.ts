@@ -13,37 +13,53 @@ export interface SlopingEdge {
   readonly b: Point;
 }
 
+/** An edge with its place in its ring; the area lies to its left. */
+export interface RingEdge extends SlopingEdge {
+  readonly ring: number;
+  readonly index: number;
+  /** The edge that goes on from its end. */
+  readonly next: number;
+}
+
 /** The edges of a region, sorted by kind, so that a cell can be cut out of it without a polygon clipper. */
 export interface AreaEdges {
   readonly vertical: readonly AxisEdge[];
   readonly horizontal: readonly AxisEdge[];
   readonly sloping: readonly SlopingEdge[];
+  readonly all: readonly RingEdge[];
 }
 
 export function areaEdges(region: Region): AreaEdges {
   const vertical: AxisEdge[] = [];
   const horizontal: AxisEdge[] = [];
   const sloping: SlopingEdge[] = [];
+  const all: RingEdge[] = [];
+  let number = 0;
   for (const { outer, holes } of region) {
     for (const ring of [outer, ...holes]) {
       ring.forEach((a, i) => {
-        const b = ring[(i + 1) % ring.length]!;
+        const next = (i + 1) % ring.length;
+        const b = ring[next]!;
+        all.push({ a, b, ring: number, index: i, next });
         if (a.x === b.x) vertical.push({ at: a.x, from: Math.min(a.y, b.y), to: Math.max(a.y, b.y) });
         else if (a.y === b.y) horizontal.push({ at: a.y, from: Math.min(a.x, b.x), to: Math.max(a.x, b.x) });
         else sloping.push({ a, b });
       });
+      number++;
     }
   }
-  return { vertical, horizontal, sloping };
+  return { vertical, horizontal, sloping, all };
 }
 
 /** The edges that touch a horizontal band: what a course of panels has to look at. */
 export function edgesInBand(edges: AreaEdges, bottom: Hundredth, top: Hundredth): AreaEdges {
+  const touchesBand = ({ a, b }: SlopingEdge) => Math.min(a.y, b.y) < top && Math.max(a.y, b.y) > bottom;
   return {
     // Everything left or right of a cell decides whether its inside is area, so x is not restricted.
     vertical: edges.vertical.filter(({ from, to }) => from < top && to > bottom),
     horizontal: edges.horizontal.filter(({ at }) => at >= bottom && at <= top),
-    sloping: edges.sloping.filter(({ a, b }) => Math.min(a.y, b.y) < top && Math.max(a.y, b.y) > bottom),
+    sloping: edges.sloping.filter(touchesBand),
+    all: edges.all.filter(touchesBand),
   };
 }
 

@@ -7,8 +7,9 @@ import {
   type Region,
   type Ring,
 } from '../geometry/polygon';
-import { areaEdges, edgesInBand, isInside, passesThrough, type AreaEdges } from './area-edges';
+import { edgesInBand, isInside, passesThrough, type AreaEdges } from './area-edges';
 import { blocksInBox, fromLowestLeft, partsOf, polygonOfPart } from './blocks';
+import { pieceAlongChain } from './piece-along-chain';
 
 /** Cuts one cell out of an area: its connected pieces, lowest first, then leftmost. */
 export type CutCell = (cell: Box) => Polygon[];
@@ -25,17 +26,17 @@ export function cutCourse(area: Region, edges: AreaEdges, bottom: number, top: n
   let bandArea: Region | undefined;
   return (cell) => {
     if (!band.sloping.some((edge) => passesThrough(edge, cell))) return exactPieces(band, cell);
+    const single = pieceAlongChain(band.all, cell);
+    if (single) return keepThick([{ outer: single, holes: [] }]);
     bandArea ??= intersection(area, [rectangleOfBox(reach(edges, bottom, top))]);
-    return intersection(bandArea, [rectangleOfBox(cell)])
-      .filter((piece) => polygonArea(piece) >= perimeter(piece) / 2)
-      .map(({ outer, holes }) => ({ outer: fromLowestLeft(outer), holes: holes.map(fromLowestLeft) }))
-      .sort(lowestFirst);
+    return keepThick(intersection(bandArea, [rectangleOfBox(cell)])).sort(lowestFirst);
   };
 }
 
-/** The same for a single cell anywhere. */
-export function piecesIn(area: Region, cell: Box): Polygon[] {
-  return cutCourse(area, areaEdges(area), cell.bottom, cell.top)(cell);
+function keepThick(pieces: Region): Polygon[] {
+  return pieces
+    .filter((piece) => polygonArea(piece) >= perimeter(piece) / 2)
+    .map(({ outer, holes }) => ({ outer: fromLowestLeft(outer), holes: holes.map(fromLowestLeft) }));
 }
 
 function exactPieces(edges: AreaEdges, cell: Box): Polygon[] {

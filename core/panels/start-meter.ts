@@ -1,8 +1,9 @@
-import { polygonArea, type Box, type Point, type Polygon } from '../geometry/polygon';
+import { isRectilinear, polygonArea, type Box, type Point, type Polygon } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 import { areaBlocks, countIn, type AreaBlocks } from './area-blocks';
-import { areaEdges, passesThrough } from './area-edges';
+import { areaEdges } from './area-edges';
 import { cellShapes, isNarrowPart, partArea, partHeight, partWidth, type Span } from './cell-shape';
+import { isConvex } from './convex-sliver';
 import { cutSizeOf, type CutSize } from './cut-size';
 import { coursesIn, modulo, shiftOf, type Pattern } from './grid';
 import { cutCourse, type CutCell } from './pieces';
@@ -28,7 +29,7 @@ export interface StartMeter {
   /** Exactly what laying out would count; null as soon as there are more slivers than allowed. */
   countPanels(x: Hundredth, y: Hundredth, allowedSlivers: number): Counts | null;
   cutSizes(x: Hundredth, y: Hundredth): CutSize[];
-  /** Cells that sloping edges pass through and that were cut by the clipper so far: the slow ones. */
+  /** Cells so far in which it took the clipper to find slivers: the slow ones. */
   readonly clippedCells: () => number;
 }
 
@@ -181,8 +182,8 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
   const cutAt = remember((bottom: Hundredth) =>
     remember((left: Hundredth): SlopedCell => {
       const cell: Box = { left, bottom, right: left + pattern.width, top: bottom + pattern.height };
-      if (edges.sloping.some((edge) => passesThrough(edge, cell))) clipped++;
       const pieces = courses(bottom)(cell);
+      if (pieces.some(takesClipping)) clipped++;
       const cut = pieces.filter((piece) => !isWhole(piece, pattern));
       const sizes = cut.map(cutSizeOf);
       return {
@@ -195,6 +196,11 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
     }),
   );
   return Object.assign((left: Hundredth, bottom: Hundredth) => cutAt(bottom)(left), { count: () => clipped });
+}
+
+/** Whether it takes the clipper to tell if a piece is a sliver. */
+function takesClipping(piece: Polygon): boolean {
+  return !isRectilinear(piece) && (piece.holes.length > 0 || !isConvex(piece.outer));
 }
 
 function isWhole(piece: Polygon, { width, height }: Pattern): boolean {

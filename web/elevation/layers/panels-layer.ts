@@ -13,69 +13,75 @@ export interface PanelsDrawing {
 /** The panels of a wall as one drawing: whole ones washed, cut ones hatched, joints and marks in red lead. */
 export function paintPanels(pen: Pen, { panels, faint, chosen }: PanelsDrawing): void {
   const { context } = pen;
+  const all = tracePanels(pen, panels);
   context.save();
+  context.strokeStyle = inks['red-lead'];
+  context.lineWidth = 1;
   if (faint) {
     context.globalAlpha = 0.3;
-    trace(pen, panels);
-    context.strokeStyle = inks['red-lead'];
-    context.lineWidth = 1;
-    context.stroke();
+    context.stroke(all);
     context.restore();
     return;
   }
-  trace(pen, panels);
   context.fillStyle = 'rgb(233 185 164 / 34%)';
-  context.fill('evenodd');
+  context.fill(all, 'evenodd');
   const cut = panels.filter((panel) => !panel.full);
   if (cut.length > 0) {
-    trace(pen, cut);
     context.fillStyle = hatching(context);
-    context.fill('evenodd');
+    context.fill(tracePanels(pen, cut), 'evenodd');
   }
-  trace(pen, panels);
-  context.strokeStyle = inks['red-lead'];
-  context.lineWidth = 1;
-  context.stroke();
+  context.stroke(all);
   paintMarks(pen, panels);
   const panel = panels.find(({ mark }) => mark === chosen);
   if (panel) strokePolygon(pen, panel.outline, inks['red-lead'], 3);
   context.restore();
 }
 
-function trace(pen: Pen, panels: readonly Panel[]): void {
-  pen.context.beginPath();
-  for (const { outline } of panels) {
-    traceRing(pen, outline.outer);
-    for (const hole of outline.holes) traceRing(pen, hole);
+function tracePanels({ frame }: Pen, panels: readonly Panel[]): Path2D {
+  const path = new Path2D();
+  for (const panel of panels) {
+    if (isPlainRectangle(panel)) {
+      const { x, y, width, height } = screenBox(frame, boxOf(panel.outline.outer));
+      path.rect(x, y, width, height);
+      continue;
+    }
+    traceRing(path, frame, panel.outline.outer);
+    for (const hole of panel.outline.holes) traceRing(path, frame, hole);
   }
+  return path;
 }
 
 /** The number within the zone, at the lower left, and the size of a cut panel where both fit at 12 px. */
 function paintMarks({ context, frame }: Pen, panels: readonly Panel[]): void {
   context.textBaseline = 'alphabetic';
+  // Setting a font is dearer than writing with it, so that all numbers come first, then all sizes.
+  const sizes: (() => void)[] = [];
+  context.font = `600 12px ${condensed}`;
+  context.fillStyle = inks['red-lead'];
+  context.textAlign = 'left';
   for (const panel of panels) {
     const box = boxOf(panel.outline.outer);
     const { x, y, width, height } = screenBox(frame, box);
     if (x > frame.width || y > frame.height || x + width < 0 || y + height < 0) continue;
     const number = numberOf(panel.mark);
     if (width < number.length * 7 + 8 || height < 17) continue;
-    context.font = `600 12px ${condensed}`;
-    context.fillStyle = inks['red-lead'];
-    context.textAlign = 'left';
     context.fillText(number, x + 5, y + height - 6);
     // Of a notched panel the size over all would mislead; its row in the schedule says all.
     if (panel.full || height < 40 || !isPlainRectangle(panel)) continue;
     const size = `${figure(box.right - box.left)} × ${figure(box.top - box.bottom)}`;
-    context.font = `12px ${condensed}`;
-    if (context.measureText(size).width > width - 8) continue;
-    context.fillStyle = inks.ink;
-    context.textAlign = 'center';
-    context.fillText(size, x + width / 2, y + height / 2 - 4);
+    sizes.push(() => {
+      if (context.measureText(size).width <= width - 8)
+        context.fillText(size, x + width / 2, y + height / 2 - 4);
+    });
   }
+  context.font = `12px ${condensed}`;
+  context.fillStyle = inks.ink;
+  context.textAlign = 'center';
+  for (const write of sizes) write();
 }
 
-function isPlainRectangle({ outline: { outer, holes } }: Panel): boolean {
-  return holes.length === 0 && outer.length === 4 && isRectilinear({ outer, holes });
+function isPlainRectangle({ outline }: Panel): boolean {
+  return outline.holes.length === 0 && outline.outer.length === 4 && isRectilinear(outline);
 }
 
 /** `A-Z1-07` → `7`. */

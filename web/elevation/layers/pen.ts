@@ -24,10 +24,10 @@ export function downOf({ originY, scale }: Frame, y: number): number {
 }
 
 /**
- * Adds a closed ring (hundredths, wall frame) to the current path. Upright and level edges lie on the middle of a
+ * Adds a closed ring (hundredths, wall frame) to a path. Upright and level edges lie on the middle of a
  * pixel; corners of sloping and curved edges stay where they are, so that arcs stay smooth.
  */
-export function traceRing({ context, frame }: Pen, ring: Ring): void {
+export function traceRing(path: CanvasPath, frame: Frame, ring: Ring): void {
   let before = ring.at(-1)!;
   ring.forEach((point, i) => {
     const after = ring[i + 1] ?? ring[0]!;
@@ -35,18 +35,18 @@ export function traceRing({ context, frame }: Pen, ring: Ring): void {
     const level = point.y === before.y || point.y === after.y;
     const px = upright ? acrossOf(frame, point.x) : frame.originX + (point.x / 100) * frame.scale;
     const py = level ? downOf(frame, point.y) : frame.originY - (point.y / 100) * frame.scale;
-    if (i === 0) context.moveTo(px, py);
-    else context.lineTo(px, py);
+    if (i === 0) path.moveTo(px, py);
+    else path.lineTo(px, py);
     before = point;
   });
-  context.closePath();
+  path.closePath();
 }
 
 /** Starts a path of a polygon and its holes; fill it by the even-odd rule. */
 export function tracePolygon(pen: Pen, polygon: Polygon): void {
   pen.context.beginPath();
-  traceRing(pen, polygon.outer);
-  for (const hole of polygon.holes) traceRing(pen, hole);
+  traceRing(pen.context, pen.frame, polygon.outer);
+  for (const hole of polygon.holes) traceRing(pen.context, pen.frame, hole);
 }
 
 export function fillPolygon(pen: Pen, polygon: Polygon, fill: string | CanvasPattern): void {

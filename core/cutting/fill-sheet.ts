@@ -1,5 +1,7 @@
+import { eachInterlockedPlace } from './interlock';
 import { freeSpaces, occupy, type FreeSpaces } from './free-spaces';
 import type { PanelKind, Pose } from './kinds';
+import { contactAt, fitValue, tieValue, type Score, type Trial } from './score-place';
 import { arePartedEdgeToEdge, type Boxes } from './separable';
 
 /*
@@ -13,12 +15,7 @@ import { arePartedEdgeToEdge, type Boxes } from './separable';
  * holes. Cut edge to edge, it takes its whole box; the waste inside becomes a space of its own, opened after
  * the box has been cut out; and a place counts only if all boxes of the space can still be parted by cuts that
  * run right across.
- *
- * Score source for contact: J. Jylänki, A Thousand Ways to Pack the Bin (2010), "Contact Point"; the others
- * are his "Best Area Fit", "Best Short Side Fit", "Best Long Side Fit" and "Bottom-Left".
  */
-
-export type Score = 'contact' | 'area' | 'short-side' | 'long-side' | 'bottom-left';
 
 export interface FilledPlace {
   readonly kind: number;
@@ -140,7 +137,7 @@ function addBox(boxes: Boxes, left: number, bottom: number, right: number, top: 
 function bestPlace(settings: FillSettings, spaces: readonly Space[], kind: PanelKind): Candidate | null {
   for (let number = spaces.length - 1; number >= 0; number--) {
     const space = spaces[number]!;
-    if (!mayFit(space.free, kind, settings.kerf)) continue;
+    if ((kind.isRectangle || settings.edgeToEdge) && !mayFit(space.free, kind, settings.kerf)) continue;
     const place = settings.edgeToEdge
       ? bestPartable(settings, space, number, kind)
       : bestOf(settings, space, number, kind, null);
@@ -190,11 +187,25 @@ function bestOf(
   refused: readonly Candidate[] | null,
 ): Candidate | null {
   const { kerf, score, edgeToEdge } = settings;
-  const { free } = space;
+  const { free, boxes } = space;
+  const { poses } = kind;
   let best: Candidate | null = null;
-  const poses = kind.poses;
+  const consider = (pose: number, trial: Trial) => {
+    const { x, y } = trial;
+    const value =
+      score === 'contact'
+        ? contactAt(boxes, space.width, space.height, poses[pose]!, x, y, kerf, edgeToEdge)
+        : fitValue(score, trial);
+    if (best && value < best.value) return;
+    const tie = tieValue(score, trial);
+    if (best && value === best.value && tie <= best.tie) return;
+    if (refused?.some((place) => place.pose === pose && place.x === x && place.y === y)) return;
+    best = { value, tie, pose, x, y, space: number };
+  };
   for (let p = 0; p < poses.length; p++) {
     const pose = poses[p]!;
+    // Two poses with the same box are the same to an edge-to-edge cut.
+    if (edgeToEdge && isTwin(poses, p)) continue;
     const width = pose.width + kerf;
     const height = pose.height + kerf;
     for (let i = 0; i < free.count; i++) {
@@ -208,31 +219,13 @@ function bestOf(
         if ((corner & 1 && spareX === 0) || (corner & 2 && spareY === 0)) continue;
         const x = corner & 1 ? left + spareX : left;
         const y = corner & 2 ? bottom + spareY : bottom;
-        let value: number;
-        let tie: number;
-        if (score === 'contact') {
-          value = contactOf(space, settings, pose, x, y);
-          tie = -Math.min(spareX, spareY);
-        } else if (score === 'area') {
-          value = -((spareX + width) * (spareY + height));
-          tie = -Math.min(spareX, spareY);
-        } else if (score === 'short-side') {
-          value = -Math.min(spareX, spareY);
-          tie = -Math.max(spareX, spareY);
-        } else if (score === 'long-side') {
-          value = -Math.max(spareX, spareY);
-          tie = -Math.min(spareX, spareY);
-        } else {
-          value = -(y + height);
-          tie = -x;
-        }
-        if (best && (value < best.value || (value === best.value && tie <= best.tie))) continue;
-        if (refused?.some((place) => place.pose === p && place.x === x && place.y === y)) continue;
-        // Two poses with the same box are the same to an edge-to-edge cut.
-        if (edgeToEdge && isTwin(poses, p)) continue;
-        best = { value, tie, pose: p, x, y, space: number };
+        consider(p, { x, y, width, height, spareX, spareY });
       }
     }
+    if (edgeToEdge || kind.isRectangle) continue;
+    eachInterlockedPlace(free, pose, kerf, (x, y) =>
+      consider(p, { x, y, width, height, spareX: 0, spareY: 0 }),
+    );
   }
   return best;
 }
@@ -242,36 +235,4 @@ function isTwin(poses: readonly Pose[], p: number): boolean {
     if (poses[q]!.width === poses[p]!.width && poses[q]!.height === poses[p]!.height) return true;
   }
   return false;
-}
-
-/** Length of the panel's sides that touch the sheet's edge or a neighbour (a kerf apart). */
-function contactOf(space: Space, settings: FillSettings, pose: Pose, x: number, y: number): number {
-  if (settings.edgeToEdge || pose.cover.length === 1) {
-    return contactOfBox(space, x, y, x + pose.width + settings.kerf, y + pose.height + settings.kerf);
-  }
-  let contact = 0;
-  for (const [left, bottom, right, top] of pose.cover) {
-    contact += contactOfBox(space, x + left, y + bottom, x + right + settings.kerf, y + top + settings.kerf);
-  }
-  return contact;
-}
-
-function contactOfBox(space: Space, left: number, bottom: number, right: number, top: number): number {
-  let contact = 0;
-  if (left === 0) contact += top - bottom;
-  if (bottom === 0) contact += right - left;
-  if (right === space.width) contact += top - bottom;
-  if (top === space.height) contact += right - left;
-  const { count, left: L, bottom: B, right: R, top: T } = space.boxes;
-  for (let i = 0; i < count; i++) {
-    if (L[i] === right || R[i] === left) {
-      const shared = Math.min(T[i]!, top) - Math.max(B[i]!, bottom);
-      if (shared > 0) contact += shared;
-    }
-    if (B[i] === top || T[i] === bottom) {
-      const shared = Math.min(R[i]!, right) - Math.max(L[i]!, left);
-      if (shared > 0) contact += shared;
-    }
-  }
-  return contact;
 }

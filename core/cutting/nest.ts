@@ -1,4 +1,5 @@
-import { fillSheet, type FilledSheet, type Score } from './fill-sheet';
+import { fillSheet, type FilledSheet } from './fill-sheet';
+import type { Score } from './score-place';
 import { kindsOf, type PanelKind } from './kinds';
 import type { CuttingTask } from './plan';
 

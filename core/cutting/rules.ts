@@ -1,4 +1,4 @@
-import type { Score } from './fill-sheet';
+import type { Score } from './score-place';
 import type { PanelKind } from './kinds';
 import type { NestRule, NestTask } from './nest';
 import type { Random } from './random';

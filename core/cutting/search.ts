@@ -85,7 +85,7 @@ export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<C
 
 /** How many rules the first step tries: more for small tasks, so that it takes some milliseconds at most. */
 function rulesAtOnce({ task, kinds }: NestTask): number {
-  return Math.max(1, Math.min(8, Math.floor(16_000 / (task.panels.length * kinds.length + 1))));
+  return Math.max(1, Math.min(8, Math.floor(45_000 / (task.panels.length * kinds.length + 1))));
 }
 
 /** Without the rack, and with it where that saves cost or sheets; then only the pieces that are needed. */

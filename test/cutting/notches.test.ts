@@ -63,3 +63,23 @@ test('opening cuts name the panel they open and follow the cuts that bring out i
   });
   expect(plan.sheets[0]!.cuts.map(({ opens }) => opens)).toEqual([undefined, 'big', 'big', undefined]);
 });
+
+describe('cut free, panels lie in each other', () => {
+  test('two L-panels where two of their boxes would not fit', () => {
+    const l = polygon([0, 0], [sheet, 0], [sheet, 20000], [20000, 20000], [20000, 40000], [0, 40000]);
+    const plan = firstPlan({
+      ...task('free', 0, l, l),
+      stock: [{ id: 'S', width: 70000, height: sheet + 10000, price: 1, hasFace: true }],
+    });
+    expect(plan.newSheets).toBe(1);
+  });
+
+  test('two slanted panels along their slope', () => {
+    const slanted = polygon([0, 0], [40000, 0], [10000, 40000], [0, 40000]);
+    const plan = firstPlan({
+      ...task('free', 0, slanted, slanted),
+      stock: [{ id: 'S', width: 60000, height: 40000, price: 1, hasFace: true }],
+    });
+    expect(plan.newSheets).toBe(1);
+  });
+});

@@ -1,7 +1,15 @@
 import ClipperLib from 'clipper-lib';
 import type { Hundredth } from '../units';
 import { hasSlit } from './slits';
-import { doubleSignedArea, type Point, type Polygon, type Region, type Ring } from './polygon';
+import {
+  doubleSignedArea,
+  isRectilinear,
+  perimeter,
+  type Point,
+  type Polygon,
+  type Region,
+  type Ring,
+} from './polygon';
 
 /*
  * The one file that knows clipper-lib. What every function here promises:
@@ -17,6 +25,8 @@ import { doubleSignedArea, type Point, type Polygon, type Region, type Ring } fr
  *
  * - In rectilinear regions no two edges run along each other: what touches along an edge is one, and no slit is
  *   left between parts.
+ *
+ * - Pieces and holes thinner than a hundredth, which only the rounding of sloping edges leaves, are dropped.
  *
  * Not promised: that sloping edges keep their slope to more than the rounding of their ends, nor that areas which
  * share part of a sloping edge always become one.
@@ -123,15 +133,26 @@ function fromTree(tree: unknown, origin: Point): Region {
   const collect = (node: TreeNode) => {
     for (const child of node.m_Childs) {
       const outer = toRing(child.m_polygon, origin, true);
-      if (outer.length >= 3) {
+      if (!isResidue(outer)) {
         const holes = child.m_Childs.map((hole) => toRing(hole.m_polygon, origin, false));
-        polygons.push({ outer, holes: holes.filter((hole) => hole.length >= 3).sort(byFirstCorner) });
+        polygons.push({ outer, holes: holes.filter((hole) => !isResidue(hole)).sort(byFirstCorner) });
       }
       for (const hole of child.m_Childs) collect(hole);
     }
   };
   collect(tree as TreeNode);
   return polygons.sort((a, b) => byFirstCorner(a.outer, b.outer));
+}
+
+/**
+ * Whether a ring encloses nothing but what rounding left between two sloping edges: on average thinner than a
+ * hundredth. A level or upright strip is at least one hundredth wide and stays.
+ */
+function isResidue(ring: Ring): boolean {
+  if (ring.length < 3) return true;
+  const double = Math.abs(doubleSignedArea(ring));
+  const polygon = { outer: ring, holes: [] };
+  return double < 0.99 * perimeter(polygon) && !isRectilinear(polygon);
 }
 
 function toRing(path: Path, origin: Point, anticlockwise: boolean): Ring {

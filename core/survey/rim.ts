@@ -34,9 +34,10 @@ interface Edge {
 /**
  * The bands no panel enters because they are too near to the wall's own edges.
  *
- * A band holds every point of the wall that is straight off an edge and nearer than its clearance, and at
- * hollow corners, between two edges with clearance, the mitre that joins their bands. Clearances are rounded
- * up to whole hundredths; bands of level and upright edges are exact, others rounded to the nearest.
+ * A band holds every point of the wall that is straight off an edge and nearer than its clearance. At hollow
+ * corners between two edges with clearance it holds the mitre that joins their bands, at obtuse corners it runs
+ * on to the next edge. Clearances are rounded up to whole hundredths; bands of level and upright edges are
+ * exact, corners of others rounded to the nearest.
  *
  * @returns polygons within the wall, one or more a side, sides in the order floor, right, ceiling, left; bands
  *   of different sides overlap in corners; [] without clearances
@@ -83,8 +84,12 @@ function stripsOf(side: RimSide, edges: readonly Edge[]): Polygon[] {
     if (edge.side === side && edge.clearance > 0) {
       add(strips, [edge.from, edge.to, offEnd(edge, edge.to), offEnd(edge, edge.from)]);
     }
-    if (edge.clearance > 0 && next.clearance > 0 && isHollow(edge, next)) {
+    if (isHollow(edge, next)) {
+      if (edge.clearance === 0 || next.clearance === 0) return;
       if (edge.side === side || next.side === side) add(strips, mitre(edge, next));
+    } else {
+      if (edge.side === side && edge.clearance > next.clearance) add(strips, runOn(edge, edge.to, next, 1));
+      if (next.side === side && next.clearance > edge.clearance) add(strips, runOn(next, edge.to, edge, -1));
     }
   });
   return strips;
@@ -117,6 +122,36 @@ function mitre(edge: Edge, next: Edge): Ring {
     beyond(edge, corner, run),
     offEnd(edge, corner),
   ];
+}
+
+/**
+ * What a strip needs beyond its end at an obtuse corner, where its square end leaves a wedge before the other
+ * edge: on to that edge, or where that is further than the mitre limit, as far again as the strip is wide.
+ *
+ * @param towards +1 where the strip's edge ends in the corner, −1 where it starts there
+ */
+function runOn(edge: Edge, corner: Point, other: Edge, towards: 1 | -1): Ring {
+  const { clearance } = edge;
+  const [along, away] = [directionOf(edge), directionOf(other)];
+  const sine = along.x * away.y - along.y * away.x;
+  const turn = towards * Math.atan2(sine * towards, along.x * away.x + along.y * away.y);
+  const obtuse = Math.abs(turn) > 0 && Math.abs(turn) < Math.PI / 2 - 1e-9;
+  if (!obtuse) return [corner, corner, corner];
+  const end = offEnd(edge, corner);
+  const reach = clearance / Math.abs(sine);
+  if (reach <= MITRE_LIMIT * clearance) {
+    return [corner, rounded(corner.x + towards * away.x * reach, corner.y + towards * away.y * reach), end];
+  }
+  return [
+    corner,
+    rounded(corner.x + towards * along.x * clearance, corner.y + towards * along.y * clearance),
+    beyond(edge, corner, towards),
+    end,
+  ];
+}
+
+function directionOf({ inward }: Edge): { readonly x: number; readonly y: number } {
+  return { x: inward.y, y: -inward.x };
 }
 
 /** The point of an edge's offset line across from one of its ends. */

@@ -35,7 +35,7 @@ export function countStockSheets(
 
 type Side = readonly [long: number, short: number];
 
-/** First sheet that takes the panel, there the place that leaves the least over along one side. */
+/** First stock sheet that takes the panel, there the place that leaves the least over along one side. */
 function fill(
   sizes: readonly Side[],
   stock: Pick<StockFormat, 'width' | 'height'>,

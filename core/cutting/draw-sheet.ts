@@ -13,9 +13,9 @@ export interface DrawnCut extends Cut {
   readonly host?: number;
 }
 
-/** A filled sheet with coordinates, cuts and offcuts; which panel of a kind lies where is still open. */
+/** A filled stock sheet with coordinates, cuts and offcuts; which panel of a kind lies where is still open. */
 export interface DrawnSheet {
-  /** By number of the place: its shape in the sheet's frame. */
+  /** By number of the place: its shape in the stock sheet's frame. */
   readonly shapes: readonly Polygon[];
   readonly cuts: readonly DrawnCut[];
   readonly offcuts: readonly Offcut[];

@@ -7,9 +7,9 @@ import { arePartedEdgeToEdge, type Boxes } from './separable';
 /*
  * Filling one stock sheet, kind after kind, each panel at the place that scores best.
  *
- * Kerf is put on every panel's right and top and on the sheet's own, so that a panel w × h takes
- * (w + kerf) × (h + kerf) of a sheet (W + kerf) × (H + kerf): between two panels there is a kerf, at the
- * sheet's edge there is none.
+ * Kerf is put on every panel's right and top and on the stock sheet's own, so that a panel w × h takes
+ * (w + kerf) × (h + kerf) of a stock sheet (W + kerf) × (H + kerf): between two panels there is a kerf, at the
+ * stock sheet's edge there is none.
  *
  * Cut freely, a panel takes only the rectangles that cover it, so that others come to lie in its notches and
  * holes. Cut edge to edge, it takes its whole box; the waste inside becomes a space of its own, opened after
@@ -23,7 +23,7 @@ export interface FilledPlace {
   /** In the space's own frame. */
   readonly x: number;
   readonly y: number;
-  /** 0 is the sheet itself, the others its `spaces` from 1. */
+  /** 0 is the stock sheet itself, the others its `spaces` from 1. */
   readonly space: number;
 }
 
@@ -35,7 +35,7 @@ export interface WasteSpace {
 
 export interface FilledSheet {
   readonly places: readonly FilledPlace[];
-  /** From number 1; number 0 is the sheet. */
+  /** From number 1; number 0 is the stock sheet. */
   readonly spaces: readonly WasteSpace[];
   /** True area of the panels on it. */
   readonly area: number;

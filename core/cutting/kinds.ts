@@ -8,7 +8,7 @@ import { coverOf, type Rect } from './slabs';
 export interface PanelKind {
   /** Numbers of its panels in the task. */
   readonly members: readonly number[];
-  /** Numbers of the stock formats it may be cut from and whose sheet it fits. */
+  /** Numbers of the stock formats it may be cut from and whose stock sheet it fits. */
   readonly stock: readonly number[];
   /** These and the formats it may be cut from of which only a rack piece has room for it. */
   readonly allowed: readonly number[];

@@ -1,5 +1,5 @@
 /**
- * The fewest sheets, and the least money, whose loads together reach `weight`. Of several formats sheets may be
+ * The fewest stock sheets, and the least money, whose loads together reach `weight`. Several formats may be
  * mixed: then the number is by the largest load, the money by the best price for a load, rounded up to whole
  * minor units.
  *

@@ -7,7 +7,7 @@ import { inscribedRectangle } from './slabs';
 import { weigh, type BoundSize, type Extent, type Visit } from './weighings';
 
 export interface Bounds {
-  /** Bought sheets that no plan can undercut. */
+  /** Bought stock sheets that no plan can undercut. */
   readonly newSheets: number;
   /** Minor units. */
   readonly cost: number;
@@ -17,7 +17,7 @@ export interface Bounds {
  * What no plan of this task can undercut, for its method, kerf and rack.
  *
  * Panels are weighed in many ways, each with a most that a stock sheet and a rack piece can carry: by true area
- * grown by half a kerf all round, and by products of dual feasible functions of the sides. The sheets must
+ * grown by half a kerf all round, and by products of dual feasible functions of the sides. The stock sheets must
  * carry the weight that the rack cannot. A panel that is no rectangle is weighed as a rectangle inscribed in
  * it, so that whatever lies in its notches stays free.
  *
@@ -32,7 +32,7 @@ export function boundsOf(task: CuttingTask, kinds: readonly PanelKind[], plan?: 
   const groups = connectedStock(task, kinds);
   for (const stock of groups) {
     const whole = boundOf(task, kinds, stock, groups.length === 1 ? plan : undefined);
-    // Panels that one stock alone can give need sheets of that stock, whatever else the others do.
+    // Panels that one stock alone can give need stock sheets of that stock, whatever else the others do.
     const apart = stock.length > 1 ? stock.map((one) => boundOf(task, kinds, [one])) : [];
     newSheets += Math.max(whole.newSheets, sum(apart.map((bound) => bound.newSheets)));
     cost += Math.max(whole.cost, sum(apart.map((bound) => bound.cost)));

@@ -5,7 +5,7 @@ import { drawn, type Drawings } from './write-plan';
 export type Measure = readonly [
   cost: number,
   boughtSheets: number,
-  /** A rack piece is used only where that saves cost or a bought sheet. */
+  /** A rack piece is used only where that saves cost or a bought stock sheet. */
   rackPieces: number,
   /** The largest offcut that is kept, negative. */
   offcut: number,

@@ -9,10 +9,10 @@ export interface NestTask {
   readonly kinds: readonly PanelKind[];
 }
 
-/** A sheet with what is on it, by kinds; which panel of a kind goes where is decided last. */
+/** A stock sheet with what is on it, by kinds; which panel of a kind goes where is decided last. */
 export interface NestedSheet {
   readonly stock: number;
-  /** Number of the rack piece it is, or -1 for a bought sheet. */
+  /** Number of the rack piece it is, or -1 for a bought stock sheet. */
   readonly rack: number;
   readonly filled: FilledSheet;
 }
@@ -31,8 +31,8 @@ export function readNestTask(task: CuttingTask): NestTask {
 }
 
 /**
- * Nests sheet by sheet: each is filled as far as the order allows, then the next is begun. Rack pieces come
- * first, in the order given; one on which nothing fits is left on the rack.
+ * Fills one stock sheet after the other, each as far as the order allows. Rack pieces come first, in the order
+ * given; one on which nothing fits is left on the rack.
  *
  * @param counts panels left of each kind; all zero afterwards
  * @param rack numbers of the rack pieces that may be used
@@ -61,7 +61,7 @@ export function nest(
       do {
         sheets.push({ stock, rack: -1, filled });
         used.forEach((count, kind) => (counts[kind] = counts[kind]! - count));
-        // While enough is left of everything on it, the next sheet comes out the same.
+        // While enough is left of everything on it, the next stock sheet comes out the same.
       } while ([...used].every(([kind, count]) => counts[kind]! >= count));
     }
   }

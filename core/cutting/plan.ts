@@ -59,6 +59,10 @@ export interface Offcut {
   readonly keep: boolean;
 }
 
+/**
+ * Where the kerf lies: edge to edge, the line is the lower or left bank of its kerf, so that the piece below or
+ * to the left keeps its size; free, the line is the panel's edge and the kerf lies outside the panel.
+ */
 export interface Cut {
   readonly from: Point;
   readonly to: Point;

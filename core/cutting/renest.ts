@@ -5,12 +5,12 @@ import type { Random } from './random';
 import { disturbedRule } from './rules';
 import { drawn, sizeOf, type Drawings } from './write-plan';
 
-/** A sheet filled beyond this share can give nothing back. */
+/** A stock sheet filled beyond this share can give nothing back. */
 const FULL = 0.999;
 
 /**
- * Takes a few sheets apart, one of them mostly the emptiest, and nests their panels again under a disturbed
- * rule, with their rack pieces and sometimes another.
+ * Takes a few stock sheets apart, one of them mostly the emptiest, and nests their panels again under a
+ * disturbed rule, with their rack pieces and sometimes another.
  *
  * @param polish false: panels are to gather on fewer, fuller sheets; true: offcuts are to grow, cuts to shorten
  * @returns the plan so changed, or null if the attempt was worse or nothing could be taken apart
@@ -63,7 +63,7 @@ function chooseSheets(
 }
 
 /**
- * The same panels on a part of the same sheet, so narrow that a strip along a whole side stays free that is
+ * The same panels on a part of the same stock sheet, so narrow that a strip along a whole side stays free that is
  * larger than the largest offcut so far; null if they do not fit.
  */
 function squeeze(
@@ -102,7 +102,7 @@ function chooseRack(
   return rack;
 }
 
-/** Cost, bought sheets, rack pieces; then how unevenly the sheets are filled: full ones leave one empty. */
+/** Cost, bought stock sheets, rack pieces; then how unevenly all are filled: full ones leave one empty. */
 function gathering({ task }: NestTask, sheets: readonly NestedSheet[]): number[] {
   let cost = 0;
   let bought = 0;

@@ -2,7 +2,7 @@ import type { Boxes } from './separable';
 import type { Pose } from './kinds';
 
 /**
- * How good a place is; the larger the better. `contact`: length of the panel's sides that touch the sheet's
+ * How good a place is; the larger the better. `contact`: length of the panel's sides that touch the stock sheet's
  * edge or a neighbour; `area`, `short-side`, `long-side`: little left over of the free rectangle, by its area,
  * along the side that leaves less, along the one that leaves more; `bottom-left`: low.
  *

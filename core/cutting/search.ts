@@ -1,13 +1,14 @@
 import { boundsOf } from './lower-bound';
 import { compare, measure, type Measure } from './measure';
-import { nest, readNestTask, type NestedSheet, type NestRule, type NestTask } from './nest';
+import { readNestTask, type NestedSheet, type NestTask } from './nest';
+import { nestWithRack } from './nest-with-rack';
 import type { CuttingSearch } from './plan';
 import { seededRandom } from './random';
 import { renest } from './renest';
 import { disturbedRule, orderedRules } from './rules';
 import { writePlan, type Drawings } from './write-plan';
 
-/** Ways to nest a few sheets again that one step tries. */
+/** Ways to nest a few stock sheets again that one step tries. */
 const TRIES = 6;
 /** A proved plan is polished (larger offcut, shorter cuts) until this many steps in a row changed nothing. */
 const IDLE_STEPS = 60;
@@ -16,20 +17,21 @@ const STALE_STEPS = 25;
 const FRESH_START_PANELS = 400;
 
 /**
- * The first steps nest sheet by sheet under different rules and keep the best. Each later step takes a few
- * sheets apart, mostly emptier ones, and nests their panels again under a disturbed rule; what came out no
- * worse stays. Ends when the bounds prove cost and number least possible and polishing has come to rest.
+ * The first steps fill one stock sheet after the other under different rules and keep the best. Each later step
+ * takes a few stock sheets apart, mostly emptier ones, and nests their panels again under a disturbed rule; what
+ * came out no worse stays. Ends when the bounds prove cost and number least possible and polishing has come
+ * to rest.
  *
  * @throws Error if a panel fits no stock sheet it may be cut from
  */
 export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<CuttingSearch> {
-  const nestTask = readNestTask(task);
-  const drawings: Drawings = new WeakMap();
-  const random = seededRandom(seed);
   if (task.panels.length === 0) {
     yield { sheets: [], newSheets: 0, lowerBound: 0, cost: 0, costLowerBound: 0 };
     return;
   }
+  const nestTask = readNestTask(task);
+  const drawings: Drawings = new WeakMap();
+  const random = seededRandom(seed);
   const rules = orderedRules(nestTask);
   const everyKind = nestTask.kinds.map((_, kind) => kind);
 
@@ -87,35 +89,3 @@ export const searchCutting: CuttingSearch = function* (task, seed): ReturnType<C
 function rulesAtOnce({ task, kinds }: NestTask): number {
   return Math.max(1, Math.min(8, Math.floor(45_000 / (task.panels.length * kinds.length + 1))));
 }
-
-/** Without the rack, and with it where that saves cost or sheets; then only the pieces that are needed. */
-function nestWithRack(nestTask: NestTask, rule: NestRule): NestedSheet[] {
-  const { task, kinds } = nestTask;
-  const counts = () => kinds.map(({ members }) => members.length);
-  const plain = nest(nestTask, rule, counts(), []);
-  if (task.rack.length === 0) return plain;
-  const size = (piece: number) => task.rack[piece]!.width * task.rack[piece]!.height;
-  let rack = task.rack.map((_, piece) => piece).sort((a, b) => size(a) - size(b));
-  let racked = nest(nestTask, rule, counts(), rack);
-  const spend = (sheets: readonly NestedSheet[]) => {
-    const bought = sheets.filter((sheet) => sheet.rack < 0);
-    return [bought.reduce((sum, { stock }) => sum + task.stock[stock]!.price, 0), bought.length];
-  };
-  if (compare(spend(racked), spend(plain)) >= 0) return plain;
-  rack = racked.flatMap((sheet) => (sheet.rack < 0 ? [] : [sheet.rack]));
-  for (const piece of rack.slice(0, MOST_PIECES_TRIED)) {
-    const fewer = nest(
-      nestTask,
-      rule,
-      counts(),
-      rack.filter((other) => other !== piece),
-    );
-    if (compare(spend(fewer), spend(racked)) <= 0) {
-      racked = fewer;
-      rack = racked.flatMap((sheet) => (sheet.rack < 0 ? [] : [sheet.rack]));
-    }
-  }
-  return racked;
-}
-
-const MOST_PIECES_TRIED = 12;

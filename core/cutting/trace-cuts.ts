@@ -11,7 +11,7 @@ type Interval = readonly [from: number, to: number];
 /** Stretches on lines, by the line's coordinate. */
 type Lines = Map<number, Interval[]>;
 
-/** Long cuts first, so that the sheet soon comes apart into pieces that are easy to hold. */
+/** Long cuts first, so that the stock sheet soon comes apart into pieces that are easy to hold. */
 export function traceCuts(
   shapes: readonly Polygon[],
   keptOffcuts: readonly Rect[],

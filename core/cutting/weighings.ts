@@ -10,7 +10,7 @@ export interface BoundSize extends Extent {
   readonly count: number;
 }
 
-/** What all panels weigh together, and the most of that weight each sheet can carry (in the order given). */
+/** What all panels weigh together, and the most of it each stock sheet can carry, in the order given. */
 export type Visit = (total: number, most: readonly number[]) => 'go on' | 'stop';
 
 /**
@@ -18,10 +18,10 @@ export type Visit = (total: number, most: readonly number[]) => 'go on' | 'stop'
  * stock format in turn.
  *
  * If on every horizontal line panels count at most F in all by f of their widths, and on every vertical line at
- * most G by g of their heights, then f · g counts at most F · G on the whole sheet, wherever they lie.
+ * most G by g of their heights, then f · g counts at most F · G on the whole stock sheet, wherever they lie.
  * A panel may lie either way round, so it is weighed
- * - as the mean of both ways: a sheet W × H then carries at most (F(W) G(H) + G(W) F(H)) / 2, or
- * - as the lesser of the ways in which it fits a sheet as that stands: at most F(W) G(H).
+ * - as the mean of both ways: a stock sheet W × H then carries at most (F(W) G(H) + G(W) F(H)) / 2, or
+ * - as the lesser of the ways in which it fits a stock sheet as that stands: at most F(W) G(H).
  *
  * @param carriers every sheet there is, kerf included: the stock formats, then the rack
  * @param formats how many of them are stock formats

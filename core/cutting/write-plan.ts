@@ -6,7 +6,7 @@ import type { Bounds } from './lower-bound';
 import type { DeliveryPlan, Placement, PlannedSheet } from './plan';
 import { allTurns, shapeKey, turned, type Turn } from './poses';
 
-/** Sheets that are filled alike are drawn once. */
+/** Stock sheets that are filled alike are drawn once. */
 export type Drawings = WeakMap<FilledSheet, DrawnSheet>;
 
 export function drawn(drawings: Drawings, nestTask: NestTask, sheet: NestedSheet): DrawnSheet {
@@ -23,7 +23,7 @@ export function sizeOf({ task }: NestTask, { stock, rack }: NestedSheet): { widt
   return rack < 0 ? task.stock[stock]! : task.rack[rack]!;
 }
 
-/** Turns kinds into the panels they stand for, in the order of the task, sheet after sheet. */
+/** Turns kinds into the panels they stand for, in the order of the task, stock sheet after stock sheet. */
 export function writePlan(
   nestTask: NestTask,
   sheets: readonly NestedSheet[],
@@ -67,7 +67,7 @@ export function writePlan(
   };
 }
 
-/** How a panel, as it is drawn on the wall, becomes the shape that lies on the sheet. */
+/** How a panel, as it is drawn on the wall, becomes the shape that lies on the stock sheet. */
 function turnFinder({ task, kinds }: NestTask): (member: number, kind: number, pose: number) => Turn {
   const known = new Map<string, Turn>();
   return (member, kind, number) => {

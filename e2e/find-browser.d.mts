@@ -1,0 +1,2 @@
+/** The path of a Chromium or Chrome; exits saying what was tried where there is none. */
+export function findBrowser(): Promise<string>;

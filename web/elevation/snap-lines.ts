@@ -6,8 +6,6 @@ import { nameOfObject } from '../job/changes/names';
 import { polygonOf } from './rings';
 import type { SnapLine } from './snap';
 
-const ranks = { datum: 4, wall: 3, edge: 2, middle: 1, joint: 0 };
-
 /**
  * Everything on a wall that edges, middles and corners can be brought in line with: the datum, the wall's
  * corners and middle, every object's edges and middle, and the joints of the panels as last worked out.
@@ -17,8 +15,8 @@ const ranks = { datum: 4, wall: 3, edge: 2, middle: 1, joint: 0 };
  */
 export function snapLines(wall: Wall, moving: ObjectRef | null, panels: readonly Panel[] = []): SnapLine[] {
   const lines: SnapLine[] = [
-    { axis: 'x', at: 0, words: 'the datum', rank: ranks.datum },
-    { axis: 'y', at: 0, words: 'the datum', rank: ranks.datum },
+    { axis: 'x', at: 0, words: 'the datum', kind: 'datum' },
+    { axis: 'y', at: 0, words: 'the datum', kind: 'datum' },
     ...linesOfWall(wall),
   ];
   for (const kind of ['opening', 'fitting', 'zone'] as const) {
@@ -38,20 +36,20 @@ function linesOfWall(wall: Wall): SnapLine[] {
   const ys = corners.map(({ y }) => y);
   const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
   return [
-    ...distinct(xs).map((at): SnapLine => ({ axis: 'x', at, words: "the wall's edge", rank: ranks.wall })),
-    ...distinct(ys).map((at): SnapLine => ({ axis: 'y', at, words: "the wall's edge", rank: ranks.wall })),
-    { axis: 'x', at: middle, words: "the wall's middle", rank: ranks.middle },
+    ...distinct(xs).map((at): SnapLine => ({ axis: 'x', at, words: "the wall's edge", kind: 'wall' })),
+    ...distinct(ys).map((at): SnapLine => ({ axis: 'y', at, words: "the wall's edge", kind: 'wall' })),
+    { axis: 'x', at: middle, words: "the wall's middle", kind: 'middle' },
   ];
 }
 
 function linesOfBox({ x, y, width, height }: MmBox, name: string): SnapLine[] {
   return [
-    { axis: 'x', at: x, words: `the left edge of ${name}`, rank: ranks.edge },
-    { axis: 'x', at: x + width, words: `the right edge of ${name}`, rank: ranks.edge },
-    { axis: 'x', at: x + width / 2, words: `the middle of ${name}`, rank: ranks.middle },
-    { axis: 'y', at: y, words: `the lower edge of ${name}`, rank: ranks.edge },
-    { axis: 'y', at: y + height, words: `the upper edge of ${name}`, rank: ranks.edge },
-    { axis: 'y', at: y + height / 2, words: `the middle of ${name}`, rank: ranks.middle },
+    { axis: 'x', at: x, words: `the left edge of ${name}`, kind: 'edge' },
+    { axis: 'x', at: x + width, words: `the right edge of ${name}`, kind: 'edge' },
+    { axis: 'x', at: x + width / 2, words: `the middle of ${name}`, kind: 'middle' },
+    { axis: 'y', at: y, words: `the lower edge of ${name}`, kind: 'edge' },
+    { axis: 'y', at: y + height, words: `the upper edge of ${name}`, kind: 'edge' },
+    { axis: 'y', at: y + height / 2, words: `the middle of ${name}`, kind: 'middle' },
   ];
 }
 
@@ -61,8 +59,8 @@ function linesOfPanels(panels: readonly Panel[]): SnapLine[] {
   const xs = distinct(boxes.flatMap(({ left, right }) => [left, right]));
   const ys = distinct(boxes.flatMap(({ bottom, top }) => [bottom, top]));
   return [
-    ...xs.map((at): SnapLine => ({ axis: 'x', at: at / 100, words: 'a panel line', rank: ranks.joint })),
-    ...ys.map((at): SnapLine => ({ axis: 'y', at: at / 100, words: 'a panel line', rank: ranks.joint })),
+    ...xs.map((at): SnapLine => ({ axis: 'x', at: at / 100, words: 'a panel line', kind: 'joint' })),
+    ...ys.map((at): SnapLine => ({ axis: 'y', at: at / 100, words: 'a panel line', kind: 'joint' })),
   ];
 }
 

@@ -8,9 +8,11 @@ export interface SnapLine {
   readonly at: number;
   /** What it is, as it is said: "right edge of door D1". */
   readonly words: string;
-  /** Where several lines are equally near, the highest rank wins: edges before middles before panel lines. */
-  readonly rank: number;
+  readonly kind: keyof typeof ranks;
 }
+
+/** Where several lines are equally near, the highest rank wins. */
+const ranks = { datum: 4, wall: 3, edge: 2, middle: 1, joint: 0 };
 
 /** A part of what moves: one of its edges, its middle, a corner. */
 export interface SnapPart {
@@ -18,6 +20,8 @@ export interface SnapPart {
   readonly at: number;
   /** "left edge", "middle", "corner". */
   readonly words: string;
+  /** Middles come in line with middles, edges and corners with edges; both with the datum and with joints. */
+  readonly kind: 'edge' | 'middle';
 }
 
 /** A line that something has snapped to, to be drawn and said. */
@@ -59,12 +63,12 @@ function nearest(
   for (const part of parts) {
     if (part.axis !== axis) continue;
     for (const line of lines) {
-      if (line.axis !== axis) continue;
+      if (line.axis !== axis || !goTogether(part, line)) continue;
       const distance = Math.abs(line.at - part.at);
       if (distance > tolerance) continue;
       const nearer = !best || distance < best.distance - 1e-6;
       const equal = best && Math.abs(distance - best.distance) <= 1e-6;
-      if (nearer || (equal && line.rank > best!.line.rank)) best = { part, line, distance };
+      if (nearer || (equal && ranks[line.kind] > ranks[best!.line.kind])) best = { part, line, distance };
     }
   }
   if (!best) return null;
@@ -75,23 +79,28 @@ function nearest(
   };
 }
 
+function goTogether(part: SnapPart, line: SnapLine): boolean {
+  if (line.kind === 'datum' || line.kind === 'joint') return true;
+  return (part.kind === 'middle') === (line.kind === 'middle');
+}
+
 /** The edges and the middle of a box that moves as a whole. */
 export function partsOfBox(box: { x: number; y: number; width: number; height: number }): SnapPart[] {
   return [
-    { axis: 'x', at: box.x, words: 'left edge' },
-    { axis: 'x', at: box.x + box.width / 2, words: 'middle' },
-    { axis: 'x', at: box.x + box.width, words: 'right edge' },
-    { axis: 'y', at: box.y, words: 'lower edge' },
-    { axis: 'y', at: box.y + box.height / 2, words: 'middle' },
-    { axis: 'y', at: box.y + box.height, words: 'upper edge' },
+    { axis: 'x', at: box.x, words: 'left edge', kind: 'edge' },
+    { axis: 'x', at: box.x + box.width / 2, words: 'middle', kind: 'middle' },
+    { axis: 'x', at: box.x + box.width, words: 'right edge', kind: 'edge' },
+    { axis: 'y', at: box.y, words: 'lower edge', kind: 'edge' },
+    { axis: 'y', at: box.y + box.height / 2, words: 'middle', kind: 'middle' },
+    { axis: 'y', at: box.y + box.height, words: 'upper edge', kind: 'edge' },
   ];
 }
 
 /** A single corner. */
 export function partsOfPoint({ x, y }: MmPoint): SnapPart[] {
   return [
-    { axis: 'x', at: x, words: 'corner' },
-    { axis: 'y', at: y, words: 'corner' },
+    { axis: 'x', at: x, words: 'corner', kind: 'edge' },
+    { axis: 'y', at: y, words: 'corner', kind: 'edge' },
   ];
 }
 

@@ -143,14 +143,14 @@ function levelOrPlumb(from: MmPoint, to: MmPoint): MmPoint {
 }
 
 const datum: readonly SnapLine[] = [
-  { axis: 'x', at: 0, words: 'the datum', rank: 4 },
-  { axis: 'y', at: 0, words: 'the datum', rank: 4 },
+  { axis: 'x', at: 0, words: 'the datum', kind: 'datum' },
+  { axis: 'y', at: 0, words: 'the datum', kind: 'datum' },
 ];
 
 function linesOfCorner({ x, y }: MmPoint, i: number): SnapLine[] {
   return [
-    { axis: 'x', at: x, words: `corner ${i + 1}`, rank: 2 },
-    { axis: 'y', at: y, words: `corner ${i + 1}`, rank: 2 },
+    { axis: 'x', at: x, words: `corner ${i + 1}`, kind: 'edge' },
+    { axis: 'y', at: y, words: `corner ${i + 1}`, kind: 'edge' },
   ];
 }
 

@@ -49,7 +49,7 @@ export function moveCorner(
 /** A corner is easily brought above or beside its neighbours. */
 function linesOfCorner({ x, y }: { x: number; y: number }) {
   return [
-    { axis: 'x' as const, at: x, words: 'another corner', rank: 2 },
-    { axis: 'y' as const, at: y, words: 'another corner', rank: 2 },
+    { axis: 'x' as const, at: x, words: 'another corner', kind: 'edge' as const },
+    { axis: 'y' as const, at: y, words: 'another corner', kind: 'edge' as const },
   ];
 }

@@ -1,7 +1,7 @@
 import { boxOfObject, findObject, type MmBox, type ObjectRef, type Placed } from '../../../core/job/shape';
 import { stretchTo } from '../../job/changes/objects';
 import type { Hand } from '../hand.svelte';
-import { snap, type SnapPart } from '../snap';
+import { partsOfBox, snap, type SnapPart } from '../snap';
 import { snapLines } from '../snap-lines';
 import type { Gesture, HandEvent } from './gesture';
 import { resizedBox, type Handle } from './resized-box';
@@ -38,25 +38,10 @@ export function resizeObject(hand: Hand, start: HandEvent, ref: ObjectRef, handl
   };
 }
 
-function movingParts({ x, y, width, height }: MmBox, handle: Handle): SnapPart[] {
-  return [
-    ...(handle.x === 0
-      ? []
-      : [
-          {
-            axis: 'x' as const,
-            at: handle.x < 0 ? x : x + width,
-            words: handle.x < 0 ? 'left edge' : 'right edge',
-          },
-        ]),
-    ...(handle.y === 0
-      ? []
-      : [
-          {
-            axis: 'y' as const,
-            at: handle.y < 0 ? y : y + height,
-            words: handle.y < 0 ? 'lower edge' : 'upper edge',
-          },
-        ]),
+function movingParts(box: MmBox, handle: Handle): SnapPart[] {
+  const words = [
+    handle.x < 0 ? 'left edge' : handle.x > 0 ? 'right edge' : '',
+    handle.y < 0 ? 'lower edge' : handle.y > 0 ? 'upper edge' : '',
   ];
+  return partsOfBox(box).filter((part) => words.includes(part.words));
 }

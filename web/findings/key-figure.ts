@@ -71,11 +71,12 @@ function zonesFigure({ zones }: WorkedWall): KeyFigure {
 
 function sheetsFigure(worked: WorkedOut): KeyFigure {
   const figures = figuresOf(worked);
+  if (figures.panels === 0) return nothingToOrder;
   return {
     heading: headingOf(figures, worked.job),
     figure: String(figures.toOrder),
     unit: `${figures.toOrder === 1 ? 'stock sheet' : 'stock sheets'} to order: ${figures.planned} + ${countText(figures.spares, 'spare')}`,
-    proof: figures.panels === 0 ? null : proofOf(worked),
+    proof: proofOf(worked),
     rows: [
       ...(figures.order.length > 1 ? orderRows(figures, worked.job) : []),
       { label: 'Panels, of which cut', value: `${figures.panels}, ${figures.cut}` },
@@ -93,6 +94,14 @@ function sheetsFigure(worked: WorkedOut): KeyFigure {
     ],
   };
 }
+
+const nothingToOrder: KeyFigure = {
+  heading: 'Stock sheets, whole job',
+  figure: '0',
+  unit: 'stock sheets to order',
+  proof: 'No zone has steel panels yet: put one in at Zones.',
+  rows: [],
+};
 
 function headingOf({ order }: JobFigures, job: Job): string {
   const only = order.length === 1 ? job.stock.find(({ id }) => id === order[0]!.stock) : undefined;

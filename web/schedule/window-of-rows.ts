@@ -6,8 +6,8 @@ export interface RowWindow {
   readonly below: number;
 }
 
-/** Below this all rows are drawn: a browser has no trouble with them, and its own search finds everything. */
-const mostDrawn = 500;
+/** Up to this many all are drawn, and the browser's own search finds them; the words of a row cost work. */
+const mostDrawn = 120;
 const margin = 12;
 
 /** What of a long table is drawn when it is scrolled to `top` and `height` of it shows; all rows equally high. */

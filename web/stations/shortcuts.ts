@@ -1,7 +1,7 @@
 import type { OpenJob } from '../job/open-job.svelte';
 import { stations } from './stations';
 
-/** Undo, redo and the route by keys. A text field keeps its own undo. */
+/** Undo, redo and the route by keys. A field in which someone is typing keeps its own undo. */
 export function followShortcuts(event: KeyboardEvent, open: OpenJob): void {
   if (event.defaultPrevented || document.querySelector('dialog[open]')) return;
   const station = event.altKey && !event.ctrlKey && !event.metaKey && stationOfKey(event);
@@ -27,6 +27,8 @@ const textInputs = new Set(['text', 'search', 'number', 'date', 'email', 'url', 
 
 function isTextField(target: EventTarget | null): boolean {
   if (target instanceof HTMLTextAreaElement) return true;
-  if (target instanceof HTMLInputElement) return textInputs.has(target.type) && !target.readOnly;
+  if (target instanceof HTMLInputElement) {
+    return textInputs.has(target.type) && target.dataset.settled !== 'true';
+  }
   return target instanceof HTMLElement && target.isContentEditable;
 }

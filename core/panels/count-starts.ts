@@ -15,8 +15,8 @@ export interface CountedStarts {
   readonly capped: boolean;
 }
 
-/** Cells through which a sloping edge passes are cut by the clipper, some hundred times as slow. */
-const mostClippedCells = 3_000;
+/** Panels with sloping or round notches are opened by the clipper, a hundred times as slow as others. */
+const mostClippedCorners = 20_000;
 
 /** Counts the panels of every pair of coordinates, each given up when it has more slivers than another. */
 export function countStarts(meter: StartMeter, { x, y }: StartsToCompare): CountedStarts {
@@ -24,7 +24,7 @@ export function countStarts(meter: StartMeter, { x, y }: StartsToCompare): Count
   let leastSlivers = Infinity;
   let compared = 0;
   for (const n of heaviestFirst(x, y)) {
-    if (meter.clippedCells() > mostClippedCells) break;
+    if (meter.clippedCorners() > mostClippedCorners) break;
     compared++;
     const i = n % x.length;
     const found = meter.countPanels(x[i]!.at, y[(n - i) / x.length]!.at, leastSlivers);

@@ -22,13 +22,32 @@ export function narrowPlace(panel: Polygon, leastWidth: Hundredth): NarrowPlace 
 
 /** Whether a panel is a sliver: as `narrowPlace`, but faster where only that is asked. */
 export function isSliver(panel: Polygon, leastWidth: Hundredth): boolean {
-  if (leastWidth <= 0) return false;
+  if (leastWidth <= 0 || isSoundRoundHole(panel, leastWidth)) return false;
   if (isRectilinear(panel) || panel.holes.length > 0 || !isConvex(panel.outer)) {
     return narrowPlace(panel, leastWidth) !== null;
   }
   return (
     isConvexSliver(panel.outer, Math.max(1, leastWidth - roundingOfCurves)) ??
     narrowPlace(panel, leastWidth) !== null
+  );
+}
+
+/**
+ * Whether a panel is a rectangle with a single convex hole at least the least width from every side. It is no
+ * sliver: at any point beside the hole one of the four quarters of the plane is clear of it, and in that one a
+ * square has room.
+ */
+export function isSoundRoundHole({ outer, holes }: Polygon, leastWidth: Hundredth): boolean {
+  const [hole] = holes;
+  if (!hole || holes.length > 1 || outer.length !== 4 || !isRectilinear({ outer, holes: [] })) return false;
+  const [panel, inner] = [boxOf(outer), boxOf(hole)];
+  return (
+    Math.min(
+      inner.left - panel.left,
+      inner.bottom - panel.bottom,
+      panel.right - inner.right,
+      panel.top - inner.top,
+    ) >= leastWidth && isConvex([...hole].reverse())
   );
 }
 

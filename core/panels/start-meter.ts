@@ -7,7 +7,7 @@ import { isConvex } from './convex-sliver';
 import { cutSizeOf, type CutSize } from './cut-size';
 import { coursesIn, modulo, shiftOf, type Pattern } from './grid';
 import { cutCourse, type CutCell } from './pieces';
-import { isSliver } from './sliver';
+import { isSliver, isSoundRoundHole } from './sliver';
 import type { StartQuestion } from './start-figures';
 
 /** What a start cuts an area into. */
@@ -29,8 +29,8 @@ export interface StartMeter {
   /** Exactly what laying out would count; null as soon as there are more slivers than allowed. */
   countPanels(x: Hundredth, y: Hundredth, allowedSlivers: number): Counts | null;
   cutSizes(x: Hundredth, y: Hundredth): CutSize[];
-  /** Cells so far in which it took the clipper to find slivers: the slow ones. */
-  readonly clippedCells: () => number;
+  /** Corners of panels so far of which it took the clipper to say whether they are slivers: the slow work. */
+  readonly clippedCorners: () => number;
 }
 
 interface SlopedCell extends Counts {
@@ -61,15 +61,14 @@ export function startMeter({ area, pattern, leastWidth }: StartQuestion): StartM
   const tally = { slivers: 0, full: 0, cut: 0 };
   const covered = new Float64Array(1);
 
+  /** Cells with slopes are slow: they are put off until the others have shown no sliver too many. */
+  const putOff: { left: Hundredth; bottom: Hundredth }[] = [];
+
   function look(column: Span, row: Span): void {
     const all = (column.high - column.low) * (row.high - row.low);
     const filled = countIn(blocks.filledBefore, blocks.columns, column.low, column.high, row.low, row.high);
     if (!blocks.isRectilinear && filled < all && hasSlope(blocks, column, row)) {
-      const cell = sloped(column.from, row.from);
-      tally.slivers += cell.slivers;
-      tally.full += cell.full;
-      tally.cut += cell.cut;
-      covered[0]! += cell.covered;
+      putOff.push({ left: column.from, bottom: row.from });
     } else if (filled === all && column.isInside && row.isInside) {
       tally.full++;
       if (isWholeNarrow) tally.slivers++;
@@ -94,7 +93,7 @@ export function startMeter({ area, pattern, leastWidth }: StartQuestion): StartM
       if (column) look(column, course.span);
       if (tally.slivers > 0) return null;
     }
-    tally.full = tally.cut = covered[0] = 0;
+    tally.full = tally.cut = covered[0] = putOff.length = 0;
     for (let c = 0; c < courses.length; c++) {
       const { span, shift } = courses[c]!;
       const columns = columnsAt(modulo(x + shift, pattern.pitchX));
@@ -105,6 +104,14 @@ export function startMeter({ area, pattern, leastWidth }: StartQuestion): StartM
           return null;
         }
       }
+    }
+    for (const { left, bottom } of putOff) {
+      const cell = sloped(left, bottom);
+      tally.slivers += cell.slivers;
+      tally.full += cell.full;
+      tally.cut += cell.cut;
+      covered[0]! += cell.covered;
+      if (tally.slivers > allowedSlivers) return null;
     }
     return { ...tally, covered: covered[0]! };
   }
@@ -142,7 +149,7 @@ export function startMeter({ area, pattern, leastWidth }: StartQuestion): StartM
     startAt: (x, y) => ({ x: originX(x), y: originY(y) }),
     countPanels,
     cutSizes,
-    clippedCells: sloped.count,
+    clippedCorners: sloped.count,
   };
 }
 
@@ -183,7 +190,7 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
     remember((left: Hundredth): SlopedCell => {
       const cell: Box = { left, bottom, right: left + pattern.width, top: bottom + pattern.height };
       const pieces = courses(bottom)(cell);
-      if (pieces.some(takesClipping)) clipped++;
+      for (const piece of pieces) if (takesClipping(piece, leastWidth)) clipped += cornersOf(piece);
       const cut = pieces.filter((piece) => !isWhole(piece, pattern));
       const sizes = cut.map(cutSizeOf);
       return {
@@ -199,8 +206,16 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
 }
 
 /** Whether it takes the clipper to tell if a piece is a sliver. */
-function takesClipping(piece: Polygon): boolean {
-  return !isRectilinear(piece) && (piece.holes.length > 0 || !isConvex(piece.outer));
+function takesClipping(piece: Polygon, leastWidth: Hundredth): boolean {
+  return (
+    !isRectilinear(piece) &&
+    (piece.holes.length > 0 || !isConvex(piece.outer)) &&
+    !isSoundRoundHole(piece, leastWidth)
+  );
+}
+
+function cornersOf({ outer, holes }: Polygon): number {
+  return holes.reduce((sum, hole) => sum + hole.length, outer.length);
 }
 
 function isWhole(piece: Polygon, { width, height }: Pattern): boolean {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isConvex, isConvexSliver } from '../../core/panels/convex-sliver';
 import { lostToSquare } from '../../core/panels/lost-to-square';
-import { narrowPlace } from '../../core/panels/sliver';
+import { isSoundRoundHole, narrowPlace } from '../../core/panels/sliver';
 import { toHundredth } from '../../core/units';
 import { zoneArea, mmPolygon, mmRectangle, type MmRectangle } from './zones-by-hand';
 
@@ -174,6 +174,23 @@ describe('slivers by opening with a square, worked by hand', () => {
     // A square on its corner needs (50 + 50)/√2 = 70.7 mm between slopes of 45°.
     expect(narrowPlace(strip(71), 5000)).toBeNull();
     expect(narrowPlace(strip(70), 5000)).not.toBeNull();
+  });
+});
+
+describe('the quick answer for a round hole', () => {
+  const withHole = (x: number, radius: number) => {
+    const ring = Array.from({ length: 32 }, (_, n): [number, number] => {
+      const angle = (n * Math.PI) / 16;
+      return [x + radius * Math.cos(angle), 250 + radius * Math.sin(angle)];
+    });
+    const hole = [...mmPolygon(ring).outer].reverse();
+    return { outer: mmRectangle([0, 0, 500, 500]).outer, holes: [hole] };
+  };
+  it('agrees with opening by clipping', () => {
+    for (const x of [90, 110, 250, 400]) {
+      const panel = withHole(x, 40);
+      expect(isSoundRoundHole(panel, 5000)).toBe(lostToSquare(panel, 5000) === null);
+    }
   });
 });
 

@@ -92,13 +92,17 @@ export function labelZone(
   if (!area) return [];
   const { left, right } = boxOf(area.outer);
   const room = (right - left) / 100 - 5;
-  const lines = (words: string, height: TextHeight, weight: 'regular' | 'semi-bold'): LabelLine[] =>
-    wrapText(words, room, height, { weight }, measure).map((text) => ({ text, height, weight, colour }));
+  // No lines at all where a word would have to be broken.
+  const lines = (words: string, height: TextHeight, weight: 'regular' | 'semi-bold'): LabelLine[] => {
+    const wrapped = wrapText(words, room, height, { weight }, measure);
+    if (wrapped.join(' ') !== words.trim().split(/\s+/).join(' ')) return [];
+    return wrapped.map((text) => ({ text, height, weight, colour }));
+  };
   const inFull = (large: TextHeight, small: TextHeight): LabelLine[][] => {
     const heading = lines(title, large, 'semi-bold');
     const [first, ...rest] = lines(use, small, 'regular');
     // Words that must break more often than this read better in the legend.
-    if (heading.length > 1 || !first || rest.length > 1) return [];
+    if (heading.length !== 1 || !first || rest.length > 1) return [];
     const last: LabelLine = { text: size, height: small, colour };
     return [[...heading, { ...first, gap: large * 0.3 }, ...rest, last]];
   };
@@ -110,7 +114,7 @@ export function labelZone(
     lines(String(number), 3.5, 'semi-bold'),
   ];
   for (const variant of variants) {
-    const label = labelWithin(variant, area, obstacles, [0], measure);
+    const label = variant.length > 0 && labelWithin(variant, area, obstacles, [0], measure);
     if (label) return [...clearGround(kind, label.box), ...label.texts];
   }
   return [];

@@ -20,14 +20,14 @@ interface Flag {
  * the sheet carry it on their line.
  *
  * @param box the stock sheet on paper
- * @returns items, and the boxes of flags inside the sheet, which no label may cover
+ * @returns items; the boxes of flags inside the sheet, which no label may cover; whether every cut has its flag
  */
 export function drawFlags(
   steps: readonly CutStep[],
   box: PaperBox,
   toPaper: (point: { x: number; y: number }) => PaperPoint,
   measure: TextMeasure,
-): { items: Item[]; inside: PaperBox[] } {
+): { items: Item[]; inside: PaperBox[]; isComplete: boolean } {
   const head: { at: Mm; flag: Flag }[] = [];
   const right: { at: Mm; flag: Flag }[] = [];
   const within: { flag: Flag; spots: PaperPoint[] }[] = [];
@@ -46,28 +46,75 @@ export function drawFlags(
     else if (step.direction === 'level' && far > box.right - 0.05) right.push({ at: from.y, flag });
     else {
       const [near, end] = from.x + from.y < to.x + to.y ? [from, to] : [to, from];
-      within.push({ flag, spots: [0.85, 0.7, 0.5, 0.3, 0.15].map((share) => between(near, end, share)) });
+      within.push({
+        flag,
+        spots: [0.85, 0.7, 0.5, 0.3, 0.15, 0.95, 0.05].map((share) => between(near, end, share)),
+      });
     }
   }
   const inside: PaperBox[] = [];
   const items: Item[] = [];
+  let isComplete = true;
   for (const { flag, spots } of within) {
-    const boxes = spots.map((spot) => flagBox(spot, flag.width));
-    const free = boxes.find((one) => inside.every((other) => !boxesOverlap(one, other))) ?? boxes[0]!;
-    inside.push(free);
-    items.push(...flagItems(free, flag));
+    const free = spots
+      .flatMap((spot) => offsets.map(([x, y]) => ({ spot, centre: { x: spot.x + x, y: spot.y + y } })))
+      .sort((one, other) => distance(one) - distance(other))
+      .map(({ spot, centre }) => ({ spot, area: flagBox(centre, flag.width) }))
+      .find(({ area }) => isInside(area, box) && inside.every((other) => !boxesOverlap(area, other)));
+    if (!free) {
+      // The list still says where the cut lies.
+      isComplete = false;
+      continue;
+    }
+    inside.push(free.area);
+    items.push(...leader(free.spot, free.area), ...flagItems(free.area, flag));
   }
-  items.push(...flagsAlong(head, 'head', box), ...flagsAlong(right, 'right', box));
-  return { items, inside };
+  for (const along of [flagsAlong(head, 'head', box), flagsAlong(right, 'right', box)]) {
+    items.push(...along.items);
+    isComplete &&= along.isComplete;
+  }
+  return { items, inside, isComplete };
 }
 
-function flagsAlong(flags: { at: Mm; flag: Flag }[], side: 'head' | 'right', box: PaperBox): Item[] {
+/** Beside a crowded cut the flag stands off it, tied by a leader. */
+const offsets: readonly (readonly [Mm, Mm])[] = [0, 5, 9].flatMap((far): [Mm, Mm][] =>
+  far === 0
+    ? [[0, 0]]
+    : [
+        [far, 0],
+        [-far, 0],
+        [0, far],
+        [0, -far],
+      ],
+);
+
+function distance({ spot, centre }: { spot: PaperPoint; centre: PaperPoint }): Mm {
+  return Math.hypot(spot.x - centre.x, spot.y - centre.y);
+}
+
+function isInside(one: PaperBox, box: PaperBox): boolean {
+  return one.left >= box.left && one.right <= box.right && one.bottom >= box.bottom && one.top <= box.top;
+}
+
+function leader(spot: PaperPoint, flag: PaperBox): Item[] {
+  const centre = { x: (flag.left + flag.right) / 2, y: (flag.bottom + flag.top) / 2 };
+  if (distance({ spot, centre }) < 0.01) return [];
+  return [{ kind: 'stroke', points: [spot, centre], width: 0.25, colour: 'red-lead' }];
+}
+
+function flagsAlong(
+  flags: { at: Mm; flag: Flag }[],
+  side: 'head' | 'right',
+  box: PaperBox,
+): { items: Item[]; isComplete: boolean } {
   const sorted = [...flags].sort((a, b) => a.at - b.at);
   const labels = sorted.map(({ at, flag }) => ({ at, size: side === 'head' ? flag.width : flagHeight }));
   const [low, high] = side === 'head' ? [box.left, box.right + flagDepth] : [box.bottom, box.top];
-  const places = spreadAlong(labels, 0.7, low, high) ?? labels.map(({ at }) => at);
-  return sorted.flatMap(({ at, flag }, i) => {
-    const place = places[i]!;
+  const spread = spreadAlong(labels, betweenFlags, low, high);
+  const places = spread ?? keptApart(labels);
+  const items = sorted.flatMap(({ at, flag }, i): Item[] => {
+    const place = places[i];
+    if (place === undefined) return [];
     const centre =
       side === 'head'
         ? { x: place, y: box.top + pole + flagHeight / 2 }
@@ -86,6 +133,19 @@ function flagsAlong(flags: { at: Mm; flag: Flag }[], side: 'head' | 'right', box
       { kind: 'stroke', points: [foot, end], width: 0.25, colour: 'red-lead' } as Item,
       ...flagItems(flagBox(centre, flag.width), flag),
     ];
+  });
+  return { items, isComplete: spread !== undefined };
+}
+
+const betweenFlags: Mm = 0.7;
+
+/** Where there is no room for all, those that stand at their cut clear of the one before. */
+function keptApart(labels: readonly { readonly at: Mm; readonly size: Mm }[]): (Mm | undefined)[] {
+  let end = -Infinity;
+  return labels.map(({ at, size }) => {
+    if (at - size / 2 < end + betweenFlags) return undefined;
+    end = at + size / 2;
+    return at;
   });
 }
 

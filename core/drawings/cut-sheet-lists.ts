@@ -130,7 +130,9 @@ function offcutColumns(width: Mm): FlowColumn[] {
 /** Kept ones, then the rest, each size once. */
 function offcutRows({ drawn, sheets }: CutPattern): FlowRow[] {
   const sizes = (keep: boolean) => {
-    const own = drawn.offcuts.filter((offcut) => offcut.keep === keep);
+    const own = drawn.offcuts
+      .filter((offcut) => offcut.keep === keep)
+      .sort((a, b) => b.width * b.height - a.width * a.height);
     return [...new Set(own.map(({ width, height }) => sizeText(width, height)))].map((size) => {
       const count = own.filter(({ width, height }) => sizeText(width, height) === size).length;
       return count === 1 ? size : `${count} of ${size}`;
@@ -138,11 +140,18 @@ function offcutRows({ drawn, sheets }: CutPattern): FlowRow[] {
   };
   const kept = sizes(true);
   const small = sizes(false);
-  const each = sheets.length === 1 ? '' : ' from each';
+  const each = sheets.length === 1 ? '' : ' each';
   return [
     ...(kept.length > 0 ? [{ kind: 'row' as const, cells: [`Keep${each}`, kept.join(', ')] }] : []),
-    ...(small.length > 0 ? [{ kind: 'row' as const, cells: ['Discard', small.join(', ')] }] : []),
+    ...(small.length > 0 ? [{ kind: 'row' as const, cells: ['Discard', shortened(small)] }] : []),
   ];
+}
+
+/** The largest; nobody sorts through the chips. */
+function shortened(sizes: readonly string[]): string {
+  const most = 6;
+  const rest = sizes.length - most;
+  return sizes.slice(0, most).join(', ') + (rest > 0 ? ` and ${rest} smaller` : '');
 }
 
 /** `S1 Steel 500 × 500 × 0.5`; stock without a name by its sizes. */

@@ -65,7 +65,7 @@ export function sketchStockSheet(
     width: frame.left + box.right + flagDepth,
     height: frame.foot + box.top + flagDepth,
     items: moveItems(items, frame.left, frame.foot),
-    isComplete: labels.isComplete && all !== undefined,
+    isComplete: labels.isComplete && flags.isComplete && all !== undefined,
   };
 }
 

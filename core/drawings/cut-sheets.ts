@@ -34,7 +34,10 @@ export function cutSheets(worked: WorkedOut, measure: TextMeasure): LodeplanDocu
   const shapes = panelShapes(placedPanels(worked));
   const blocks: PageBlock[] = [
     ...wholeBlocks(whole, worked, measure),
-    ...patterns.flatMap((pattern) => patternBlocks(pattern, worked, room - 5, measure)),
+    // With no whole sheets before it the first pattern shares the first page with the notes.
+    ...patterns.flatMap((pattern, i) =>
+      patternBlocks(pattern, worked, (i === 0 && whole.length === 0 ? first : room) - 5, measure),
+    ),
     ...(shapes.length > 0 ? [sectionBlock('Panels with notches, holes and slants')] : []),
     ...shapes.flatMap((shape) => panelBlocks(shape, room - 15, measure)),
   ];

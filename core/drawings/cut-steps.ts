@@ -1,5 +1,5 @@
-import type { CuttingMethod } from '../cutting/plan';
-import type { Point } from '../geometry/polygon';
+import type { Cut, CuttingMethod } from '../cutting/plan';
+import { boxOf, distanceToBoundary, type Point } from '../geometry/polygon';
 import type { JobSheet } from '../worked-out';
 import type { Hundredth } from '../units';
 
@@ -42,7 +42,9 @@ export function cutSteps(sheet: JobSheet, method: CuttingMethod, kerf: Hundredth
   const steps: CutStep[] = [];
   const opened = new Map<string, { from: Point; to: Point }[]>();
   let pieces: Piece[] = [{ left: 0, bottom: 0, right: sheet.width, top: sheet.height }];
-  for (const { from, to, opens } of sheet.cuts) {
+  for (const cut of sheet.cuts) {
+    const { from, to } = cut;
+    const opens = cut.opens ?? panelOpenedBy(cut, sheet);
     const number = steps.length + 1;
     if (opens !== undefined) {
       const lines = opened.get(opens);
@@ -66,6 +68,19 @@ export function cutSteps(sheet: JobSheet, method: CuttingMethod, kerf: Hundredth
     steps.push({ kind: 'part', number, from, to, direction, fromEdge, onPiece });
   }
   return steps;
+}
+
+/**
+ * The panel whose notch, hole or slant a cut opens: it runs along the panel's edge inside the panel's rectangle. Plans of
+ * free cuts do not say so themselves.
+ */
+function panelOpenedBy({ from, to }: Cut, { placements }: JobSheet): string | undefined {
+  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  return placements.find(({ outline }) => {
+    const { left, bottom, right, top } = boxOf(outline.outer);
+    const isInside = left < middle.x && middle.x < right && bottom < middle.y && middle.y < top;
+    return isInside && distanceToBoundary(middle, outline) <= 1;
+  })?.mark;
 }
 
 /** Whether an upright or level cut runs through the piece from edge to edge (or all but a kerf of it). */

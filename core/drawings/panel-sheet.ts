@@ -146,7 +146,7 @@ function sketchPanel(
     closed: true,
     width: 0.5,
   }));
-  const head = numbered.length > 0 ? 5 : 1;
+  const head = numbered.length > 0 ? 5 : 2;
   return {
     width: frame.left + box.right + 6,
     height: frame.foot + box.top + head,

@@ -54,7 +54,7 @@ export function runningFrame(
       origin: box.bottom,
       stops: sideStops,
       from: box.bottom - 2,
-      to: box.top + 6,
+      to: box.top + 1.5,
       height: 2.5,
     },
     measure,

@@ -1,7 +1,7 @@
 import type { Colour, Fill, PaperPoint } from './page';
 import type { Mm } from '../units';
 
-/** Real height of the figure in mm; 1,75 m is near the mean stature of men in ANSUR II (1756 mm). */
+/** Real height of the figure in mm; 1,75 m is near the median stature of men in ANSUR II (1755 mm). */
 export const figureHeight: Mm = 1750;
 
 /** Real width that the figure needs, arms included, mm. */

@@ -77,4 +77,31 @@ describe('cutSteps', () => {
     ]);
     expect(steps[1]).toMatchObject({ panel: 'A-Z1-02', lines: { length: 3 } });
   });
+
+  it('finds the panel whose notch a free cut opens', () => {
+    const outer = [
+      { x: 0, y: 0 },
+      { x: 10000, y: 0 },
+      { x: 10000, y: 5000 },
+      { x: 20000, y: 5000 },
+      { x: 20000, y: 0 },
+      { x: 60000, y: 0 },
+      { x: 60000, y: 50000 },
+      { x: 0, y: 50000 },
+    ];
+    const placement = {
+      mark: 'A-Z1-02',
+      outline: { outer, holes: [] },
+      quarterTurns: 0,
+      turnedOver: false,
+    } as const;
+    const sheet = {
+      ...sheetWith([cut(60000, 0, 60000, 50000), cut(10000, 5000, 20000, 5000), cut(10000, 0, 10000, 5000)]),
+      placements: [placement],
+    };
+    expect(cutSteps(sheet, 'free', 0)).toMatchObject([
+      { kind: 'part', fromEdge: 60000 },
+      { kind: 'open', panel: 'A-Z1-02', lines: { length: 2 } },
+    ]);
+  });
 });

@@ -6,7 +6,7 @@ import {
   type MmPoint,
   type Placed,
 } from '../../core/job/shape';
-import type { Fitting, Opening, Zone } from '../../core/job/schema';
+import type { Fitting, Opening, Vertex, Zone } from '../../core/job/schema';
 import { toScreen, type Frame, type ScreenPoint } from './frame';
 import type { Handle } from './gestures/resized-box';
 
@@ -38,17 +38,30 @@ export function boxHandles(object: Opening | Fitting | Zone, frame: Frame): BoxH
 }
 
 /** The corners by which a polygon is pulled, and the middles of its edges where another can be put in. */
-export function shapeHandles(object: Opening | Fitting | Zone): { corners: MmPoint[]; middles: MmPoint[] } {
+export function shapeHandles(object: Opening | Fitting | Zone): CornerHandles {
   const vertices = verticesOf(object);
-  if (!vertices || isRectangle(vertices)) return { corners: [], middles: [] };
+  return !vertices || isRectangle(vertices) ? { corners: [], middles: [] } : cornerHandles(vertices);
+}
+
+export interface CornerHandles {
+  readonly corners: readonly MmPoint[];
+  /** Of straight edges: a corner put into an arc would make two straight edges of it. */
+  readonly middles: readonly EdgeMiddle[];
+}
+
+export interface EdgeMiddle extends MmPoint {
+  /** Where a corner put in here stands in the list of vertices. */
+  readonly index: number;
+}
+
+export function cornerHandles(vertices: readonly Vertex[]): CornerHandles {
   const corners = vertices.map(pointOf);
-  const middles = corners.map(({ x, y }, i) => {
-    const next = corners[(i + 1) % corners.length]!;
-    return { x: (x + next.x) / 2, y: (y + next.y) / 2 };
+  const middles = corners.flatMap(({ x, y }, i) => {
+    const after = (i + 1) % corners.length;
+    const next = corners[after]!;
+    return Array.isArray(vertices[after]) ? [{ x: (x + next.x) / 2, y: (y + next.y) / 2, index: i + 1 }] : [];
   });
-  // No corner is put into an arc: it would become two straight edges.
-  const straight = vertices.map((_, i) => Array.isArray(vertices[(i + 1) % vertices.length]));
-  return { corners, middles: middles.map((middle, i) => (straight[i] ? middle : { x: NaN, y: NaN })) };
+  return { corners, middles };
 }
 
 /** The handle under a finger or cursor: 40 px wide to a finger, 20 px to a mouse. */

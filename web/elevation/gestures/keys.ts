@@ -8,7 +8,7 @@ import { choose } from '../tool';
 import { chooseObject } from './choose';
 import { closeShape, setTypedCorner, takeBackCorner } from './corners';
 import { putInMiddle } from './put-in';
-import { chosenObject } from './what-can-change';
+import { canChange, chosenObject } from './what-can-change';
 
 const directions: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -67,6 +67,7 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, held
     hand.make(setCorner(wall.id, null, Number(selection.id), to), { merge: held });
     return true;
   }
+  if (!canChange(open.station, selection)) return refuse(hand, selection);
   hand.make(moveBy(wall, selection, x * step, y * step), { merge: held });
   return true;
 }
@@ -75,11 +76,18 @@ function takeOutChosen(hand: Hand): boolean {
   const { wall, open } = hand;
   const { selection } = open;
   if (!wall || !selection || selection.kind === 'panel') return false;
+  if (selection.kind !== 'vertex' && !canChange(open.station, selection)) return refuse(hand, selection);
   const change =
     selection.kind === 'vertex'
       ? takeOutCorner(wall.id, null, Number(selection.id))
       : takeOut(wall, selection);
   if (hand.make(change)) open.selection = null;
+  return true;
+}
+
+/** True: the key is used up, by saying why it does nothing. */
+function refuse(hand: Hand, { kind }: ObjectRef): boolean {
+  hand.said = kind === 'zone' ? 'Zones are changed at Zones' : 'Nothing is changed at Drawings';
   return true;
 }
 
@@ -89,6 +97,7 @@ function copyBesideItself(hand: Hand): boolean {
   const ref = chosenObject(hand.open.selection);
   const object = ref && hand.find(ref);
   if (!wall || !ref || !object) return false;
+  if (!canChange(hand.open.station, ref)) return refuse(hand, ref);
   const copy = copyTo(wall, ref, Math.round(boxOfObject(object).width) + 100, 0);
   if (hand.make(copy)) hand.open.selection = copy.copy;
   return true;
@@ -101,7 +110,7 @@ function walk(hand: Hand, by: 1 | -1): boolean {
   const refs: ObjectRef[] = [
     ...wall.openings.map(({ id }) => ({ kind: 'opening' as const, id })),
     ...wall.fittings.map(({ id }) => ({ kind: 'fitting' as const, id })),
-    ...wall.zones.map(({ id }) => ({ kind: 'zone' as const, id })),
+    ...(open.station === 'survey' ? [] : wall.zones).map(({ id }) => ({ kind: 'zone' as const, id })),
   ];
   const at = refs.findIndex(({ kind, id }) => kind === open.selection?.kind && id === open.selection.id);
   const next = at < 0 ? (by > 0 ? refs[0] : undefined) : refs[at + by];

@@ -1,5 +1,6 @@
+import type { Wall } from '../../../core/job/schema';
 import { findObject, type ObjectRef } from '../../../core/job/shape';
-import { handleAt, boxHandles, shapeHandles } from '../handles';
+import { boxHandles, cornerHandles, handleAt, shapeHandles } from '../handles';
 import { hitsAt, nearestWithin, nextHit, outlineCornerAt, type Hit } from '../hit';
 import type { Hand } from '../hand.svelte';
 import { chooseObject } from './choose';
@@ -33,20 +34,29 @@ function pressHandle(hand: Hand, start: HandEvent): Gesture | null {
   const { corners, middles } = shapeHandles(object);
   const corner = nearestWithin(corners, start.at, reach);
   if (corner !== null) return moveCorner(hand, start, ref, corner);
-  const middle = nearestWithin(middles, start.at, reach);
-  return middle === null ? null : moveCorner(hand, start, ref, middle + 1, { fresh: true });
+  const middle = middles[nearestWithin(middles, start.at, reach) ?? -1];
+  return middle ? moveCorner(hand, start, ref, middle.index, { fresh: true }) : null;
 }
 
 /** Corners of the wall, where the survey is made. A finger chooses one before it can move it. */
 function pressCorner(hand: Hand, start: HandEvent): Gesture | null {
   const { wall, open } = hand;
   if (!wall || open.station !== 'survey') return null;
-  const index = outlineCornerAt(wall, start.at, (start.touch ? 20 : 9) / hand.view.frame.scale);
-  if (index === null) return null;
+  const reach = (start.touch ? 20 : 9) / hand.view.frame.scale;
+  const index = outlineCornerAt(wall, start.at, reach);
+  if (index === null) return pressEdgeMiddle(hand, start, wall, reach);
   const id = String(index);
   const chosen = open.selection?.kind === 'vertex' && open.selection.id === id;
   const drag = start.touch && !chosen ? () => pan(hand, start) : () => moveCorner(hand, start, null, index);
   return tapOrDrag(start, drag, () => chooseObject(hand, { kind: 'vertex', id }));
+}
+
+/** While one corner is chosen, another can be pulled out of the middle of an edge. */
+function pressEdgeMiddle(hand: Hand, start: HandEvent, wall: Wall, reach: number): Gesture | null {
+  if (hand.open.selection?.kind !== 'vertex') return null;
+  const { middles } = cornerHandles(wall.outline);
+  const middle = middles[nearestWithin(middles, start.at, reach) ?? -1];
+  return middle ? moveCorner(hand, start, null, middle.index, { fresh: true }) : null;
 }
 
 function pressWall(hand: Hand, start: HandEvent): Gesture {

@@ -2,7 +2,7 @@ import { boxOf } from '../../../core/geometry/polygon';
 import type { Fitting, Opening, Vertex, Zone } from '../../../core/job/schema';
 import { pointOf, type MmPoint, type ObjectRef } from '../../../core/job/shape';
 import { toScreen } from '../frame';
-import { boxHandles, shapeHandles } from '../handles';
+import { boxHandles, cornerHandles, shapeHandles } from '../handles';
 import type { Corners } from '../hand.svelte';
 import { polygonOf } from '../rings';
 import type { Guide } from '../snap';
@@ -71,7 +71,7 @@ function paintLeaders(pen: Pen, object: WallObject): void {
 function paintHandles(pen: Pen, object: WallObject): void {
   for (const { px, py } of boxHandles(object, pen.frame)) paintSquare(pen, px, py, inks.paper);
   const { corners, middles } = shapeHandles(object);
-  for (const middle of middles) if (!Number.isNaN(middle.x)) paintDot(pen, middle, 4);
+  for (const middle of middles) paintDot(pen, middle, 4);
   for (const corner of corners) {
     const { px, py } = toScreen(pen.frame, corner);
     paintSquare(pen, px, py, inks.paper);
@@ -79,6 +79,7 @@ function paintHandles(pen: Pen, object: WallObject): void {
 }
 
 function paintWallCorners(pen: Pen, outline: readonly Vertex[], chosen: number | null): void {
+  if (chosen !== null) for (const middle of cornerHandles(outline).middles) paintDot(pen, middle, 3);
   outline.forEach((vertex, i) => {
     const { px, py } = toScreen(pen.frame, pointOf(vertex));
     if (i === chosen) paintSquare(pen, px, py, inks['red-lead']);

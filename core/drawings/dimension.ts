@@ -39,7 +39,6 @@ export interface DrawnDimension {
   readonly items: readonly Item[];
   /** Drawn beneath everything else, and to be broken round texts. */
   readonly extensionLines: readonly Stroke[];
-  readonly texts: readonly Text[];
   /** How far the figure that moved most stands from its terminator. */
   readonly largestShift: Mm;
 }
@@ -94,7 +93,7 @@ export function drawRunningDimension(
   });
   if (origin !== null) items.push(originMark(at(origin, 0)));
   const largestShift = places.reduce((most, place, i) => Math.max(most, Math.abs(place - stops[i]!.at)), 0);
-  return { items: [...items, ...texts], extensionLines, texts, largestShift };
+  return { items: [...items, ...texts], extensionLines, largestShift };
 }
 
 /**
@@ -109,7 +108,7 @@ export function drawOverall(
   to: Mm,
   figure: string,
   height: TextHeight,
-): { items: Item[]; text: Text } {
+): Item[] {
   const at = (along: Mm, across: Mm): PaperPoint =>
     axis === 'foot' ? { x: along, y: line + across } : { x: line - across, y: along };
   const text: Text = {
@@ -121,13 +120,7 @@ export function drawOverall(
     anchor: 'middle',
     ...(axis === 'side' ? { turned: 90 as const } : {}),
   };
-  const items: Item[] = [
-    stroke([at(from, 0), at(to, 0)], 0.25),
-    terminator(at(from, 0)),
-    terminator(at(to, 0)),
-    text,
-  ];
-  return { items, text };
+  return [stroke([at(from, 0), at(to, 0)], 0.25), terminator(at(from, 0)), terminator(at(to, 0)), text];
 }
 
 /** Origin of running dimensions: an open circle of 3 mm. */

@@ -37,10 +37,8 @@ export function keyPlan(
   const outer = paperBox(view, box);
   const room = createLabelRoom(space, measure);
   const fixed: Item[] = [
-    ...drawOverall('foot', outer.bottom - 14, outer.left, outer.right, figure(box.right - box.left), 3.5)
-      .items,
-    ...drawOverall('side', outer.right + 10, outer.bottom, outer.top, figure(box.top - box.bottom), 3.5)
-      .items,
+    ...drawOverall('foot', outer.bottom - 14, outer.left, outer.right, figure(box.right - box.left), 3.5),
+    ...drawOverall('side', outer.right + 10, outer.bottom, outer.top, figure(box.top - box.bottom), 3.5),
     ...parts.flatMap((part, i) => frameOf(part, i + 2, view, parts.length)),
     ...datumMark(view),
   ];

@@ -121,12 +121,12 @@ function compose(
   fix(lineNames(box));
   if (part.beyond.left === undefined && part.beyond.right === undefined && part.beyond.top === undefined) {
     const figure = `(${formatHundredth(view.window.right - view.window.left)})`;
-    fix(drawOverall('foot', box.top + 5.5, box.left, box.right, figure, height).items);
+    fix(drawOverall('foot', box.top + 5.5, box.left, box.right, figure, height));
   }
   const { right, bottom, top } = part.beyond;
   if (right === undefined && bottom === undefined && top === undefined) {
     const figure = `(${formatHundredth(view.window.top - view.window.bottom)})`;
-    fix(drawOverall('side', box.right + 9.5, box.bottom, box.top, figure, height).items);
+    fix(drawOverall('side', box.right + 9.5, box.bottom, box.top, figure, height));
   }
   fix(matchLines(part, box, height));
   const level = levelLine(view, box, room);

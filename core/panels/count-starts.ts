@@ -16,7 +16,7 @@ export interface CountedStarts {
 }
 
 /** Panels with sloping or round notches are opened by the clipper, a hundred times as slow as others. */
-const mostClippedCorners = 20_000;
+const mostClippedCorners = 10_000;
 
 /** Counts the panels of every pair of coordinates, each given up when it has more slivers than another. */
 export function countStarts(meter: StartMeter, { x, y }: StartsToCompare): CountedStarts {

@@ -32,7 +32,7 @@ export function keyPlan(
   const view: View = {
     scale,
     datum: { x: left - onPaper(box.left / 100, scale), y: bottom - onPaper(box.bottom / 100, scale) },
-    window: box,
+    shown: box,
   };
   const outer = paperBox(view, box);
   const room = createLabelRoom(space, measure);
@@ -52,8 +52,8 @@ function figure(length: number): string {
 }
 
 /** Frames stand a little outside the wall, so that they do not hide its lines; one row above the other. */
-function frameOf({ window, beyond }: WallPart, sheet: number, view: View, of: number): Item[] {
-  const box = paperBox(view, window);
+function frameOf({ shown, beyond }: WallPart, sheet: number, view: View, of: number): Item[] {
+  const box = paperBox(view, shown);
   const frame: PaperBox = {
     left: box.left - (beyond.left === undefined ? 3 : 0),
     right: box.right + (beyond.right === undefined ? 3 : 0),

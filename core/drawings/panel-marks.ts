@@ -42,11 +42,11 @@ export function shortMark({ mark }: Pick<Panel, 'mark'>): string {
   return mark.slice(mark.lastIndexOf('-') + 1);
 }
 
-function isMostlyShown({ outer }: Polygon, { window }: View): boolean {
+function isMostlyShown({ outer }: Polygon, { shown }: View): boolean {
   const box = boxOf(outer);
   const x = (box.left + box.right) / 2;
   const y = (box.bottom + box.top) / 2;
-  return window.left <= x && x <= window.right && window.bottom <= y && y <= window.top;
+  return shown.left <= x && x <= shown.right && shown.bottom <= y && y <= shown.top;
 }
 
 /** One height for all marks of a drawing: large where most panels have room for it. */

@@ -16,7 +16,7 @@ export interface ElevationOptions {
   readonly extensionLines: readonly Stroke[];
   /** Ids of openings and zones only, as a key plan has them: no panel numbers, no names of fittings. */
   readonly brief: boolean;
-  /** Whether the window cuts the wall, so that nothing may stick out of it. */
+  /** Whether the part shown cuts the wall, so that nothing may stick out of it. */
   readonly clipped: boolean;
 }
 
@@ -86,8 +86,8 @@ export function drawElevation(
     ...fittings.flatMap(({ fitting, keepOut }) => fittingSymbol(fitting, keepOut, view)),
     wallLine,
   ];
-  const inWindow = clipped ? clipItems(drawing, paperBox(view, view.window)) : drawing;
-  const broken = [...extensionLines, ...inWindow].flatMap((item): Item[] =>
+  const inPart = clipped ? clipItems(drawing, paperBox(view, view.shown)) : drawing;
+  const broken = [...extensionLines, ...inPart].flatMap((item): Item[] =>
     item.kind === 'stroke' ? breakStrokes([item], room.textBoxes) : [item],
   );
   return { items: [...broken, ...names, ...marked.items], unmarked: marked.unmarked };

@@ -5,7 +5,7 @@ import { paperPoint, paperX, paperY, type View, type WallPart } from './setting-
 
 /** The datum on the wall: an open circle with its centre lines; nothing where it is not on the page. */
 export function datumMark(view: View): Item[] {
-  const { left, right, bottom, top } = view.window;
+  const { left, right, bottom, top } = view.shown;
   if (left > 0 || right < 0 || bottom > 0 || top < 0) return [];
   const { x, y } = paperPoint(view, { x: 0, y: 0 });
   const reach = 3;
@@ -18,7 +18,7 @@ export function datumMark(view: View): Item[] {
 
 /** The level that heights are taken from, as a chain line past both ends of the wall, and its name. */
 export function levelLine(view: View, box: PaperBox, room: LabelRoom): { lines: Stroke[]; texts: Text[] } {
-  if (view.window.bottom > 0 || view.window.top < 0) return { lines: [], texts: [] };
+  if (view.shown.bottom > 0 || view.shown.top < 0) return { lines: [], texts: [] };
   const y = paperY(view, 0);
   const base = { kind: 'text', text: 'datum level: finished floor', height: 2.5, face: 'condensed' } as const;
   const below = y - 1.4 - base.height;

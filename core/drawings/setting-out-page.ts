@@ -58,10 +58,10 @@ export function elevationPage(
   height: TextHeight,
   measure: TextMeasure,
 ): ElevationPage | undefined {
-  const width = onPaper((part.window.right - part.window.left) / 100, scale);
-  const rise = onPaper((part.window.top - part.window.bottom) / 100, scale);
-  const allX = wallStops(stops, 'x', part.window);
-  const allY = wallStops(stops, 'y', part.window);
+  const width = onPaper((part.shown.right - part.shown.left) / 100, scale);
+  const rise = onPaper((part.shown.top - part.shown.bottom) / 100, scale);
+  const allX = wallStops(stops, 'x', part.shown);
+  const allY = wallStops(stops, 'y', part.shown);
   for (const stageY of stages) {
     const sideStops = paperStops(allY, stageY);
     const sideDepth = depthOfRunningDimension(sideStops, height, measure);
@@ -74,10 +74,10 @@ export function elevationPage(
     const view: View = {
       scale,
       datum: {
-        x: left - onPaper(part.window.left / 100, scale),
-        y: bottom - onPaper(part.window.bottom / 100, scale),
+        x: left - onPaper(part.shown.left / 100, scale),
+        y: bottom - onPaper(part.shown.bottom / 100, scale),
       },
-      window: part.window,
+      shown: part.shown,
     };
     const last = stageY === stages.at(-1);
     const side = drawLine('side', allY, stageY, view, { from: bottom - 2, to: space.top }, height, measure);
@@ -105,10 +105,10 @@ function compose(
 ): ElevationPage {
   const clipped = Object.values(part.beyond).some((sheet) => sheet !== undefined);
   const box: PaperBox = {
-    left: paperX(view, view.window.left),
-    right: paperX(view, view.window.right),
-    bottom: paperY(view, view.window.bottom),
-    top: paperY(view, view.window.top),
+    left: paperX(view, view.shown.left),
+    right: paperX(view, view.shown.right),
+    bottom: paperY(view, view.shown.bottom),
+    top: paperY(view, view.shown.top),
   };
   const room = createLabelRoom(clipped ? box : space, measure);
   const fixed: Item[] = [];
@@ -120,12 +120,12 @@ function compose(
   fix(lines.side.items);
   fix(lineNames(box));
   if (part.beyond.left === undefined && part.beyond.right === undefined && part.beyond.top === undefined) {
-    const figure = `(${formatHundredth(view.window.right - view.window.left)})`;
+    const figure = `(${formatHundredth(view.shown.right - view.shown.left)})`;
     fix(drawOverall('foot', box.top + 5.5, box.left, box.right, figure, height));
   }
   const { right, bottom, top } = part.beyond;
   if (right === undefined && bottom === undefined && top === undefined) {
-    const figure = `(${formatHundredth(view.window.top - view.window.bottom)})`;
+    const figure = `(${formatHundredth(view.shown.top - view.shown.bottom)})`;
     fix(drawOverall('side', box.right + 9.5, box.bottom, box.top, figure, height));
   }
   fix(matchLines(part, box, height));
@@ -149,16 +149,16 @@ function drawLine(
   measure: TextMeasure,
 ): DrawnDimension | undefined {
   const foot = axis === 'foot';
-  const { window } = view;
-  const line = foot ? paperY(view, window.bottom) - toLine : paperX(view, window.left) - toLine;
+  const { shown } = view;
+  const line = foot ? paperY(view, shown.bottom) - toLine : paperX(view, shown.left) - toLine;
   const along = foot ? paperX : paperY;
   const across = foot ? paperY : paperX;
-  const nearest = foot ? window.bottom : window.left;
+  const nearest = foot ? shown.bottom : shown.left;
   const placed = paperStops(stops, leftOut, (stop) => ({
     at: along(view, stop.at),
-    from: across(view, Math.max(nearest, Math.min(stop.from, foot ? window.top : window.right))),
+    from: across(view, Math.max(nearest, Math.min(stop.from, foot ? shown.top : shown.right))),
   }));
-  const datumShows = foot ? window.left <= 0 && 0 <= window.right : window.bottom <= 0 && 0 <= window.top;
+  const datumShows = foot ? shown.left <= 0 && 0 <= shown.right : shown.bottom <= 0 && 0 <= shown.top;
   const origin = datumShows ? along(view, 0) : null;
   return drawRunningDimension({ axis, line, origin, stops: placed, ...room, height }, measure);
 }

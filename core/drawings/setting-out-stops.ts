@@ -50,11 +50,9 @@ export function objectStops({ survey, zones }: WorkedWall): ObjectStops {
  * corners of the wall, edges of openings, fittings and zones, panel lines. Round things are measured to their
  * centre; arcs to their ends and their outermost points.
  */
-export function wallStops(stops: ObjectStops, axis: Axis, window: Box): WallStop[] {
-  const [from, to] = axis === 'x' ? [window.left, window.right] : [window.bottom, window.top];
-  return mergeStops(
-    stops[axis].filter(({ at, extent }) => from <= at && at <= to && touches(extent, window)),
-  );
+export function wallStops(stops: ObjectStops, axis: Axis, shown: Box): WallStop[] {
+  const [from, to] = axis === 'x' ? [shown.left, shown.right] : [shown.bottom, shown.top];
+  return mergeStops(stops[axis].filter(({ at, extent }) => from <= at && at <= to && touches(extent, shown)));
 }
 
 function touches(a: Box, b: Box): boolean {

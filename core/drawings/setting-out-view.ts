@@ -9,12 +9,12 @@ export interface View {
   /** Where the wall's datum lies; it may lie off the page. */
   readonly datum: PaperPoint;
   /** The part of the wall that is shown, wall frame. */
-  readonly window: Box;
+  readonly shown: Box;
 }
 
 /** The part of a wall for one page, and what its neighbours are. */
 export interface WallPart {
-  readonly window: Box;
+  readonly shown: Box;
   /** The sheet that goes on beyond each side; undefined where the wall ends. */
   readonly beyond: {
     readonly left?: number;
@@ -49,12 +49,10 @@ export function paperBox(view: View, { left, bottom, right, top }: Box): PaperBo
   };
 }
 
-/** Whether any of a ring may show in the window. */
-export function shows({ window }: View, ring: Ring): boolean {
+/** Whether any of a ring may show in the part of the wall on the page. */
+export function shows({ shown }: View, ring: Ring): boolean {
   const box = boxOf(ring);
-  return (
-    box.left < window.right && window.left < box.right && box.bottom < window.top && window.bottom < box.top
-  );
+  return box.left < shown.right && shown.left < box.right && box.bottom < shown.top && shown.bottom < box.top;
 }
 
 /** The parts of strokes inside a box, as open strokes. */

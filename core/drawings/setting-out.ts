@@ -73,7 +73,7 @@ const leastScale = 50;
 const figureHeights: readonly TextHeight[] = [3.5, 2.5];
 
 function onOnePage(draft: Draft): Drawn | undefined {
-  const whole: WallPart = { window: draft.box, beyond: {} };
+  const whole: WallPart = { shown: draft.box, beyond: {} };
   for (const [format, least] of [
     ['A4', 20],
     ['A3', leastScale],

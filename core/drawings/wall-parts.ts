@@ -24,7 +24,7 @@ export function wallParts(
     for (let column = 0; column < columns; column++) {
       const sheet = firstSheet + row * columns + column;
       parts.push({
-        window: { left: xs[column]!, right: xs[column + 1]!, bottom: ys[row]!, top: ys[row + 1]! },
+        shown: { left: xs[column]!, right: xs[column + 1]!, bottom: ys[row]!, top: ys[row + 1]! },
         beyond: {
           ...(column > 0 && { left: sheet - 1 }),
           ...(column + 1 < columns && { right: sheet + 1 }),

@@ -84,6 +84,7 @@ function workOutZone(job: Job, wall: Wall, area: WorkedZone['area']): WorkedZone
       area,
       stock: job.stock,
       issued: issuedMarks(job, wall.id, area.zone.id),
+      kerf: toHundredth(kerf),
       // Ranked by the zone's own panels: what other walls cut must not move this one's start.
       countStockSheets: (cut) => countStockSheets(cut, formatOf(job, stock), method, toHundredth(kerf)),
     }),

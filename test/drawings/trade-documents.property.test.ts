@@ -35,7 +35,7 @@ const square = fc.record({
 /** A wall with a slope and an arch, fittings anywhere, one steel zone; both ways of cutting, with and without kerf. */
 const jobs: fc.Arbitrary<Job> = fc
   .record({
-    stock: fc.constantFrom([500, 500], [600, 900], [1000, 2000], [1250, 2500]),
+    stock: fc.constantFrom<[number, number][]>([500, 500], [600, 900], [1000, 2000], [1250, 2500]),
     fittings: fc.array(fc.oneof(round, square), { maxLength: 6 }),
     left: fc.integer({ min: 0, max: 900 }),
     bottom: fc.integer({ min: 0, max: 700 }),

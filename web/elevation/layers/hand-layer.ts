@@ -54,17 +54,20 @@ function paintObject(pen: Pen, kind: ObjectRef['kind'], object: WallObject): voi
   else paintZone(pen, object as Zone, false);
 }
 
-/** Dotted, from the object's edges to the two tapes. */
+/** Dotted, from the object's outermost points to the two tapes. */
 function paintLeaders(pen: Pen, object: WallObject): void {
-  const { left, bottom, right, top } = boxOf(polygonOf(object).outer);
+  const { outer } = polygonOf(object);
+  const { left, bottom, right, top } = boxOf(outer);
   const { frame } = pen;
   for (const x of [left, right]) {
     const across = acrossOf(frame, x);
-    strokeLine(pen, [across, downOf(frame, bottom), across, frame.height], inks['red-lead'], 1, [2, 3]);
+    const lowest = Math.min(...outer.filter((point) => point.x === x).map((point) => point.y));
+    strokeLine(pen, [across, downOf(frame, lowest), across, frame.height], inks['red-lead'], 1, [2, 3]);
   }
   for (const y of [bottom, top]) {
     const down = downOf(frame, y);
-    strokeLine(pen, [0, down, acrossOf(frame, left), down], inks['red-lead'], 1, [2, 3]);
+    const leftmost = Math.min(...outer.filter((point) => point.y === y).map((point) => point.x));
+    strokeLine(pen, [0, down, acrossOf(frame, leftmost), down], inks['red-lead'], 1, [2, 3]);
   }
 }
 

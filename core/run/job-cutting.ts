@@ -28,17 +28,28 @@ export function joinDeliveries(
 }
 
 function numberSheets(deliveries: readonly Delivery[], plans: readonly DeliveryPlan[]): JobSheet[] {
-  const patterns = new Map<string, number>();
+  const patterns = numberPatterns(plans.flatMap((plan) => plan.sheets));
   let bought = 0;
   return plans.flatMap((plan, i) =>
-    plan.sheets.map((planned) => {
-      const cutting = signatureOf(planned);
-      const pattern = patterns.get(cutting) ?? patterns.size + 1;
-      patterns.set(cutting, pattern);
-      const id = planned.fromRack ?? `N${++bought}`;
-      return { ...planned, id, delivery: deliveries[i]!.name, pattern };
-    }),
+    plan.sheets.map((planned) => ({
+      ...planned,
+      id: planned.fromRack ?? `N${++bought}`,
+      delivery: deliveries[i]!.name,
+      pattern: patterns.get(signatureOf(planned))!,
+    })),
   );
+}
+
+/** Patterns with cuts first, as only they are drawn: their numbers run without gaps. */
+function numberPatterns(sheets: readonly PlannedSheet[]): Map<string, number> {
+  const isCut = (planned: PlannedSheet) => planned.cuts.length > 0;
+  const inOrder = [...sheets.filter(isCut), ...sheets.filter((planned) => !isCut(planned))];
+  const patterns = new Map<string, number>();
+  for (const planned of inOrder) {
+    const signature = signatureOf(planned);
+    if (!patterns.has(signature)) patterns.set(signature, patterns.size + 1);
+  }
+  return patterns;
 }
 
 /** Equal for stock sheets on which the same cuts yield the same shapes, whatever their marks. */

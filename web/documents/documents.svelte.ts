@@ -2,8 +2,7 @@ import type { LodeplanDocument } from '../../core/drawings/page';
 import type { Job } from '../../core/job/schema';
 import type { WorkedOut } from '../../core/worked-out';
 import { download, fileName } from './download';
-
-type PrintShop = typeof import('./print-shop');
+import { PrintShop } from './print-shop';
 
 /** The documents of the plan on the screen: which one is shown, and how they are saved. */
 export class Documents {
@@ -18,6 +17,7 @@ export class Documents {
   #shownName = $state.raw('');
   #pageIndex = $state.raw(0);
   #newest: WorkedOut | null = null;
+  readonly #shop = new PrintShop();
 
   get shown(): LodeplanDocument | undefined {
     return this.list?.find(({ name }) => name === this.#shownName) ?? this.list?.[0];
@@ -40,8 +40,7 @@ export class Documents {
     if (worked === this.#newest) return;
     this.#newest = worked;
     try {
-      const shop = await this.#shop();
-      const list = await shop.compose(worked);
+      const list = await this.#shop.compose(worked);
       if (worked !== this.#newest) return;
       this.list = list.filter(({ pages }) => pages.length > 0);
       this.worked = worked;
@@ -74,10 +73,12 @@ export class Documents {
     const { worked } = this;
     if (!worked || this.printing) return;
     try {
-      const shop = await this.#shop();
       for (const document of documents) {
         this.printing = document.title;
-        download(await shop.print(document, dayOf(worked.job)), `${fileOf(worked.job, document.name)}.pdf`);
+        download(
+          await this.#shop.print(document, dayOf(worked.job)),
+          `${fileOf(worked.job, document.name)}.pdf`,
+        );
       }
       this.fault = null;
     } catch (reason) {
@@ -85,10 +86,6 @@ export class Documents {
     } finally {
       this.printing = null;
     }
-  }
-
-  #shop(): Promise<PrintShop> {
-    return import('./print-shop');
   }
 }
 

@@ -1,26 +1,51 @@
-import { composeDocuments } from '../../core/drawings/compose';
-import { measureWith } from '../../core/drawings/fonts';
-import type { LodeplanDocument, TextMeasure } from '../../core/drawings/page';
-import { writePdf } from '../../core/drawings/pdf';
+import type { LodeplanDocument } from '../../core/drawings/page';
 import type { WorkedOut } from '../../core/worked-out';
-import { loadFonts } from './fonts';
+import type { PrintAnswer, PrintOrder } from './print-orders';
 
-/*
- * Everything that only documents need (PDF writer, font reader, whole fonts). It is loaded when somebody goes to
- * Drawings, so that the first page stays light.
- */
+type Unnumbered<T> = T extends unknown ? Omit<T, 'order'> : never;
 
-const fonts = loadFonts();
-let measure: TextMeasure | undefined;
+/** Draws and prints in a worker that starts with the first order. */
+export class PrintShop {
+  #worker: Worker | undefined;
+  #orders = 0;
+  readonly #waiting = new Map<number, (answer: PrintAnswer) => void>();
 
-/** The documents of a worked-out job: the plan that is on the screen, not another one. */
-export async function compose(worked: WorkedOut): Promise<readonly LodeplanDocument[]> {
-  measure ??= measureWith(await fonts);
-  return composeDocuments(worked, measure);
-}
+  /** The documents of a worked-out job: of this very plan, not of another one. */
+  async compose(worked: WorkedOut): Promise<readonly LodeplanDocument[]> {
+    const answer = await this.#ask({ kind: 'compose', worked });
+    return 'documents' in answer ? answer.documents : [];
+  }
 
-/** @param day shown nowhere, but written into the file; the same document and day give the same bytes */
-export async function print(document: LodeplanDocument, day: Date): Promise<Blob> {
-  const bytes = await writePdf(document, await fonts, { date: day });
-  return new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' });
+  /** @param day written into the file; the same document and day give the same bytes */
+  async print(document: LodeplanDocument, day: Date): Promise<Blob> {
+    const answer = await this.#ask({ kind: 'print', document, day });
+    return new Blob('pdf' in answer ? [answer.pdf] : [], { type: 'application/pdf' });
+  }
+
+  /** @throws Error with the worker's words for what went wrong */
+  async #ask(asked: Unnumbered<PrintOrder>): Promise<PrintAnswer> {
+    const order = ++this.#orders;
+    const worker = (this.#worker ??= this.#start());
+    const answer = await new Promise<PrintAnswer>((settle) => {
+      this.#waiting.set(order, settle);
+      worker.postMessage({ ...asked, order });
+    });
+    if ('fault' in answer) throw new Error(answer.fault);
+    return answer;
+  }
+
+  #start(): Worker {
+    const worker = new Worker(new URL('./documents.worker.ts', import.meta.url), { type: 'module' });
+    worker.onmessage = ({ data }: MessageEvent<PrintAnswer>) => {
+      this.#waiting.get(data.order)?.(data);
+      this.#waiting.delete(data.order);
+    };
+    worker.onerror = (event) => {
+      for (const [order, settle] of this.#waiting)
+        settle({ order, fault: event.message || 'it did not start' });
+      this.#waiting.clear();
+      this.#worker = undefined;
+    };
+    return worker;
+  }
 }

@@ -1,0 +1,32 @@
+import { composeDocuments } from '../../core/drawings/compose';
+import { measureWith } from '../../core/drawings/fonts';
+import type { TextMeasure } from '../../core/drawings/page';
+import { writePdf } from '../../core/drawings/pdf';
+import { loadFonts } from './fonts';
+import type { PrintAnswer, PrintOrder } from './print-orders';
+
+/*
+ * Everything that only documents need (PDF writer, font reader, whole fonts), beside the screen so that it never
+ * waits. Loaded when somebody first goes to Drawings.
+ */
+
+const fonts = loadFonts();
+let measure: TextMeasure | undefined;
+
+self.onmessage = async ({ data }: MessageEvent<PrintOrder>) => {
+  self.postMessage(await answer(data));
+};
+
+async function answer(asked: PrintOrder): Promise<PrintAnswer> {
+  const { order } = asked;
+  try {
+    if (asked.kind === 'compose') {
+      measure ??= measureWith(await fonts);
+      return { order, documents: composeDocuments(asked.worked, measure) };
+    }
+    const pdf = await writePdf(asked.document, await fonts, { date: asked.day });
+    return { order, pdf: pdf as Uint8Array<ArrayBuffer> };
+  } catch (reason) {
+    return { order, fault: reason instanceof Error ? reason.message : String(reason) };
+  }
+}

@@ -81,7 +81,7 @@ describe('the demo job', () => {
     expect(walls.flatMap(({ zones }) => zones).length).toBeGreaterThanOrEqual(3);
     expect(stock.map(({ spares }) => spares)).toEqual([1, 1]);
     expect(rack).toHaveLength(2);
-    expect(cutting).toEqual({ method: 'edge-to-edge', kerf: 0, leastOffcut: [100, 100] });
+    expect(cutting).toEqual({ method: 'edge-to-edge', kerf: 0, leastOffcut: [150, 150] });
   });
 
   it('stairs of 180 to 270 mm: twice the rise and the going make a stride of 630 (common practice, no source)', () => {

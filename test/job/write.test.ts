@@ -17,7 +17,7 @@ describe('how a job file looks', () => {
   it('has two spaces a level, points and small objects on one line, a line feed at the end', () => {
     const text = writeJob(demoJob());
     expect(text).toContain(
-      '\n  "cutting": { "method": "edge-to-edge", "kerf": 0, "leastOffcut": [100, 100] },\n',
+      '\n  "cutting": { "method": "edge-to-edge", "kerf": 0, "leastOffcut": [150, 150] },\n',
     );
     expect(text).toContain(
       '\n      "outline": [[0, 0], [5400, 0], [5400, 2140], [3900, 2700], [0, 2700]],\n',

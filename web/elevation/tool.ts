@@ -53,7 +53,7 @@ const surveyTools: readonly ToolChoice[] = [
   fitting('Pipe', 'pipe'),
   fitting('Beam end', 'beam-end'),
   { label: 'Free fitting', tool: { kind: 'corners', of: 'fitting' } },
-  { label: 'New outline', tool: { kind: 'corners', of: 'outline' } },
+  { label: 'Outline', tool: { kind: 'corners', of: 'outline' } },
 ];
 
 const zoneTools: readonly ToolChoice[] = [

@@ -2,7 +2,7 @@ import type { MmBox } from '../../core/job/shape';
 import { fitFrame, panned, zoomedAt, type Frame, type ScreenPoint } from './frame';
 
 /** Room for zone labels above, handles at the sides and the floor line below. */
-const margin = { left: 28, right: 28, top: 34, bottom: 22 };
+const margin = { left: 28, right: 28, top: 28, bottom: 18 };
 
 /** How much of the wall is seen. Until a hand has panned or zoomed, the whole wall stays fitted. */
 export class View {

@@ -1,6 +1,6 @@
 import type { Panel } from '../../core/panels/panel';
 import type { Fitting, Opening, Wall, Zone } from '../../core/job/schema';
-import { boxOfVertices, type MmPoint, type ObjectRef } from '../../core/job/shape';
+import { boxOfVertices, findWall, type MmPoint, type ObjectRef } from '../../core/job/shape';
 import { removeObject } from '../../core/job/changes';
 import type { OpenJob } from '../job/open-job.svelte';
 import type { NamedChange } from '../job/changes/named-change';
@@ -76,7 +76,7 @@ export class Hand {
   }
 
   lift(ref: ObjectRef, from: Wall): void {
-    this.lifted = { ref, rest: removeObject({ walls: [from] } as never, from.id, ref).walls[0]! };
+    this.lifted = { ref, rest: findWall(removeObject(this.open.job, from.id, ref), from.id) ?? from };
   }
 
   /** Nothing is under the hand any more. */

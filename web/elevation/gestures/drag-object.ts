@@ -13,13 +13,14 @@ export function dragObject(
   { copy = false } = {},
 ): Gesture | null {
   const { wall } = hand;
+  const { job } = hand.open;
   const object = wall && findObject(wall, ref);
   if (!wall || !object) return null;
   const box = boxOfObject(object);
   const lines = snapLines(wall, copy ? null : ref, hand.panels);
-  const moving = copy ? copyTo(wall, ref, 0, 0).copy : ref;
+  const moving = copy ? copyTo(job, wall, ref, 0, 0).copy : ref;
   const changeFor = (dx: number, dy: number) =>
-    copy ? copyTo(wall, ref, dx, dy) : moveBy(wall, ref, dx, dy);
+    copy ? copyTo(job, wall, ref, dx, dy) : moveBy(wall, ref, dx, dy);
   const before = hand.open.selection;
   if (copy) hand.lifted = { ref: moving, rest: wall };
   else hand.lift(ref, wall);

@@ -98,7 +98,7 @@ function copyBesideItself(hand: Hand): boolean {
   const object = ref && hand.find(ref);
   if (!wall || !ref || !object) return false;
   if (!canChange(hand.open.station, ref)) return refuse(hand, ref);
-  const copy = copyTo(wall, ref, Math.round(boxOfObject(object).width) + 100, 0);
+  const copy = copyTo(hand.open.job, wall, ref, Math.round(boxOfObject(object).width) + 100, 0);
   if (hand.make(copy)) hand.open.selection = copy.copy;
   return true;
 }

@@ -1,6 +1,13 @@
 import { changeWall, copyObject, fitObject, moveObject } from '../../../core/job/changes';
-import type { Vertex, Wall } from '../../../core/job/schema';
-import { boxOfObject, findObject, objectsOf, type MmBox, type ObjectRef } from '../../../core/job/shape';
+import type { Job, Vertex, Wall } from '../../../core/job/schema';
+import {
+  boxOfObject,
+  findObject,
+  findWall,
+  objectsOf,
+  type MmBox,
+  type ObjectRef,
+} from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
 import { nameOfObject, nameOfWall } from './names';
 
@@ -25,18 +32,18 @@ export function stretchTo(wall: Wall, ref: ObjectRef, box: MmBox): NamedChange {
   };
 }
 
-/** A copy at a distance; `copy` says what it will be called. */
+/** A copy at a distance; `copy` says what it is called in the job it is made for. */
 export function copyTo(
+  job: Job,
   wall: Wall,
   ref: ObjectRef,
   dx: number,
   dy: number,
 ): NamedChange & { copy: ObjectRef } {
-  const change = (job: Parameters<NamedChange['change']>[0]) => copyObject(job, wall.id, ref, dx, dy);
   return {
     name: `Copy ${nameOfObject(wall, ref)}`,
-    change,
-    copy: { kind: ref.kind, id: copiedId(wall, ref) },
+    change: (start) => copyObject(start, wall.id, ref, dx, dy),
+    copy: { kind: ref.kind, id: idOfCopy(job, wall, ref) },
   };
 }
 
@@ -73,9 +80,9 @@ function nameOfStretch(name: string, before: MmBox, after: MmBox): string {
   return `Move ${name}`;
 }
 
-/** The id that `copyObject` gives: the one that the wall had not before. */
-function copiedId(wall: Wall, ref: ObjectRef): string {
+/** The id that the wall had not before. */
+function idOfCopy(job: Job, wall: Wall, ref: ObjectRef): string {
   const known = new Set(objectsOf(wall, ref.kind).map(({ id }) => id));
-  const { walls } = copyObject({ walls: [wall] } as never, wall.id, ref, 0, 0);
-  return objectsOf(walls[0]!, ref.kind).find(({ id }) => !known.has(id))?.id ?? ref.id;
+  const after = findWall(copyObject(job, wall.id, ref, 0, 0), wall.id);
+  return (after && objectsOf(after, ref.kind).find(({ id }) => !known.has(id))?.id) ?? ref.id;
 }

@@ -21,8 +21,9 @@ async function putIn(page: Page, kind: string, ...points: [number, number][]) {
 
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
 const redo = (page: Page) => page.getByRole('button', { name: /^Redo/ });
-const figure = (page: Page, axis: 'x' | 'y', at: number) =>
-  page.locator(`[data-axis="${axis}"][data-at="${at}"]`);
+/** A figure of a tape; `data-at` counts hundredths. */
+const figure = (page: Page, axis: 'x' | 'y', mm: number) =>
+  page.locator(`[data-axis="${axis}"][data-at="${mm * 100}"]`);
 
 test('a designer draws a wall from empty, moves the socket on the tape, and finds everything after a reload', async ({
   page,
@@ -75,7 +76,10 @@ test('a designer draws a wall from empty, moves the socket on the tape, and find
 
 test('an outline is drawn by its corners, with a typed length', async ({ page }) => {
   await startWall(page);
-  await page.getByRole('group', { name: 'Put in' }).getByRole('button', { name: 'New outline' }).click();
+  await page
+    .getByRole('group', { name: 'Put in' })
+    .getByRole('button', { name: 'Outline', exact: true })
+    .click();
   const corners: [number, number][] = [
     [0, 0],
     [3600, 0],

@@ -3,6 +3,7 @@ import { goTo, onScreen } from './wall-points';
 
 test('a reload in the middle of a drag finds the job as it was before the drag', async ({ page }) => {
   await page.goto('/');
+  await goTo(page, 'Survey');
   const k1 = page.getByRole('textbox', { name: /socket K1.*from left/i });
   await k1.fill('1600');
   await k1.press('Enter');
@@ -12,6 +13,7 @@ test('a reload in the middle of a drag finds the job as it was before the drag',
   await page.mouse.down();
   await page.mouse.move(at.x + 150, at.y - 60, { steps: 5 });
   await page.reload();
+  await goTo(page, 'Survey');
   await expect(k1).toHaveValue('1600');
 });
 

@@ -1,10 +1,11 @@
 import { expect, test } from '@playwright/test';
-import { elevation, onScreen } from './wall-points';
+import { elevation, goTo, onScreen } from './wall-points';
 
 test.use({ hasTouch: true, viewport: { width: 820, height: 1180 } });
 
 test('two fingers zoom the elevation; one tap chooses a fitting', async ({ page }) => {
   await page.goto('/');
+  await goTo(page, 'Survey');
   const drawing = elevation(page);
   await expect(drawing).toHaveAttribute('aria-label', /wall A/);
   const scale = async () => Number(await drawing.getAttribute('data-scale'));
@@ -24,7 +25,7 @@ test('two fingers zoom the elevation; one tap chooses a fitting', async ({ page 
   await expect.poll(scale).toBeGreaterThan(before * 1.5);
   await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled();
 
-  await page.getByRole('button', { name: 'Fit' }).click();
+  await page.getByRole('button', { name: 'Fit', exact: true }).click();
   const row = page.locator('#schedule tbody tr', {
     has: page.getByRole('button', { name: 'Select socket K1' }),
   });

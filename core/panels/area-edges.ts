@@ -68,14 +68,15 @@ export function passesThrough({ a, b }: SlopingEdge, box: Box): boolean {
   if (Math.max(a.x, b.x) <= box.left || Math.min(a.x, b.x) >= box.right) return false;
   if (Math.max(a.y, b.y) <= box.bottom || Math.min(a.y, b.y) >= box.top) return false;
   // Of the box's corners, some must lie on either side of the segment's line.
-  const side = (x: number, y: number) => (b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x);
-  const corners = [
-    side(box.left, box.bottom),
-    side(box.right, box.bottom),
-    side(box.right, box.top),
-    side(box.left, box.top),
-  ];
-  return corners.some((value) => value > 0) && corners.some((value) => value < 0);
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const lowX = dx * (box.bottom - a.y);
+  const highX = dx * (box.top - a.y);
+  const lowY = dy * (box.left - a.x);
+  const highY = dy * (box.right - a.x);
+  return (
+    Math.max(lowX, highX) - Math.min(lowY, highY) > 0 && Math.min(lowX, highX) - Math.max(lowY, highY) < 0
+  );
 }
 
 /**

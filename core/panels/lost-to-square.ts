@@ -9,10 +9,8 @@ import {
   type Ring,
 } from '../geometry/polygon';
 import type { Hundredth } from '../units';
-import { leastLostArea, type NarrowPlace } from './narrow-place';
+import { leastLostArea, roundingOfCurves, type NarrowPlace } from './narrow-place';
 
-/** Curves are drawn to 0.02 mm: a strip so little under the least width still counts as of that width. */
-export const roundingOfCurves: Hundredth = 2;
 /** A lost part touches an edge if it lies along it for more than 0.1 mm. */
 const leastContact = 10;
 const leastOpposition = Math.cos(Math.PI / 6) - 1e-9;

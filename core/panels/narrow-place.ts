@@ -11,3 +11,6 @@ export interface NarrowPlace {
 
 /** A lost part of up to 1 mm² makes no sliver; hundredths squared. */
 export const leastLostArea = 1e4;
+
+/** Curves are drawn to 0.02 mm: a strip so little under the least width still counts as of that width. */
+export const roundingOfCurves: Hundredth = 2;

@@ -9,7 +9,7 @@ import {
 } from '../geometry/polygon';
 import { edgesInBand, isInside, passesThrough, type AreaEdges } from './area-edges';
 import { blocksInBox, fromLowestLeft, partsOf, polygonOfPart } from './blocks';
-import { pieceAlongChain } from './piece-along-chain';
+import { piecesAlongChains } from './pieces-along-chains';
 
 /** Cuts one cell out of an area: its connected pieces, lowest first, then leftmost. */
 export type CutCell = (cell: Box) => Polygon[];
@@ -26,8 +26,8 @@ export function cutCourse(area: Region, edges: AreaEdges, bottom: number, top: n
   let bandArea: Region | undefined;
   return (cell) => {
     if (!band.sloping.some((edge) => passesThrough(edge, cell))) return exactPieces(band, cell);
-    const single = pieceAlongChain(band.all, cell);
-    if (single) return keepThick([{ outer: single, holes: [] }]);
+    const pieces = piecesAlongChains(band, cell);
+    if (pieces) return keepThick(pieces).sort(lowestFirst);
     bandArea ??= intersection(area, [rectangleOfBox(reach(edges, bottom, top))]);
     return keepThick(intersection(bandArea, [rectangleOfBox(cell)])).sort(lowestFirst);
   };

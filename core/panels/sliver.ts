@@ -2,10 +2,10 @@ import { boxOf, isRectilinear, type Polygon } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 import { areaEdges } from './area-edges';
 import { blocksArea, blocksInBox, partsOf, type Blocks } from './blocks';
-import { isConvex, isConvexSliver } from './convex-sliver';
-import { lostToSquare, roundingOfCurves } from './lost-to-square';
+import { lostToSquare } from './lost-to-square';
 import { leastLostArea, type NarrowPlace } from './narrow-place';
 import { openedBlocks } from './opening-of-blocks';
+import { quickSliver } from './quick-sliver';
 
 /**
  * The narrowest place of a panel that makes it a sliver, or null. The panel's shape is opened by a square of
@@ -17,38 +17,26 @@ import { openedBlocks } from './opening-of-blocks';
  */
 export function narrowPlace(panel: Polygon, leastWidth: Hundredth): NarrowPlace | null {
   if (leastWidth <= 0) return null;
-  return isRectilinear(panel) ? narrowBlocks(panel, leastWidth) : lostToSquare(panel, leastWidth);
-}
-
-/** Whether a panel is a sliver: as `narrowPlace`, but faster where only that is asked. */
-export function isSliver(panel: Polygon, leastWidth: Hundredth): boolean {
-  if (leastWidth <= 0 || isSoundRoundHole(panel, leastWidth)) return false;
-  if (isRectilinear(panel) || panel.holes.length > 0 || !isConvex(panel.outer)) {
-    return narrowPlace(panel, leastWidth) !== null;
-  }
-  return (
-    isConvexSliver(panel.outer, Math.max(1, leastWidth - roundingOfCurves)) ??
-    narrowPlace(panel, leastWidth) !== null
-  );
+  if (isRectilinear(panel)) return narrowBlocks(panel, leastWidth);
+  return quickSliver(panel, leastWidth) === false ? null : lostToSquare(panel, leastWidth);
 }
 
 /**
- * Whether a panel is a rectangle with a single convex hole at least the least width from every side. It is no
- * sliver: at any point beside the hole one of the four quarters of the plane is clear of it, and in that one a
- * square has room.
+ * Whether a panel is a sliver: as `narrowPlace`, but faster where only that is asked.
+ *
+ * @param beforeClipping told of a panel that only the clipper can judge, which takes a thousand times as long
  */
-export function isSoundRoundHole({ outer, holes }: Polygon, leastWidth: Hundredth): boolean {
-  const [hole] = holes;
-  if (!hole || holes.length > 1 || outer.length !== 4 || !isRectilinear({ outer, holes: [] })) return false;
-  const [panel, inner] = [boxOf(outer), boxOf(hole)];
-  return (
-    Math.min(
-      inner.left - panel.left,
-      inner.bottom - panel.bottom,
-      panel.right - inner.right,
-      panel.top - inner.top,
-    ) >= leastWidth && isConvex([...hole].reverse())
-  );
+export function isSliver(
+  panel: Polygon,
+  leastWidth: Hundredth,
+  beforeClipping?: (panel: Polygon) => void,
+): boolean {
+  if (leastWidth <= 0) return false;
+  if (isRectilinear(panel)) return narrowBlocks(panel, leastWidth) !== null;
+  const quick = quickSliver(panel, leastWidth);
+  if (quick !== undefined) return quick;
+  beforeClipping?.(panel);
+  return lostToSquare(panel, leastWidth) !== null;
 }
 
 function narrowBlocks(panel: Polygon, leastWidth: Hundredth): NarrowPlace | null {

@@ -1,13 +1,12 @@
-import { isRectilinear, polygonArea, type Box, type Point, type Polygon } from '../geometry/polygon';
+import { polygonArea, type Box, type Point, type Polygon } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 import { areaBlocks, countIn, type AreaBlocks } from './area-blocks';
 import { areaEdges } from './area-edges';
 import { cellShapes, isNarrowPart, partArea, partHeight, partWidth, type Span } from './cell-shape';
-import { isConvex } from './convex-sliver';
 import { cutSizeOf, type CutSize } from './cut-size';
 import { coursesIn, modulo, shiftOf, type Pattern } from './grid';
 import { cutCourse, type CutCell } from './pieces';
-import { isSliver, isSoundRoundHole } from './sliver';
+import { isSliver } from './sliver';
 import type { StartQuestion } from './start-figures';
 
 /** What a start cuts an area into. */
@@ -186,15 +185,17 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
     cutCourse(area.area, edges, bottom, bottom + pattern.height),
   );
   let clipped = 0;
+  const noteClipping = (piece: Polygon) => {
+    clipped += cornersOf(piece);
+  };
   const cutAt = remember((bottom: Hundredth) =>
     remember((left: Hundredth): SlopedCell => {
       const cell: Box = { left, bottom, right: left + pattern.width, top: bottom + pattern.height };
       const pieces = courses(bottom)(cell);
-      for (const piece of pieces) if (takesClipping(piece, leastWidth)) clipped += cornersOf(piece);
       const cut = pieces.filter((piece) => !isWhole(piece, pattern));
       const sizes = cut.map(cutSizeOf);
       return {
-        slivers: pieces.filter((piece) => isSliver(piece, leastWidth)).length,
+        slivers: pieces.filter((piece) => isSliver(piece, leastWidth, noteClipping)).length,
         full: pieces.length - cut.length,
         cut: cut.length,
         covered: sizes.reduce((sum, { width, height }) => sum + width * height, 0),
@@ -203,15 +204,6 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
     }),
   );
   return Object.assign((left: Hundredth, bottom: Hundredth) => cutAt(bottom)(left), { count: () => clipped });
-}
-
-/** Whether it takes the clipper to tell if a piece is a sliver. */
-function takesClipping(piece: Polygon, leastWidth: Hundredth): boolean {
-  return (
-    !isRectilinear(piece) &&
-    (piece.holes.length > 0 || !isConvex(piece.outer)) &&
-    !isSoundRoundHole(piece, leastWidth)
-  );
 }
 
 function cornersOf({ outer, holes }: Polygon): number {

@@ -86,6 +86,7 @@ describe('the search measures a start as laying out would', () => {
 
 describe('the best start', () => {
   it('is never beaten by a raster of starts in slivers, panels and cuts, the events being complete', () => {
+    let exhaustive = 0;
     fc.assert(
       fc.property(rectilinearPlans, layouts, (plan, changes) => {
         // With a stock sheet for every cut panel, sheets follow from the panels alone and not from their sizes.
@@ -93,7 +94,10 @@ describe('the best start', () => {
           ...question(plan, changes),
           countStockSheets: (cut: readonly unknown[]) => cut.length,
         };
-        const { best } = searchBestStart(asked);
+        const { best, capped } = searchBestStart(asked);
+        // Where nearly every start has to be nested, as here, some are left out now and then.
+        if (capped) return;
+        exhaustive++;
         const figures = ({ slivers, panels, cutPanels }: StartCandidate) => [slivers, panels, cutPanels];
         for (const start of raster(asked, 11, 11)) {
           expect(compareInTurn(figures(best), figures(figuresOfStart(asked, start)))).toBeLessThanOrEqual(0);
@@ -101,6 +105,7 @@ describe('the best start', () => {
       }),
       { numRuns: 40 },
     );
+    expect(exhaustive).toBeGreaterThan(25);
   });
 
   it('is never beaten in stock sheets either where no more than two panels meet on one', () => {

@@ -1,8 +1,5 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isConvex, isConvexSliver } from '../../core/panels/convex-sliver';
-import { lostToSquare } from '../../core/panels/lost-to-square';
-import { isSoundRoundHole, narrowPlace } from '../../core/panels/sliver';
+import { narrowPlace } from '../../core/panels/sliver';
 import { toHundredth } from '../../core/units';
 import { zoneArea, mmPolygon, mmRectangle, type MmRectangle } from './zones-by-hand';
 
@@ -174,50 +171,5 @@ describe('slivers by opening with a square, worked by hand', () => {
     // A square on its corner needs (50 + 50)/√2 = 70.7 mm between slopes of 45°.
     expect(narrowPlace(strip(71), 5000)).toBeNull();
     expect(narrowPlace(strip(70), 5000)).not.toBeNull();
-  });
-});
-
-describe('the quick answer for a round hole', () => {
-  const withHole = (x: number, radius: number) => {
-    const ring = Array.from({ length: 32 }, (_, n): [number, number] => {
-      const angle = (n * Math.PI) / 16;
-      return [x + radius * Math.cos(angle), 250 + radius * Math.sin(angle)];
-    });
-    const hole = [...mmPolygon(ring).outer].reverse();
-    return { outer: mmRectangle([0, 0, 500, 500]).outer, holes: [hole] };
-  };
-  it('agrees with opening by clipping', () => {
-    for (const x of [90, 110, 250, 400]) {
-      const panel = withHole(x, 40);
-      expect(isSoundRoundHole(panel, 5000)).toBe(lostToSquare(panel, 5000) === null);
-    }
-  });
-});
-
-describe('the quick answer for convex panels', () => {
-  const corner = fc.tuple(fc.integer({ min: 0, max: 300 }), fc.integer({ min: 0, max: 300 }));
-  it('agrees with opening by clipping', () => {
-    let decided = 0;
-    fc.assert(
-      fc.property(fc.array(corner, { minLength: 3, maxLength: 6 }), (points) => {
-        const middle = { x: 0, y: 0 };
-        for (const [x, y] of points) {
-          middle.x += x / points.length;
-          middle.y += y / points.length;
-        }
-        const round = [...points].sort(
-          (a, b) =>
-            Math.atan2(a[1] - middle.y, a[0] - middle.x) - Math.atan2(b[1] - middle.y, b[0] - middle.x),
-        );
-        const panel = zoneArea(mmPolygon(round), []).area[0];
-        if (!panel || !isConvex(panel.outer)) return;
-        const quick = isConvexSliver(panel.outer, 4998);
-        if (quick === undefined) return;
-        decided++;
-        expect(quick).toBe(lostToSquare(panel, 5000) !== null);
-      }),
-      { numRuns: 1500 },
-    );
-    expect(decided).toBeGreaterThan(200);
   });
 });

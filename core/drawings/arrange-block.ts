@@ -16,90 +16,107 @@ export interface Arrangement {
   readonly room: Mm;
 }
 
-interface Drawn {
+/** One way to set a sketch and its lists. */
+interface Laid extends Pick<PageBlock, 'width' | 'height' | 'at'> {
   readonly scale: Scale;
   readonly sketch: Sketch;
 }
 
 /** The narrowest column that lists are legible in beside a sketch. */
 const listWidth: Mm = 62;
-const gap: Mm = 4;
+const gap: Mm = 3;
 const betweenBlocks: Mm = 5;
 
 /**
- * A sketch with its lists: in half the width of the page if everything is legible there, else over the whole width, beside
- * or over its lists, at the largest standard scale (ISO 5455) that fits. Lists longer than a page follow as rows of their own.
+ * A sketch with its lists: in half the width of the page if everything has its place there, or if it can be read and would
+ * be no more than a scale larger over the whole width; else over the whole width, beside or over its lists, at the largest
+ * standard scale (ISO 5455) that fits. Lists longer than a page follow as rows of their own.
  */
 export function arrangeBlock({ size, sketchAt, head, lists, room }: Arrangement): PageBlock[] {
-  const sketches = scales
+  const fitting = scales
     .filter((scale) => onPaper(size[0], scale) <= wholeWidth && onPaper(size[1], scale) <= room)
-    .slice(0, 4)
-    .map((scale): Drawn => ({ scale, sketch: sketchAt(scale) }));
-  const heightUnder = ({ scale, sketch }: Drawn, width: Mm) =>
-    head(width, scale).height + sketch.height + gap + heightOf(lists(width, sketch));
-  const heightBeside = ({ scale, sketch }: Drawn) =>
-    head(wholeWidth, scale).height +
-    Math.max(sketch.height, heightOf(lists(wholeWidth - sketch.width - gap, sketch)));
-  const under = (width: Mm) =>
-    sketches.find((drawn) => drawn.sketch.width <= width && heightUnder(drawn, width) <= room);
+    .slice(0, 4);
+  // Sketches cost far more than all the rest: each is drawn when it is first looked at.
+  const sketches = new Map<Scale, Sketch>();
+  const sketchOf = (scale: Scale): Sketch => {
+    const sketch = sketches.get(scale) ?? sketchAt(scale);
+    sketches.set(scale, sketch);
+    return sketch;
+  };
+  const firstThatFits = (width: Mm, lay: (scale: Scale, sketch: Sketch) => Laid): Laid | undefined => {
+    for (const scale of fitting) {
+      if (onPaper(size[0], scale) > width || sketchOf(scale).width > width) continue;
+      const laid = lay(scale, sketchOf(scale));
+      if (laid.height <= room) return laid;
+    }
+    return undefined;
+  };
 
-  const half = under(halfWidth);
-  if (half?.sketch.isComplete) return [drawUnder(half, 'half')];
-  const beside = sketches.find(
-    (drawn) => drawn.sketch.width <= wholeWidth - listWidth - gap && heightBeside(drawn) <= room,
-  );
-  const below = under(wholeWidth);
-  if (beside && (!below || beside.scale.real <= below.scale.real)) return [drawBeside(beside)];
-  if (below) return [drawUnder(below, 'whole')];
-  const alone = sketches.find(
-    ({ scale, sketch }) =>
-      sketch.width <= wholeWidth && head(wholeWidth, scale).height + sketch.height <= room,
-  );
+  const half = firstThatFits(halfWidth, (scale, sketch) => layUnder(scale, sketch, 'half'));
+  if (half?.sketch.isComplete) return [blockOf(half)];
+  const beside = firstThatFits(wholeWidth - listWidth - gap, layBeside);
+  const below = firstThatFits(wholeWidth, (scale, sketch) => layUnder(scale, sketch, 'whole'));
+  const whole = beside && (!below || beside.scale.real <= below.scale.real) ? beside : below;
+  const isLittleSmaller = half && whole && scales.indexOf(half.scale) <= scales.indexOf(whole.scale) + 1;
+  if (half?.sketch.isLegible && isLittleSmaller) return [blockOf(half)];
+  if (whole) return [blockOf(whole)];
+  const alone = firstThatFits(wholeWidth, layAlone);
   if (!alone) throw new Error(`A sketch of ${size[0]} × ${size[1]} mm fits no page at a standard scale.`);
-  return drawRunningOn(alone);
+  const rows = lists(wholeWidth, alone.sketch).map((row): PageBlock => ({ width: 'whole', ...row }));
+  return [blockOf(alone), ...withGapBelow(rows)];
 
-  function drawUnder(drawn: Drawn, width: PageBlock['width']): PageBlock {
-    const { scale, sketch } = drawn;
+  function layUnder(scale: Scale, sketch: Sketch, width: PageBlock['width']): Laid {
     const wide = width === 'half' ? halfWidth : wholeWidth;
     const top = head(wide, scale);
+    const under = lists(wide, sketch);
     return {
+      scale,
+      sketch,
       width,
-      ratio: ratioOf(scale),
-      height: heightUnder(drawn, wide) + betweenBlocks,
+      height: top.height + sketch.height + gap + heightOf(under),
       at: (left, y) => [
         ...top.at(left, y),
         ...placeSketch(sketch, left, y - top.height),
-        ...stack(lists(wide, sketch), left, y - top.height - sketch.height - gap),
+        ...stack(under, left, y - top.height - sketch.height - gap),
       ],
     };
   }
 
-  function drawBeside(drawn: Drawn): PageBlock {
-    const { scale, sketch } = drawn;
+  function layBeside(scale: Scale, sketch: Sketch): Laid {
+    const top = head(wholeWidth, scale);
+    const aside = lists(wholeWidth - sketch.width - gap, sketch);
+    return {
+      scale,
+      sketch,
+      width: 'whole',
+      height: top.height + Math.max(sketch.height, heightOf(aside)),
+      at: (left, y) => [
+        ...top.at(left, y),
+        ...placeSketch(sketch, left, y - top.height),
+        ...stack(aside, left + sketch.width + gap, y - top.height),
+      ],
+    };
+  }
+
+  function layAlone(scale: Scale, sketch: Sketch): Laid {
     const top = head(wholeWidth, scale);
     return {
+      scale,
+      sketch,
       width: 'whole',
-      ratio: ratioOf(scale),
-      height: heightBeside(drawn) + betweenBlocks,
-      at: (left, y) => [
-        ...top.at(left, y),
-        ...placeSketch(sketch, left, y - top.height),
-        ...stack(lists(wholeWidth - sketch.width - gap, sketch), left + sketch.width + gap, y - top.height),
-      ],
-    };
-  }
-
-  function drawRunningOn({ scale, sketch }: Drawn): PageBlock[] {
-    const top = head(wholeWidth, scale);
-    const drawing: PageBlock = {
-      width: 'whole',
-      ratio: ratioOf(scale),
-      height: top.height + sketch.height + gap,
+      height: top.height + sketch.height,
       at: (left, y) => [...top.at(left, y), ...placeSketch(sketch, left, y - top.height)],
     };
-    const rows = lists(wholeWidth, sketch).map((row): PageBlock => ({ width: 'whole', ...row }));
-    return [drawing, ...rows, { width: 'whole', height: betweenBlocks, at: () => [] }];
   }
+}
+
+function blockOf({ width, height, at, scale }: Laid): PageBlock {
+  return { width, height, at, ratio: ratioOf(scale), gap: betweenBlocks };
+}
+
+/** Blocks of which the last keeps its distance from what follows. */
+export function withGapBelow(blocks: readonly PageBlock[]): PageBlock[] {
+  return blocks.map((block, i) => (i === blocks.length - 1 ? { ...block, gap: betweenBlocks } : block));
 }
 
 /** A rule, the title with scale and face at its right, and lines of text. */

@@ -1,37 +1,39 @@
 import type { JobSheet, WorkedOut } from '../worked-out';
-import { arrangeBlock, titledHead } from './arrange-block';
+import { arrangeBlock, titledHead, withGapBelow } from './arrange-block';
 import type { CutPattern } from './cut-patterns';
-import { patternLists, sheetRows, stockName } from './cut-sheet-lists';
+import { patternLists, sheetRows, stockName, type CutoutsOf } from './cut-sheet-lists';
 import { sketchStockSheet } from './cut-sheet-sketch';
-import { cutSteps } from './cut-steps';
+import type { CutStep } from './cut-steps';
 import { countText, sizeText } from './figure-text';
-import type { PageBlock } from './page-blocks';
+import type { BlockGroup } from './page-blocks';
 import type { TextMeasure } from './page';
 import type { Mm } from '../units';
 
 /** A cutting pattern: its sketch, what is cut, in which order, and what is kept; then the marks of all its sheets. */
-export function patternBlocks(
+export function patternGroup(
   pattern: CutPattern,
+  steps: readonly CutStep[],
+  cutoutsOf: CutoutsOf,
   worked: WorkedOut,
   room: Mm,
   measure: TextMeasure,
-): PageBlock[] {
-  const { method, kerf } = worked.job.cutting;
+): BlockGroup {
+  const { method } = worked.job.cutting;
   const { drawn, number, sheets } = pattern;
-  const steps = cutSteps(drawn, method, kerf * 100);
   const lines = [`${sheetsText(sheets)} of ${stockName(worked, drawn.stock)}`];
   const blocks = arrangeBlock({
     size: [drawn.width / 100, drawn.height / 100],
     room,
     sketchAt: (scale) => sketchStockSheet(pattern, steps, scale, measure),
     head: (width, scale) => titledHead(`Pattern ${number}`, lines, scale, width, measure),
-    lists: (width, sketch) => patternLists(pattern, steps, method, sketch.isComplete, width, measure),
+    lists: (width, sketch) =>
+      patternLists(pattern, steps, cutoutsOf, method, sketch.isComplete, width, measure),
   });
-  return [...blocks, ...sheetRows(pattern, measure)];
+  return { blocks: [...blocks, ...withGapBelow(sheetRows(pattern, measure))], mayFillGaps: true };
 }
 
-/** `4 stock sheets N12 to N15`; `rack piece R7, 300 × 300`. */
-function sheetsText(sheets: readonly JobSheet[]): string {
+/** `4 stock sheets N12 to N15`; `1 rack piece R7, 300 × 300,`. */
+export function sheetsText(sheets: readonly JobSheet[]): string {
   const { fromRack, width, height } = sheets[0]!;
   const ids = rangesText(sheets.map(({ id }) => id));
   return fromRack === null

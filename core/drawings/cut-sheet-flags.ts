@@ -6,6 +6,8 @@ import type { Mm } from '../units';
 
 /** Space that flags take outside the sketch, at its head and at its right. */
 export const flagDepth: Mm = 7;
+/** Space above a sketch without flags there: its running dimensions reach so far. */
+const clearOfSketch: Mm = 2;
 
 const flagHeight = 4;
 const pole = 2;
@@ -20,14 +22,15 @@ interface Flag {
  * the sheet carry it on their line.
  *
  * @param box the stock sheet on paper
- * @returns items; the boxes of flags inside the sheet, which no label may cover; whether every cut has its flag
+ * @returns items; the boxes of flags inside the sheet, which no label may cover; the space they take above the
+ *   sketch; whether every cut has its flag
  */
 export function drawFlags(
   steps: readonly CutStep[],
   box: PaperBox,
   toPaper: (point: { x: number; y: number }) => PaperPoint,
   measure: TextMeasure,
-): { items: Item[]; inside: PaperBox[]; isComplete: boolean } {
+): { items: Item[]; inside: PaperBox[]; above: Mm; isComplete: boolean } {
   const head: { at: Mm; flag: Flag }[] = [];
   const right: { at: Mm; flag: Flag }[] = [];
   const within: { flag: Flag; spots: PaperPoint[] }[] = [];
@@ -73,7 +76,7 @@ export function drawFlags(
     items.push(...along.items);
     isComplete &&= along.isComplete;
   }
-  return { items, inside, isComplete };
+  return { items, inside, above: head.length > 0 ? flagDepth : clearOfSketch, isComplete };
 }
 
 /** Beside a crowded cut the flag stands off it, tied by a leader. */

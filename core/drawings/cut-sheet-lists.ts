@@ -7,8 +7,12 @@ import { formatHundredth, formatMm } from './figures';
 import { layHeading, layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
 import type { TextMeasure } from './page';
 import type { PageBlock } from './page-blocks';
+import type { Cutout, CutoutKind } from './panel-measures';
 import { boxOf } from '../geometry/polygon';
 import type { Mm } from '../units';
+
+/** What is cut out of the panel with a mark. */
+export type CutoutsOf = (mark: string) => readonly Pick<Cutout, 'kind'>[];
 
 /** More sheets than this have their marks in a table after the sketch. */
 const fewSheets = 4;
@@ -20,6 +24,7 @@ const fewSheets = 4;
 export function patternLists(
   pattern: CutPattern,
   steps: readonly CutStep[],
+  cutoutsOf: CutoutsOf,
   method: CuttingMethod,
   isSketchComplete: boolean,
   width: Mm,
@@ -29,7 +34,7 @@ export function patternLists(
   const columns = cutColumns(width, method);
   return [
     ...(says ? [] : table(panelColumns(width), panelRows(pattern), measure)),
-    ...(steps.length > 0 ? table(columns, cutRows(pattern, steps, method), measure) : []),
+    ...(steps.length > 0 ? table(columns, cutRows(pattern, steps, cutoutsOf, method), measure) : []),
     ...layRows(offcutColumns(width), offcutRows(pattern), measure),
   ];
 }
@@ -97,14 +102,20 @@ function cutColumns(width: Mm, method: CuttingMethod): FlowColumn[] {
   ];
 }
 
-function cutRows({ places, drawn }: CutPattern, steps: readonly CutStep[], method: CuttingMethod): FlowRow[] {
+function cutRows(
+  { places, drawn }: CutPattern,
+  steps: readonly CutStep[],
+  cutoutsOf: CutoutsOf,
+  method: CuttingMethod,
+): FlowRow[] {
   return steps.map((step): FlowRow => {
     const number = String(step.number);
     if (step.kind === 'open') {
       const place = places[drawn.placements.findIndex(({ mark }) => mark === step.panel)];
+      const what = cutoutsText(cutoutsOf(step.panel));
       return {
         kind: 'row',
-        cells: [number, `open the cutouts of ${place?.key ?? step.panel}, see its panel sheet`, '', ''],
+        cells: [number, `cut the ${what} of ${place?.key ?? step.panel}, see its panel sheet`, '', ''],
       };
     }
     if (step.fromEdge === null) {
@@ -118,6 +129,22 @@ function cutRows({ places, drawn }: CutPattern, steps: readonly CutStep[], metho
     const figures = [formatHundredth(step.fromEdge), ...(method === 'edge-to-edge' ? [inHand] : [])];
     return { kind: 'row', cells: [number, edge, ...figures] };
   });
+}
+
+/** `notch`; `notch and hole`; `notches and slants`. */
+export function cutoutsText(cutouts: readonly Pick<Cutout, 'kind'>[]): string {
+  const names: readonly (readonly [CutoutKind, string, string])[] = [
+    ['notch', 'notch', 'notches'],
+    ['hole', 'hole', 'holes'],
+    ['slant', 'slant', 'slants'],
+  ];
+  const present = names.flatMap(([kind, one, many]) => {
+    const count = cutouts.filter((cutout) => cutout.kind === kind).length;
+    return count === 0 ? [] : [count === 1 ? one : many];
+  });
+  return present.length > 1
+    ? `${present.slice(0, -1).join(', ')} and ${present.at(-1)!}`
+    : (present[0] ?? 'shape');
 }
 
 function offcutColumns(width: Mm): FlowColumn[] {

@@ -63,9 +63,10 @@ export function sketchStockSheet(
   ];
   return {
     width: frame.left + box.right + flagDepth,
-    height: frame.foot + box.top + flagDepth,
+    height: frame.foot + box.top + flags.above,
     items: moveItems(items, frame.left, frame.foot),
     isComplete: labels.isComplete && flags.isComplete && all !== undefined,
+    isLegible: labels.isLegible && flags.isComplete && all !== undefined,
   };
 }
 
@@ -78,7 +79,7 @@ function labelPlaces(
   toPaper: (point: Point) => PaperPoint,
   obstacles: readonly PaperBox[],
   measure: TextMeasure,
-): { texts: Text[]; isComplete: boolean } {
+): { texts: Text[]; isComplete: boolean; isLegible: boolean } {
   const inAll = (linesOf: (place: CutPattern['places'][number]) => LabelLine[]) =>
     places.map((place) => {
       const { outline, quarterTurns } = place.placement;
@@ -105,9 +106,12 @@ function labelPlaces(
   };
   const large = inAll((place) => say(place, 3.5));
   const small = isFull(large) ? large : inAll((place) => say(place, 2.5));
-  if (isFull(small)) return { texts: small.flatMap((label) => label!.texts), isComplete: true };
+  if (isFull(small)) {
+    return { texts: small.flatMap((label) => label!.texts), isComplete: true, isLegible: true };
+  }
   const keys = inAll(({ key }) => [heading(key, 2.5)]);
-  return { texts: small.flatMap((label, i) => (label ?? keys[i])?.texts ?? []), isComplete: false };
+  const shown = small.map((label, i) => label ?? keys[i]);
+  return { texts: shown.flatMap((label) => label?.texts ?? []), isComplete: false, isLegible: isFull(shown) };
 }
 
 function hangingSize({ outline, quarterTurns }: Placement): string {

@@ -1,16 +1,29 @@
 import type { WorkedOut } from '../worked-out';
+import type { Mm } from '../units';
+import { withGapBelow } from './arrange-block';
 import { cautions, checkOnSite } from './cautions';
 import { deliveryText } from './cut-list';
-import { cutPatterns, type WholeSheets } from './cut-patterns';
-import { patternBlocks } from './cut-sheet-blocks';
+import { cutPatterns, type CutPattern, type WholeSheets } from './cut-patterns';
+import { patternGroup, sheetsText } from './cut-sheet-blocks';
+import { patternIndex } from './cut-sheet-index';
 import { stockName } from './cut-sheet-lists';
+import { cutSteps } from './cut-steps';
 import { formatMm } from './figures';
 import { layHeading, layRows, type FlowColumn, type FlowRow } from './flow-table';
 import type { LodeplanDocument, TextMeasure } from './page';
-import { dealBlocks, drawDealt, ratioOfPage, wholeWidth, type PageBlock } from './page-blocks';
-import { panelBlocks, panelShapes } from './panel-sheet';
+import {
+  dealBlocks,
+  drawDealt,
+  ratioOfPage,
+  wholeWidth,
+  type BlockGroup,
+  type DealtPage,
+  type PageBlock,
+} from './page-blocks';
+import { measurePanels, panelBlocks, panelShapes, type PanelShape } from './panel-sheet';
 import { placedPanels } from './placed-panels';
 import { tradePage, upright, type TradeDocument } from './trade-page';
+import { panelSheetOf } from './whole-to-open';
 
 /**
  * What is cut from which stock sheet: whole sheets as a list, each cutting pattern once with all the sheets cut by it, then
@@ -30,18 +43,8 @@ export function cutSheets(worked: WorkedOut, measure: TextMeasure): LodeplanDocu
   const roomOf = ({ top, bottom }: { top: number; bottom: number }) => top - bottom;
   const first = roomOf(tradePage(document, 1, 2, measure).space);
   const room = roomOf(tradePage(document, 2, 2, measure).space);
-  const { patterns, whole } = cutPatterns(worked);
-  const shapes = panelShapes(placedPanels(worked));
-  const blocks: PageBlock[] = [
-    ...wholeBlocks(whole, worked, measure),
-    // With no whole sheets before it the first pattern shares the first page with the notes.
-    ...patterns.flatMap((pattern, i) =>
-      patternBlocks(pattern, worked, (i === 0 && whole.length === 0 ? first : room) - 5, measure),
-    ),
-    ...(shapes.length > 0 ? [sectionBlock('Panels with notches, holes and slants')] : []),
-    ...shapes.flatMap((shape) => panelBlocks(shape, room - 15, measure)),
-  ];
-  const pages = dealBlocks(blocks, first, room);
+  const content = contentOf(worked, first, room, measure);
+  const pages = dealWithIndex(content, first, room, measure);
   return {
     name,
     title,
@@ -50,6 +53,73 @@ export function cutSheets(worked: WorkedOut, measure: TextMeasure): LodeplanDocu
       return upright([...items, ...drawDealt(page, space.left, space.top)]);
     }),
   };
+}
+
+interface Content {
+  readonly whole: readonly BlockGroup[];
+  readonly drawings: readonly BlockGroup[];
+  /** The block that shows each pattern. */
+  readonly shownBy: ReadonlyMap<CutPattern, PageBlock>;
+}
+
+function contentOf(worked: WorkedOut, first: Mm, room: Mm, measure: TextMeasure): Content {
+  const { method, kerf } = worked.job.cutting;
+  const { patterns, whole } = cutPatterns(worked);
+  const panels = measurePanels(placedPanels(worked));
+  const cutouts = new Map(panels.map(({ placed, measures }) => [placed.panel.mark, measures.cutouts]));
+  const shapes = panelShapes(panels);
+  const shapeOf = new Map(shapes.flatMap((shape) => shape.marks.map((mark) => [mark, shape] as const)));
+  const onPanelSheet = new Map<PanelShape, CutPattern[]>();
+  const shownBy = new Map<CutPattern, PageBlock>();
+  const patternGroups = patterns.flatMap((pattern, i): BlockGroup[] => {
+    const steps = cutSteps(pattern.drawn, method, kerf * 100);
+    const shape = panelSheetOf(pattern, steps, shapeOf);
+    if (shape) {
+      onPanelSheet.set(shape, [...(onPanelSheet.get(shape) ?? []), pattern]);
+      return [];
+    }
+    // With no whole sheets before it the first pattern shares the first page with the notes.
+    const most = i === 0 && whole.length === 0 ? first : room;
+    const cutoutsOf = (mark: string) => cutouts.get(mark) ?? [];
+    const group = patternGroup(pattern, steps, cutoutsOf, worked, most, measure);
+    shownBy.set(pattern, group.blocks[0]!);
+    return [group];
+  });
+  const heading = sectionBlock('Panels with notches, holes and slants');
+  const panelGroups = shapes.map((shape, i): BlockGroup => {
+    const own = onPanelSheet.get(shape) ?? [];
+    const blocks = panelBlocks(shape, own.map(patternText), room - heading.height, measure);
+    for (const pattern of own) shownBy.set(pattern, blocks[0]!);
+    return { blocks: i === 0 ? [heading, ...blocks] : blocks };
+  });
+  return {
+    whole: whole.length > 0 ? [wholeGroup(whole, worked, measure)] : [],
+    drawings: [...patternGroups, ...panelGroups],
+    shownBy,
+  };
+}
+
+/** `Pattern 2: 1 stock sheet N13, whole but for this`. */
+function patternText({ number, sheets }: CutPattern): string {
+  return `Pattern ${number}: ${sheetsText(sheets).replace(/,$/, '')}, whole but for this`;
+}
+
+/** Patterns that run over several pages are listed on the first with the pages they are on. */
+function dealWithIndex(
+  { whole, drawings, shownBy }: Content,
+  first: Mm,
+  room: Mm,
+  measure: TextMeasure,
+): DealtPage[] {
+  const plain = dealBlocks([...whole, ...drawings], first, room);
+  if (plain.length === 1 || shownBy.size === 0) return plain;
+  const patterns = [...shownBy.keys()].sort((a, b) => a.number - b.number);
+  const deal = (pageOf: (pattern: CutPattern) => number) =>
+    dealBlocks([...whole, patternIndex(patterns, pageOf, measure), ...drawings], first, room);
+  const pageOf = new Map(
+    deal(() => 1).flatMap(({ blocks }, i) => blocks.map(({ block }) => [block, i + 1] as const)),
+  );
+  return deal((pattern) => pageOf.get(shownBy.get(pattern)!)!);
 }
 
 function notesFor({ job }: WorkedOut): string[] {
@@ -69,12 +139,11 @@ function notesFor({ job }: WorkedOut): string[] {
   ];
 }
 
-function wholeBlocks(whole: readonly WholeSheets[], worked: WorkedOut, measure: TextMeasure): PageBlock[] {
-  if (whole.length === 0) return [];
+function wholeGroup(whole: readonly WholeSheets[], worked: WorkedOut, measure: TextMeasure): BlockGroup {
   const columns: FlowColumn[] = [
-    { heading: 'Stock', align: 'left', width: 62 },
+    { heading: 'Stock', align: 'left', width: 65 },
     { heading: 'Number', align: 'right', width: 16 },
-    { heading: 'Stock sheet: panel', align: 'left', width: wholeWidth - 78 },
+    { heading: 'Stock sheet: panel', align: 'left', width: wholeWidth - 81 },
   ];
   const rows = whole.flatMap(({ stock, delivery, sheets }): FlowRow[] =>
     // Long lists in parts, so that they break over pages.
@@ -87,12 +156,13 @@ function wholeBlocks(whole: readonly WholeSheets[], worked: WorkedOut, measure: 
       ],
     })),
   );
-  const space = { height: 5, at: () => [] };
-  const table = [layHeading(columns, measure), ...layRows(columns, rows, measure), space];
-  return [
-    sectionBlock('Whole stock sheets, not cut'),
-    ...table.map((block): PageBlock => ({ width: 'whole', ...block })),
-  ];
+  const table = [{ ...layHeading(columns, measure), keepWithNext: true }, ...layRows(columns, rows, measure)];
+  return {
+    blocks: [
+      sectionBlock('Whole stock sheets, not cut'),
+      ...withGapBelow(table.map((block): PageBlock => ({ width: 'whole', ...block }))),
+    ],
+  };
 }
 
 function sectionBlock(text: string): PageBlock {

@@ -31,7 +31,7 @@ export interface FlowBlock {
 const height = 2.5;
 const lineHeight: Mm = 4;
 const padding: Mm = 1.3;
-const columnGap: Mm = 3;
+export const columnGap: Mm = 3;
 
 export function flowTableWidth(columns: readonly FlowColumn[]): Mm {
   return columns.reduce((sum, { width }) => sum + width, 0);
@@ -155,14 +155,14 @@ function layCells(
 ): FlowBlock {
   // The last column ends flush with the rules.
   const gapAfter = (c: number) => (c === columns.length - 1 ? 0 : columnGap);
-  const wrapped = columns.map(({ width }, c) =>
-    wrapText(
-      cells[c] ?? '',
-      width - gapAfter(c),
-      height,
-      { face: style.face, weight: style.weight },
-      measure,
-    ),
+  const last = columns.findLastIndex((_, c) => (cells[c] ?? '') !== '');
+  // Nothing follows the last entry: it may run on to the end of the row.
+  const widthFrom = (c: number) =>
+    c === last && columns[c]!.align === 'left'
+      ? flowTableWidth(columns.slice(c))
+      : columns[c]!.width - gapAfter(c);
+  const wrapped = columns.map((_, c) =>
+    wrapText(cells[c] ?? '', widthFrom(c), height, { face: style.face, weight: style.weight }, measure),
   );
   const lines = Math.max(1, ...wrapped.map((cell) => cell.length));
   const total = lines * lineHeight + 2 * padding - (lineHeight - height) + 0.3;

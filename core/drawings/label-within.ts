@@ -1,8 +1,8 @@
-import { difference } from '../geometry/clip';
-import { boxOf, polygonArea, rectangle, type Polygon } from '../geometry/polygon';
+import { boxOf, locate, type Polygon } from '../geometry/polygon';
 import type { Mm } from '../units';
 import type { Text, TextHeight, TextMeasure, TextStyle } from './page';
 import { boxesOverlap, grownBox, type PaperBox } from './paper';
+import { crosses } from './setting-out-view';
 
 export interface LabelLine extends TextStyle {
   readonly text: string;
@@ -74,10 +74,20 @@ const spots: readonly (readonly [number, number])[] = [
   [0, 0],
 ];
 
-function isWithin({ left, bottom, right, top }: PaperBox, area: Polygon): boolean {
-  const h = (length: Mm) => Math.round(length * 100);
-  const box = rectangle(h(left), h(bottom), h(right) - h(left), h(top) - h(bottom));
-  return difference([box], [area]).reduce((sum, rest) => sum + polygonArea(rest), 0) === 0;
+/** A box lies in a polygon if its middle does and no edge passes through it. */
+function isWithin(box: PaperBox, { outer, holes }: Polygon): boolean {
+  // Half a hundredth smaller, so that an edge along the box does not count as passing through.
+  const small: PaperBox = {
+    left: Math.round(box.left * 100) + 0.5,
+    bottom: Math.round(box.bottom * 100) + 0.5,
+    right: Math.round(box.right * 100) - 0.5,
+    top: Math.round(box.top * 100) - 0.5,
+  };
+  const { left, bottom, right, top } = small;
+  const passes = (ring: readonly { readonly x: number; readonly y: number }[]) =>
+    ring.some((from, i) => crosses(from, ring[(i + 1) % ring.length]!, small));
+  if (passes(outer) || holes.some(passes)) return false;
+  return locate({ x: (left + right) / 2, y: (bottom + top) / 2 }, { outer, holes }) === 'inside';
 }
 
 function linesIn(lines: readonly LabelLine[], box: PaperBox, turned: boolean): Text[] {

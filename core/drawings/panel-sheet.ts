@@ -23,12 +23,23 @@ export interface PanelShape {
   readonly marks: readonly string[];
 }
 
+/** A panel that is cut, with its sizes. */
+export interface MeasuredPanel {
+  readonly placed: PlacedPanel;
+  readonly measures: PanelMeasures;
+}
+
+/** Sizes of all panels that are no whole stock sheet. */
+export function measurePanels(placed: readonly PlacedPanel[]): MeasuredPanel[] {
+  return placed
+    .filter(({ panel }) => !panel.full)
+    .map((one) => ({ placed: one, measures: panelMeasures(one.panel, one) }));
+}
+
 /** The distinct shapes among the panels that have a notch, a hole or a slant, in the order of their first marks. */
-export function panelShapes(placed: readonly PlacedPanel[]): PanelShape[] {
+export function panelShapes(measured: readonly MeasuredPanel[]): PanelShape[] {
   const shapes = new Map<string, { drawn: PlacedPanel; measures: PanelMeasures; marks: string[] }>();
-  for (const one of placed) {
-    if (one.panel.full) continue;
-    const measures = panelMeasures(one.panel, one);
+  for (const { placed: one, measures } of measured) {
     if (measures.cutouts.length === 0) continue;
     const key = `${one.panel.stock} ${shapeKey(measures)}`;
     const known = shapes.get(key);
@@ -38,9 +49,14 @@ export function panelShapes(placed: readonly PlacedPanel[]): PanelShape[] {
   return [...shapes.values()];
 }
 
-/** A panel with its notches and holes dimensioned from its lower left corner: what the fitter snips by. */
+/**
+ * A panel with its notches and holes dimensioned from its lower left corner: what the fitter snips by.
+ *
+ * @param patterns what to say of the cutting patterns that are this panel and nothing else, a line each
+ */
 export function panelBlocks(
   { drawn, measures, marks }: PanelShape,
+  patterns: readonly string[],
   room: Mm,
   measure: TextMeasure,
 ): PageBlock[] {
@@ -56,6 +72,7 @@ export function panelBlocks(
         [
           `${sizeText(width, height)}, stock ${drawn.panel.stock}`,
           ...(marks.length === 1 ? [] : [marks.join(', ')]),
+          ...patterns,
         ],
         scale,
         wide,
@@ -147,6 +164,7 @@ function sketchPanel(
     width: 0.5,
   }));
   const head = numbered.length > 0 ? 5 : 2;
+  const isComplete = all !== undefined && Math.max(box.right, box.top) >= 45;
   return {
     width: frame.left + box.right + 6,
     height: frame.foot + box.top + head,
@@ -155,7 +173,8 @@ function sketchPanel(
       frame.left,
       frame.foot,
     ),
-    isComplete: all !== undefined && Math.max(box.right, box.top) >= 45,
+    isComplete,
+    isLegible: isComplete,
   };
 }
 

@@ -9,6 +9,8 @@ export interface Sketch {
   readonly items: readonly Item[];
   /** Whether every mark and size found its place in the drawing itself. */
   readonly isComplete: boolean;
+  /** Whether it can be read together with its lists: nothing is left out that only the drawing can show. */
+  readonly isLegible: boolean;
 }
 
 export function placeSketch(sketch: Sketch, left: Mm, top: Mm): Item[] {

@@ -78,11 +78,27 @@ describe.each(workedJobs)('cut sheets and cut list of the job %s', (_, worked) =
     expect(faces.length).toBeGreaterThanOrEqual(sketches);
   });
 
-  it('draw a pattern once, however many sheets are cut by it', () => {
-    const titles = sheets.pages.flatMap(textsOf).filter((text) => /^Pattern \d+$/.test(text));
-    const numbers = cutPatterns(worked).patterns.map(({ number }) => `Pattern ${number}`);
-    for (const number of numbers) expect(titles).toContain(number);
-    expect(new Set(numbers).size).toBe(numbers.length);
+  it('show a pattern once, drawn or with the panel that it is, and list the page it is on', () => {
+    const { patterns } = cutPatterns(worked);
+    const shown = sheets.pages.map((page) =>
+      textsOf(page).flatMap(
+        (text) => /^Pattern (\d+)(?:$|: \d+ (?:stock sheet|rack piece))/.exec(text)?.[1] ?? [],
+      ),
+    );
+    expect(
+      shown
+        .flat()
+        .map(Number)
+        .sort((a, b) => a - b),
+    ).toEqual(patterns.map(({ number }) => number));
+    const index = textsOf(sheets.pages[0]!);
+    for (const { number, sheets: alike } of patterns) {
+      const page = shown.findIndex((numbers) => numbers.includes(String(number)));
+      const ids = index.findIndex(
+        (text, i) => text.startsWith(alike[0]!.id) && index[i - 1] === String(number),
+      );
+      expect(index[ids + 1]).toBe(String(page + 1));
+    }
   });
 
   it('show plan and spares beside what to order', () => {

@@ -13,8 +13,9 @@ import { measureWith, type FontFiles } from '../drawings/fonts';
 import { writePdf } from '../drawings/pdf';
 import type { Job } from '../job/schema';
 import { readJob } from '../job/read';
-import { defaultSteps, workOutFully } from './pipeline';
+import { workOutFully } from './pipeline';
 import { toResults } from './results';
+import { defaultSteps } from './steps';
 
 const usage = 'Usage: npm run job -- JOB.json --out DIR [--steps N] [--date YYYY-MM-DD]';
 

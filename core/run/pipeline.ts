@@ -12,12 +12,10 @@ import { gatherDeliveries, type Delivery } from './deliveries';
 import { issuedMarks } from './issued-marks';
 import { joinDeliveries } from './job-cutting';
 import { planDeliveries } from './plan-deliveries';
+import { defaultSteps } from './steps';
 import { formatOf, rackOf } from './stock-formats';
 import { createCache, type WallCache } from './wall-cache';
 import type { WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
-
-/** The budget that screen, documents and command line share. */
-export const defaultSteps = 60;
 
 /**
  * Works out a job: survey → zones → panels → cutting.

@@ -56,6 +56,10 @@ export class OpenJob {
   get settled(): boolean {
     return this.#gestureStart === null;
   }
+  /** Whether the job could be saved and opened again; only a gesture under way can break that. */
+  get isSound(): boolean {
+    return this.settled || this.#faultOf(this.#job) === null;
+  }
   get undoName(): string | undefined {
     return this.#done.at(-1)?.name;
   }

@@ -1,9 +1,10 @@
 import type { Job } from '../../core/job/schema';
-import type { WorkedOut } from '../../core/run/worked-out';
+import type { WorkedOut, WorkedWall } from '../../core/worked-out';
+import { unpackWalls } from './changed-walls';
 import type { WorkReply, WorkRequest } from './protocol';
 
 /** Steps of the cutting search for the plan that screen, documents and command line all show. */
-export { defaultSteps } from '../../core/run/pipeline';
+export { defaultSteps } from '../../core/run/steps';
 
 /**
  * What follows from the job on the screen. `worked` is the newest result there is (of an older version while
@@ -19,7 +20,8 @@ export class Results {
 
   readonly #worker: Worker;
   #request = 0;
-  #versionOfRequest = -1;
+  #asked: { readonly job: Job; readonly version: number } | null = null;
+  #walls: readonly WorkedWall[] = [];
 
   constructor(worker: Worker) {
     this.#worker = worker;
@@ -29,21 +31,24 @@ export class Results {
 
   ask(job: Job, version: number, steps: number): void {
     this.#request++;
-    this.#versionOfRequest = version;
+    this.#asked = { job, version };
     this.final = false;
     const request: WorkRequest = { request: this.#request, job, steps };
     this.#worker.postMessage(request);
   }
 
   #receive(reply: WorkReply): void {
-    if (reply.request !== this.#request) return;
+    // What is kept of the walls goes on even from replies that come too late.
+    if ('walls' in reply) this.#walls = unpackWalls(reply.walls, this.#walls);
+    if (reply.request !== this.#request || !this.#asked) return;
     if ('fault' in reply) {
       this.fault = reply.fault;
       return;
     }
+    const { job, version } = this.#asked;
     this.fault = null;
-    this.worked = reply.worked;
-    this.version = this.#versionOfRequest;
+    this.worked = { ...reply.rest, job, walls: this.#walls };
+    this.version = version;
     this.final = reply.final;
   }
 }

@@ -1,16 +1,18 @@
-import type { Polygon, Ring } from '../geometry/polygon';
+import type { Box, Polygon, Ring } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 
 /** A part of a panel's edge that no square reaches, in the direction of the edge, which has the panel on its left. */
 export interface LostStretch {
   readonly edge: PanelEdge;
+  /** The edge's direction, of length 1. */
+  readonly ux: number;
+  readonly uy: number;
   readonly ax: number;
   readonly ay: number;
   readonly bx: number;
   readonly by: number;
 }
 
-/** An edge of a panel with its direction of length 1. */
 export interface PanelEdge {
   /** 0 is the outline, from 1 on the holes. */
   readonly ring: number;
@@ -18,8 +20,14 @@ export interface PanelEdge {
   readonly ay: Hundredth;
   readonly bx: Hundredth;
   readonly by: Hundredth;
-  readonly ux: number;
-  readonly uy: number;
+}
+
+/**
+ * Edges of one ring, one after the other, that keep to one quarter of the compass, as a quarter of a circle does;
+ * or a level or upright edge by itself. What is true of the box round a run spares looking at its edges.
+ */
+export interface EdgeRun extends Box {
+  readonly edges: readonly PanelEdge[];
 }
 
 /** Shorter stretches are as good as none, and shorter gaps no gaps; hundredths. */
@@ -35,31 +43,83 @@ const leastGap = 1;
  *            ╲ │   │      a whole side: a point is lost if no place along the edge is free for a square that
  *          ───╲└───┘      covers it.
  */
-export function lostStretches(edges: readonly PanelEdge[], side: Hundredth): LostStretch[] {
+export function lostStretches(runs: readonly EdgeRun[], side: Hundredth): LostStretch[] {
   const found: LostStretch[] = [];
-  for (const edge of edges) {
-    const { ax, ay, bx, by } = edge;
-    if (ax !== bx && ay !== by) lostAlongSlope(edge, edges, side, found);
-    else lostAlongAxis(edge, edges, side, found);
+  for (const run of runs) {
+    const { ax, ay, bx, by } = run.edges[0]!;
+    if (ax !== bx && ay !== by) lostAlongSlopes(run, runs, side, found);
+    else lostAlongAxis(run.edges[0]!, runs, side, found);
   }
   return found;
 }
 
-export function panelEdges({ outer, holes }: Polygon): PanelEdge[] {
-  const edges: PanelEdge[] = [];
+export function runsOfPanel({ outer, holes }: Polygon): EdgeRun[] {
+  const runs: EdgeRun[] = [];
   const add = (points: Ring, ring: number) => {
-    for (let i = 0; i < points.length; i++) {
-      const a = points[i]!;
-      const b = points[i + 1 === points.length ? 0 : i + 1]!;
-      const dx = b.x - a.x;
-      const dy = b.y - a.y;
-      const length = Math.sqrt(dx * dx + dy * dy);
-      edges.push({ ring, ax: a.x, ay: a.y, bx: b.x, by: b.y, ux: dx / length, uy: dy / length });
+    let edges: PanelEdge[] = [];
+    let quarter = 0;
+    let a = points.at(-1)!;
+    for (const b of points) {
+      const isSloping = a.x !== b.x && a.y !== b.y;
+      const heads = isSloping ? (b.x > a.x ? 1 : 2) + (b.y > a.y ? 2 : 4) : 0;
+      if (edges.length > 0 && (heads === 0 || heads !== quarter)) {
+        runs.push(runOf(edges));
+        edges = [];
+      }
+      edges.push({ ring, ax: a.x, ay: a.y, bx: b.x, by: b.y });
+      quarter = heads;
+      a = b;
     }
+    runs.push(runOf(edges));
   };
   add(outer, 0);
-  holes.forEach((hole, i) => add(hole, i + 1));
-  return edges;
+  for (let i = 0; i < holes.length; i++) add(holes[i]!, i + 1);
+  return runs;
+}
+
+/** The ends of a run are corners of its box. */
+function runOf(edges: readonly PanelEdge[]): EdgeRun {
+  const { ax, ay } = edges[0]!;
+  const { bx, by } = edges.at(-1)!;
+  return {
+    edges,
+    left: Math.min(ax, bx),
+    right: Math.max(ax, bx),
+    bottom: Math.min(ay, by),
+    top: Math.max(ay, by),
+  };
+}
+
+function push(found: LostStretch[], edge: PanelEdge, ax: number, ay: number, bx: number, by: number): void {
+  const dx = edge.bx - edge.ax;
+  const dy = edge.by - edge.ay;
+  const length = Math.sqrt(dx * dx + dy * dy);
+  found.push({ edge, ux: dx / length, uy: dy / length, ax, ay, bx, by });
+}
+
+/**
+ * The edges of a run never enter each other's squares, which lie across the run's quarter of the compass; and
+ * other edges only do if the box round theirs comes near enough.
+ */
+function lostAlongSlopes(run: EdgeRun, runs: readonly EdgeRun[], side: number, found: LostStretch[]): void {
+  const { ax, ay, bx, by } = run.edges[0]!;
+  const [reachLeft, reachRight] = by < ay ? [0, side] : [side, 0];
+  const [reachBottom, reachTop] = bx > ax ? [0, side] : [side, 0];
+  const near: PanelEdge[] = [];
+  for (const other of runs) {
+    if (
+      other === run ||
+      other.right <= run.left - reachLeft ||
+      other.left >= run.right + reachRight ||
+      other.top <= run.bottom - reachBottom ||
+      other.bottom >= run.top + reachTop
+    ) {
+      continue;
+    }
+    for (const edge of other.edges) near.push(edge);
+  }
+  if (near.length === 0) return;
+  for (const edge of run.edges) lostAlongSlope(edge, near, side, found);
 }
 
 /**
@@ -92,7 +152,7 @@ function lostAlongSlope(
     const fay = mirrorY * other.ay;
     const fby = mirrorY * other.by;
     const [fBottom, fTop] = fay < fby ? [fay, fby] : [fby, fay];
-    if (fTop <= bottom || fBottom >= top + side || other === edge) continue;
+    if (fTop <= bottom || fBottom >= top + side) continue;
 
     let from = 0;
     let to = 1;
@@ -122,23 +182,12 @@ function lostAlongSlope(
   const [ex, ey] = [edge.bx - edge.ax, edge.by - edge.ay];
   for (const { from, to } of joined(blocked, leastGap / length)) {
     if ((to - from) * length < leastStretch) continue;
-    found.push({
-      edge,
-      ax: edge.ax + from * ex,
-      ay: edge.ay + from * ey,
-      bx: edge.ax + to * ex,
-      by: edge.ay + to * ey,
-    });
+    push(found, edge, edge.ax + from * ex, edge.ay + from * ey, edge.ax + to * ex, edge.ay + to * ey);
   }
 }
 
 /** Places of squares with a side on the edge's line: those that others enter are taken off, the rest reach. */
-function lostAlongAxis(
-  edge: PanelEdge,
-  edges: readonly PanelEdge[],
-  side: number,
-  found: LostStretch[],
-): void {
+function lostAlongAxis(edge: PanelEdge, runs: readonly EdgeRun[], side: number, found: LostStretch[]): void {
   const isLevel = edge.ay === edge.by;
   const [start, end] = isLevel ? [edge.ax, edge.bx] : [edge.ay, edge.by];
   const [first, last] = start < end ? [start, end] : [end, start];
@@ -147,25 +196,35 @@ function lostAlongAxis(
   const at = inward * (isLevel ? edge.ay : edge.ax);
 
   const taken: Interval[] = [];
-  for (const other of edges) {
+  const take = (other: PanelEdge) => {
     const [aAlong, bAlong] = isLevel ? [other.ax, other.bx] : [other.ay, other.by];
     const aDepth = inward * (isLevel ? other.ay : other.ax) - at;
     const bDepth = inward * (isLevel ? other.by : other.bx) - at;
-    if ((aDepth <= 0 && bDepth <= 0) || (aDepth >= side && bDepth >= side)) continue;
+    if ((aDepth <= 0 && bDepth <= 0) || (aDepth >= side && bDepth >= side)) return;
     const alongAt = (depth: number) =>
       aDepth === bDepth ? aAlong : aAlong + ((bAlong - aAlong) * (depth - aDepth)) / (bDepth - aDepth);
     const one = aDepth < 0 ? alongAt(0) : aDepth > side ? alongAt(side) : aAlong;
     const two = bDepth < 0 ? alongAt(0) : bDepth > side ? alongAt(side) : bAlong;
     const [from, to] = one < two ? [one - side, two] : [two - side, one];
     if (to > first - side && from < last) taken.push({ from, to });
+  };
+  for (const run of runs) {
+    const nearest =
+      inward * (isLevel ? (inward > 0 ? run.bottom : run.top) : inward > 0 ? run.left : run.right);
+    const farthest =
+      inward * (isLevel ? (inward > 0 ? run.top : run.bottom) : inward > 0 ? run.right : run.left);
+    if (farthest <= at || nearest >= at + side) continue;
+    if ((isLevel ? run.right : run.top) <= first - side || (isLevel ? run.left : run.bottom) >= last + side)
+      continue;
+    for (const other of run.edges) take(other);
   }
   let lostFrom = first;
   let freeFrom = first - side;
   const lose = (to: number) => {
     if (to - lostFrom < leastStretch) return;
     const [a, b] = start < end ? [lostFrom, to] : [to, lostFrom];
-    if (isLevel) found.push({ edge, ax: a, ay: edge.ay, bx: b, by: edge.ay });
-    else found.push({ edge, ax: edge.ax, ay: a, bx: edge.ax, by: b });
+    if (isLevel) push(found, edge, a, edge.ay, b, edge.ay);
+    else push(found, edge, edge.ax, a, edge.ax, b);
   };
   for (const { from, to } of joined(taken, 0)) {
     if (from >= freeFrom) {

@@ -1,6 +1,6 @@
 import type { Polygon } from '../geometry/polygon';
 import type { Hundredth } from '../units';
-import { lostStretches, panelEdges, type LostStretch, type PanelEdge } from './lost-stretches';
+import { lostStretches, runsOfPanel, type EdgeRun, type LostStretch, type PanelEdge } from './lost-stretches';
 import { leastLostArea, roundingOfCurves } from './narrow-place';
 
 const leastOpposition = Math.cos(Math.PI / 6) - 1e-6;
@@ -24,29 +24,29 @@ const slack = 30;
  *           ╲          │
  */
 export function quickSliver(panel: Polygon, leastWidth: Hundredth): boolean | undefined {
-  const edges = panelEdges(panel);
+  const runs = runsOfPanel(panel);
   // Between the square that is asked for and the one that clipping takes: whatever that one loses, this one does.
-  const lost = lostStretches(edges, Math.max(1, leastWidth - roundingOfCurves / 2));
+  const lost = lostStretches(runs, Math.max(1, leastWidth - roundingOfCurves / 2));
   if (!lost.some((one, i) => hasOpposite(one, lost, i))) return false;
   const groups = linked(lost, leastWidth);
   let doubtful = false;
   for (let i = 0; i < lost.length; i++) {
     for (let j = i + 1; j < lost.length; j++) {
-      if (groups[i] !== groups[j] || !areOpposite(lost[i]!.edge, lost[j]!.edge)) continue;
-      if (isStrip(lost[i]!.edge, lost[j]!.edge, edges, leastWidth)) return true;
+      if (groups[i] !== groups[j] || !areOpposite(lost[i]!, lost[j]!)) continue;
+      if (isStrip(lost[i]!.edge, lost[j]!.edge, runs, leastWidth)) return true;
       doubtful = true;
     }
   }
   return doubtful ? undefined : false;
 }
 
-function hasOpposite({ edge }: LostStretch, lost: readonly LostStretch[], i: number): boolean {
-  for (let j = i + 1; j < lost.length; j++) if (areOpposite(edge, lost[j]!.edge)) return true;
+function hasOpposite(one: LostStretch, lost: readonly LostStretch[], i: number): boolean {
+  for (let j = i + 1; j < lost.length; j++) if (areOpposite(one, lost[j]!)) return true;
   return false;
 }
 
-/** Whether the directions of two edges are within 30° of opposite. */
-function areOpposite(a: PanelEdge, b: PanelEdge): boolean {
+/** Whether the edges of two stretches are within 30° of opposite directions. */
+function areOpposite(a: LostStretch, b: LostStretch): boolean {
   return -(a.ux * b.ux + a.uy * b.uy) >= leastOpposition;
 }
 
@@ -80,9 +80,9 @@ function areNear(one: LostStretch, other: LostStretch, reach: number): boolean {
 }
 
 /** Whether what lies between two edges is a strip too narrow for the square, with nothing else in it. */
-function isStrip(one: PanelEdge, other: PanelEdge, edges: readonly PanelEdge[], leastWidth: number): boolean {
+function isStrip(one: PanelEdge, other: PanelEdge, runs: readonly EdgeRun[], leastWidth: number): boolean {
   return (
-    isLevelStrip(one, other, edges, leastWidth, false) || isLevelStrip(one, other, edges, leastWidth, true)
+    isLevelStrip(one, other, runs, leastWidth, false) || isLevelStrip(one, other, runs, leastWidth, true)
   );
 }
 
@@ -90,7 +90,7 @@ function isStrip(one: PanelEdge, other: PanelEdge, edges: readonly PanelEdge[], 
 function isLevelStrip(
   one: PanelEdge,
   other: PanelEdge,
-  edges: readonly PanelEdge[],
+  runs: readonly EdgeRun[],
   leastWidth: number,
   swapped: boolean,
 ): boolean {
@@ -119,15 +119,14 @@ function isLevelStrip(
   if (height < leastSureHeight || area < 2 * leastLostArea) return false;
   const from = Math.min(leftAt(bottom), leftAt(top));
   const to = Math.max(rightAt(bottom), rightAt(top));
-  return !edges.some(
-    (edge) =>
-      edge !== one &&
-      edge !== other &&
-      bottomOf(edge) < top &&
-      topOf(edge) > bottom &&
-      (swapped ? Math.min(edge.ay, edge.by) : Math.min(edge.ax, edge.bx)) < to &&
-      (swapped ? Math.max(edge.ay, edge.by) : Math.max(edge.ax, edge.bx)) > from,
-  );
+  const isBetween = (edge: PanelEdge) =>
+    edge !== one &&
+    edge !== other &&
+    bottomOf(edge) < top &&
+    topOf(edge) > bottom &&
+    (swapped ? Math.min(edge.ay, edge.by) : Math.min(edge.ax, edge.bx)) < to &&
+    (swapped ? Math.max(edge.ay, edge.by) : Math.max(edge.ax, edge.bx)) > from;
+  return !runs.some(({ edges }) => edges.some(isBetween));
 }
 
 /** A strip lower than this touches its edges too little to be sure of; hundredths. */

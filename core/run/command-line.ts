@@ -87,7 +87,8 @@ async function loadFonts(): Promise<FontFiles> {
 function summaryOf({ cutting, walls }: ReturnType<typeof workOutFully>, files: number, out: string): string {
   const spares = cutting.order.reduce((sum, entry) => sum + entry.spares, 0);
   const proof = cutting.leastPossible ? 'no plan needs fewer' : `at least ${cutting.lowerBound} are needed`;
-  return `${walls.length} walls, ${cutting.newSheets} stock sheets + ${spares} spare (${proof}). ${files} files in ${out}.`;
+  const count = walls.length === 1 ? '1 wall' : `${walls.length} walls`;
+  return `${count}, ${cutting.newSheets} stock sheets + ${spares} spare (${proof}). ${files} files in ${out}.`;
 }
 
 function fail(lines: readonly string[]): never {

@@ -4,7 +4,6 @@ import { wrapText } from './text';
 
 /*
  * A table that runs over pages: entries wrap, groups keep with their first row, every page repeats the heading.
- * (Where all rows are one line and the table stays on its page, `table.ts` is enough.)
  */
 
 export interface FlowColumn {
@@ -15,8 +14,15 @@ export interface FlowColumn {
   readonly width: Mm;
 }
 
+/** A column that is as wide as its widest entry. */
+export interface FittedColumn extends Omit<FlowColumn, 'width'> {
+  /** At most this wide, without the gap; longer entries wrap. */
+  readonly most?: Mm;
+}
+
 export type FlowRow =
-  | { readonly kind: 'row'; readonly cells: readonly string[] }
+  /** `strong`: in semi-bold. */
+  | { readonly kind: 'row'; readonly cells: readonly string[]; readonly strong?: boolean }
   /** A line across the whole table, `aside` at its right end. */
   | { readonly kind: 'group'; readonly text: string; readonly aside?: string };
 
@@ -32,17 +38,41 @@ const height = 2.5;
 const lineHeight: Mm = 4;
 const padding: Mm = 1.3;
 export const columnGap: Mm = 3;
+/** Where columns are no wider than their entries the gap is all that parts them. */
+const fittedGap: Mm = 4;
 
 export function flowTableWidth(columns: readonly FlowColumn[]): Mm {
   return columns.reduce((sum, { width }) => sum + width, 0);
 }
 
+const headingStyle = { face: 'condensed', weight: 'semi-bold', colour: 'soft' } as const;
+const strongStyle = { weight: 'semi-bold' } as const;
+
+/** Columns no wider than their headings and entries ask for. */
+export function fitColumns(
+  columns: readonly FittedColumn[],
+  rows: readonly FlowRow[],
+  measure: TextMeasure,
+): FlowColumn[] {
+  return columns.map(({ heading, align, most = Infinity }, c) => {
+    const widest = rows.reduce(
+      (wide, row) =>
+        row.kind === 'group'
+          ? wide
+          : Math.max(wide, measure(row.cells[c] ?? '', height, row.strong ? strongStyle : {})),
+      measure(heading, height, headingStyle),
+    );
+    // A hair more, so that the widest entry is not wrapped by binary dust.
+    const gap = c === columns.length - 1 ? 0 : fittedGap;
+    return { heading, align, width: Math.min(widest, most) + gap + 1e-6 };
+  });
+}
+
 export function layHeading(columns: readonly FlowColumn[], measure: TextMeasure): FlowBlock {
-  const style = { face: 'condensed', weight: 'semi-bold', colour: 'soft' } as const;
   return layCells(
     columns,
     columns.map(({ heading }) => heading),
-    style,
+    headingStyle,
     0.35,
     measure,
   );
@@ -54,7 +84,9 @@ export function layRows(
   measure: TextMeasure,
 ): FlowBlock[] {
   return rows.map((row) =>
-    row.kind === 'group' ? layGroup(columns, row, measure) : layCells(columns, row.cells, {}, 0.18, measure),
+    row.kind === 'group'
+      ? layGroup(columns, row, measure)
+      : layCells(columns, row.cells, row.strong ? strongStyle : {}, 0.18, measure),
   );
 }
 

@@ -36,7 +36,10 @@ export function scaleBar(
       at: { x: part === parts ? xAt(part) - 2 : xAt(part), y: top + 1 },
     });
   }
-  const sentence = `The bar is ${formatMm(onPaper(length, scale))} mm long on a print that is true to scale.`;
+  const onPrint = `The bar is ${formatMm(onPaper(length, scale))} mm long on a`;
+  const sentences = [`${onPrint} print that is true to scale.`, `${onPrint} true print.`];
+  const sentence =
+    sentences.find((one) => measure(one, 2.5, { face: 'condensed' }) <= at.width) ?? sentences.at(-1)!;
   items.push(
     fitText({ ...figure(sentence, at.left, top - barHeight - 4.1), colour: 'soft' }, at.width, measure),
   );

@@ -3,20 +3,18 @@ import { buildUpKind } from '../job/build-up-kinds';
 import { cornersOf } from '../geometry/arc';
 import type { KeepOut } from '../survey/surveyed-wall';
 import type { WorkedOut, WorkedWall } from '../worked-out';
+import type { Schedule } from './deal-tables';
 import { formatHundredth, formatMm, formatSquareMetres } from './figures';
+import type { FittedColumn, FlowRow } from './flow-table';
 import { panelWords } from './panel-words';
 import { circleOf } from './setting-out-stops';
-import type { Column, TableRow } from './table';
 
-/** A headed table that may run over several columns and pages. */
-export interface Schedule {
-  readonly heading: string;
-  readonly columns: readonly Column[];
-  readonly rows: readonly TableRow[];
-}
-
-const left = (heading: string, most?: number): Column => ({ heading, align: 'left', ...(most && { most }) });
-const right = (heading: string): Column => ({ heading, align: 'right' });
+const left = (heading: string, most?: number): FittedColumn => ({
+  heading,
+  align: 'left',
+  ...(most && { most }),
+});
+const right = (heading: string): FittedColumn => ({ heading, align: 'right' });
 
 /** The rows behind a setting-out drawing: every figure that is or is not on it, by number. */
 export function wallSchedules(worked: WorkedOut, wall: WorkedWall): Schedule[] {
@@ -34,17 +32,25 @@ function cornerSchedule({ survey }: WorkedWall): Schedule {
     columns: [left('No.'), right('from left'), right('from floor')],
     rows: plain
       ? []
-      : corners.map(({ x, y }, i) => ({ cells: [String(i + 1), formatHundredth(x), formatHundredth(y)] })),
+      : corners.map(({ x, y }, i) => ({
+          kind: 'row',
+          cells: [String(i + 1), formatHundredth(x), formatHundredth(y)],
+        })),
   };
 }
 
 function objectSchedule({ survey }: WorkedWall): Schedule {
   const { openings, fittings } = survey.wall;
-  const rows = [...openings, ...fittings].flatMap(({ id, kind, name, clearance }): TableRow[] => {
+  const rows = [...openings, ...fittings].flatMap(({ id, kind, name, clearance }): FlowRow[] => {
     const keepOut = survey.keepOuts.find((one) => one.id === id);
     if (!keepOut) return [];
     const word = kind === 'free' ? keepOut.kind : kind.replace('-', ' ');
-    return [{ cells: [id, name ? `${name} (${word})` : word, ...placeCells(keepOut), formatMm(clearance)] }];
+    return [
+      {
+        kind: 'row',
+        cells: [id, name ? `${name} (${word})` : word, ...placeCells(keepOut), formatMm(clearance)],
+      },
+    ];
   });
   return {
     heading: 'Openings and fittings',
@@ -99,6 +105,7 @@ function zoneSchedule({ zones }: WorkedWall): Schedule {
       const height = box.top - box.bottom;
       const square = area.shape.ring.length === 4 && polygonArea(area.shapePolygon) === width * height;
       return {
+        kind: 'row',
         cells: [
           [zone.id, zone.name].filter(Boolean).join(' '),
           buildUpKind(zone.buildUp).label,
@@ -121,11 +128,12 @@ function panelSchedule(worked: WorkedOut, { survey, zones }: WorkedWall): Schedu
     worked.cutting.sheets.flatMap(({ id, placements }) => placements.map(({ mark }) => [mark, id] as const)),
   );
   const rows = zones.flatMap(({ area, layout }) =>
-    (layout?.panels ?? []).map((panel): TableRow => {
+    (layout?.panels ?? []).map((panel): FlowRow => {
       const box = boxOf(panel.outline.outer);
       const stock = worked.job.stock.find(({ id }) => id === panel.stock);
       const words = stock ? panelWords(panel, { wall: survey, zone: area, stock }).cutFor : '–';
       return {
+        kind: 'row',
         cells: [
           panel.mark,
           formatHundredth(box.left),

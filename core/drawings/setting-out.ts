@@ -1,11 +1,12 @@
 import { boxOfOutline } from '../geometry/arc';
 import type { Box } from '../geometry/polygon';
 import type { WorkedOut, WorkedWall } from '../worked-out';
-import { cautions, checkOnSite, doNotScale } from './cautions';
-import { flowTables } from './flow-tables';
+import { checkOnSite, doNotScale } from './cautions';
+import { dealTables } from './deal-tables';
 import { keyPlan } from './key-plan';
 import type { Item, LodeplanDocument, Page, TextHeight, TextMeasure } from './page';
 import { boxHeight, boxWidth, scales, type PaperBox, type Scale } from './paper';
+import { cautionsFor, readingNote } from './setting-out-notes';
 import { elevationPage, type ElevationPage } from './setting-out-page';
 import { objectStops, type ObjectStops } from './setting-out-stops';
 import { wallSchedules } from './setting-out-tables';
@@ -194,7 +195,7 @@ function tablePages(draft: Draft, drawn: Drawn): DraftPage[] {
   const format = drawn.pages[0]?.format ?? 'A3';
   const space = spaceFor(draft, format, null);
   const schedules = wallSchedules(draft.worked, draft.wall);
-  return flowTables(schedules, space, draft.measure).map((items) => ({
+  return dealTables(schedules, space, draft.measure).map((items) => ({
     format,
     scale: null,
     items,
@@ -231,30 +232,4 @@ function sheetInfo(
       : [checkOnSite, 'Measured from the datum to the lower left corner of each piece, seen square-on.'],
     cautions: drawing ? cautionsFor(wall) : [],
   };
-}
-
-function readingNote(wall: WorkedWall): string {
-  const steel = wall.zones.some(({ layout }) => layout !== null);
-  return [
-    'Seen square-on. Figures run from the datum, the open circle: finished floor level at the left end of the wall.',
-    ...(steel
-      ? [
-          `Red lead: steel and its panel lines; hatched: cut panels. Full marks begin with ${wall.survey.wall.id} and the zone.`,
-        ]
-      : []),
-  ].join(' ');
-}
-
-const electricKinds = new Set(['socket', 'switch', 'light', 'thermostat']);
-
-function cautionsFor({ survey, zones }: WorkedWall): string[] {
-  const steel = zones.some(({ layout }) => layout !== null);
-  const electric = survey.wall.fittings.some(({ kind }) => electricKinds.has(kind));
-  return [
-    ...(electric ? [cautions.electrics] : []),
-    cautions.concealed,
-    ...(steel ? [cautions.edges] : []),
-    cautions.dust,
-    ...(steel ? [cautions.detectors] : []),
-  ];
 }

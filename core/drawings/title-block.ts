@@ -183,7 +183,7 @@ function titleFields(info: SheetInfo, box: PaperBox, measure: TextMeasure): Item
   const supplement: Text = {
     kind: 'text',
     text: info.supplementaryTitle,
-    at: { x: left + padding, y: box.top - 16.3 },
+    at: { x: left + padding, y: box.top - 17 },
     height: 3.5,
   };
   return [

@@ -4,6 +4,7 @@ import { scales } from '../../core/drawings/paper';
 import { settingOutSheet } from '../../core/drawings/setting-out';
 import { crowdedWall, jobOf, workedOutOf, zone } from './crowded-job';
 import { fontFiles } from './font-files';
+import { oddWalls } from './odd-walls';
 import { textFaults, textsOf, wordsOf } from './page-checks';
 import { workedJobs } from './worked-jobs';
 
@@ -35,10 +36,11 @@ const crowded = workedOutOf(
   ]),
 );
 
-const documents = [...workedJobs, ['crowded', crowded] as const].flatMap(([name, worked]) =>
-  worked.walls.map(
-    (wall, i) => [`${name} ${wall.survey.wall.id}`, wall, settingOutSheet(worked, i, measure)] as const,
-  ),
+const documents = [...workedJobs, ['crowded', crowded] as const, ['odd', oddWalls] as const].flatMap(
+  ([name, worked]) =>
+    worked.walls.map(
+      (wall, i) => [`${name} ${wall.survey.wall.id}`, wall, settingOutSheet(worked, i, measure)] as const,
+    ),
 );
 
 describe.each(documents)('the setting-out sheet of wall %s', (_, wall, document) => {
@@ -71,7 +73,7 @@ describe.each(documents)('the setting-out sheet of wall %s', (_, wall, document)
       expect(['not to scale', ...scales.map(({ paper, real }) => `SCALE ${paper}:${real}`)]).toContain(scale);
       expect(texts).toContain(`${i + 1} of ${document.pages.length}`);
     });
-    expect(textsOf(document.pages[0]!)).toContain(
+    expect(textsOf(document.pages[0]!).join(' ')).toContain(
       'Check on site before cutting. Do not scale off this drawing.',
     );
   });
@@ -115,6 +117,34 @@ describe('a wall too crowded for one page', () => {
     const parts = long.pages.filter((page) => textsOf(page).includes('SCALE 1:20'));
     expect(parts.length).toBeGreaterThanOrEqual(5);
     expect(textsOf(parts[1]!).filter((text) => text.startsWith('continues on sheet'))).toHaveLength(2);
+  });
+});
+
+describe('a wall that does not begin at its datum', () => {
+  const firstPage = (name: string) => documents.find(([title]) => title === name)![2].pages[0]!;
+
+  it('says where the datum is, and dimensions to both sides of it', () => {
+    const texts = textsOf(firstPage('odd Negative'));
+    const words = texts.join(' ');
+    expect(words).toContain('finished floor level 1200 from the left end of the wall');
+    for (const figure of ['−1200', '−300', '3000', '2700', '(4200)', '(3000)'])
+      expect(texts).toContain(figure);
+  });
+
+  it('says how far off it lies where the wall does not reach it', () => {
+    const words = textsOf(firstPage('odd Away')).join(' ');
+    expect(words).toContain('the wall begins 5000 to its right and 800 above it');
+    expect(words).not.toContain('open circle');
+  });
+});
+
+describe('a tiny wall', () => {
+  it('is drawn at 1:5 with its scale bar explained in full', () => {
+    const [, , tiny] = documents.find(([title]) => title === 'odd TinyBare')!;
+    expect(tiny.pages).toHaveLength(1);
+    expect(textsOf(tiny.pages[0]!)).toEqual(
+      expect.arrayContaining(['SCALE 1:5', 'The bar is 40 mm long on a true print.', '(300)', '(200)']),
+    );
   });
 });
 

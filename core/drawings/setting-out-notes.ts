@@ -1,0 +1,48 @@
+import { boxOfOutline } from '../geometry/arc';
+import type { WorkedWall } from '../worked-out';
+import { cautions } from './cautions';
+import { formatHundredth } from './figures';
+
+/** How a setting-out drawing is read: where its figures run from, and what its colour and hatching mean. */
+export function readingNote(wall: WorkedWall): string {
+  const steel = wall.zones.some(({ layout }) => layout !== null);
+  return [
+    `Seen square-on. ${datumNote(wall)}`,
+    ...(steel
+      ? [
+          `Red lead: steel and its panel lines; hatched: cut panels. Full marks begin with ${wall.survey.wall.id} and the zone.`,
+        ]
+      : []),
+  ].join(' ');
+}
+
+/** The cautions that apply to what is on a wall. */
+export function cautionsFor({ survey, zones }: WorkedWall): string[] {
+  const steel = zones.some(({ layout }) => layout !== null);
+  const electric = survey.wall.fittings.some(({ kind }) => electricKinds.has(kind));
+  return [
+    ...(electric ? [cautions.electrics] : []),
+    cautions.concealed,
+    ...(steel ? [cautions.edges] : []),
+    cautions.dust,
+    ...(steel ? [cautions.detectors] : []),
+  ];
+}
+
+const electricKinds = new Set(['socket', 'switch', 'light', 'thermostat']);
+
+/** Walls need not begin at their datum, nor even reach it. */
+function datumNote({ survey }: WorkedWall): string {
+  const { left, bottom, right, top } = boxOfOutline(survey.outline);
+  const away = [
+    ...(left > 0 ? [`${formatHundredth(left)} to its right`] : []),
+    ...(right < 0 ? [`${formatHundredth(-right)} to its left`] : []),
+    ...(bottom > 0 ? [`${formatHundredth(bottom)} above it`] : []),
+    ...(top < 0 ? [`${formatHundredth(-top)} below it`] : []),
+  ];
+  if (away.length > 0) {
+    return `Figures run from a datum off the wall, at finished floor level: the wall begins ${away.join(' and ')}.`;
+  }
+  const end = left === 0 ? 'at' : `${formatHundredth(-left)} from`;
+  return `Figures run from the datum, the open circle: finished floor level ${end} the left end of the wall.`;
+}

@@ -2,6 +2,7 @@ import { comparePairings } from './compare-pairings';
 import { countStarts } from './count-starts';
 import { crossEdges } from './area-cross-edges';
 import { nestPromising } from './nest-starts';
+import { createPace, runSteps, type Pace, type Steps } from './pace';
 import type { StartCandidate } from './panel';
 import { podium } from './rank';
 import { figuresOfStart, type StartQuestion } from './start-figures';
@@ -33,6 +34,11 @@ export interface BestStart {
  * leaves them a chance. The work is bounded in steps, not in time, so that everyone gets the same answer.
  */
 export function searchBestStart(question: StartQuestion): BestStart {
+  return runSteps(searchBestStartInSteps(question, createPace()));
+}
+
+/** As `searchBestStart`, with pauses. */
+export function* searchBestStartInSteps(question: StartQuestion, pace: Pace): Steps<BestStart> {
   const { area, pattern, leastWidth } = question;
   if (area.area.length === 0) {
     const { left: x, bottom: y } = area.box;
@@ -40,13 +46,13 @@ export function searchBestStart(question: StartQuestion): BestStart {
   }
   const edges = crossEdges(area.area, area.box, pattern);
   const starts = startsToCompare(question, edges);
-  const meter = startMeter(question);
-  const counted = countStarts(meter, starts);
+  const meter = startMeter(question, pace);
+  const counted = yield* countStarts(meter, starts, pace);
   const places = podium(4, Math.max(leastWidth, 100), area.box, pattern);
-  const nested = nestPromising(question, meter, counted, places);
+  const nested = yield* nestPromising(question, meter, counted, places, pace);
   const paired = starts.capped
     ? { compared: 0, capped: true }
-    : comparePairings(question, meter, counted, edges, places);
+    : yield* comparePairings(question, meter, counted, edges, places, pace);
   const [best, ...runnersUp] = places.places;
   return {
     best: best!,

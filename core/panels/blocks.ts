@@ -138,11 +138,14 @@ export function polygonOfPart({ xs, ys, columns, rows, filled }: Blocks): Polygo
 /** The ring turned to begin at its lowest point, the leftmost of them: equal shapes get equal outlines. */
 export function fromLowestLeft(ring: Ring): Ring {
   let first = 0;
-  ring.forEach((point, i) => {
-    const best = ring[first]!;
-    if (point.y < best.y || (point.y === best.y && point.x < best.x)) first = i;
-  });
-  return [...ring.slice(first), ...ring.slice(0, first)];
+  let best = ring[0];
+  for (let i = 1; best && i < ring.length; i++) {
+    const point = ring[i]!;
+    if (point.y > best.y || (point.y === best.y && point.x >= best.x)) continue;
+    best = point;
+    first = i;
+  }
+  return first === 0 ? ring : [...ring.slice(first), ...ring.slice(0, first)];
 }
 
 function ascending(values: number[]): number[] {

@@ -4,6 +4,7 @@ import type { CrossEdges } from './area-cross-edges';
 import { pairingStarts, type AxisStart } from './axis-starts';
 import type { CountedStarts } from './count-starts';
 import { nestUntil, promisingStart, type PromisingStart } from './nest-starts';
+import type { Pace, Steps } from './pace';
 import { compareStarts, type Podium } from './rank';
 import type { StartQuestion } from './start-figures';
 import type { StartMeter } from './start-meter';
@@ -16,13 +17,14 @@ const mostNests = 200;
  * Starts between events fall into the same panels, but of other sizes: where two of them together make a whole
  * stock sheet, sheets may be saved. Compared only where saving one is possible at all.
  */
-export function comparePairings(
+export function* comparePairings(
   question: StartQuestion,
   meter: StartMeter,
   counted: CountedStarts,
   edges: CrossEdges,
   places: Podium,
-): { readonly compared: number; readonly capped: boolean } {
+  pace: Pace,
+): Steps<{ readonly compared: number; readonly capped: boolean }> {
   const { area, pattern, kerf = 0 } = question;
   const best = places.places[0];
   const sheetArea = pattern.width * pattern.height;
@@ -44,13 +46,15 @@ export function comparePairings(
   for (const at of pairingStarts(edges.x, axes.x, kerf)) {
     const i = spanOf(x, at);
     if (i >= 0) y.forEach((other, j) => look(at, other.at, j * x.length + i));
+    if (pace.isDue()) yield;
   }
   for (const at of pairingStarts(edges.y, axes.y, kerf)) {
     const j = spanOf(y, at);
     if (j >= 0) x.forEach((other, i) => look(other.at, at, j * x.length + i));
+    if (pace.isDue()) yield;
   }
   promising.sort((a, b) => compareStarts(a.hope, b.hope, area.box, pattern));
-  const { capped } = nestUntil(question, meter, promising, places, mostNests);
+  const { capped } = yield* nestUntil(question, meter, promising, places, mostNests, pace);
   return { compared, capped: capped || compared >= mostPairings };
 }
 

@@ -1,4 +1,5 @@
 import type { AxisStart } from './axis-starts';
+import type { Pace, Steps } from './pace';
 import type { Counts, StartMeter } from './start-meter';
 import type { StartsToCompare } from './starts-to-compare';
 
@@ -19,12 +20,13 @@ export interface CountedStarts {
 const mostClippedCorners = 10_000;
 
 /** Counts the panels of every pair of coordinates, each given up when it has more slivers than another. */
-export function countStarts(meter: StartMeter, { x, y }: StartsToCompare): CountedStarts {
+export function* countStarts(meter: StartMeter, { x, y }: StartsToCompare, pace: Pace): Steps<CountedStarts> {
   const counts = new Array<Counts | null>(x.length * y.length).fill(null);
   let leastSlivers = Infinity;
   let compared = 0;
   for (const n of heaviestFirst(x, y)) {
     if (meter.clippedCorners() > mostClippedCorners) break;
+    if (pace.isDue()) yield;
     compared++;
     const i = n % x.length;
     const found = meter.countPanels(x[i]!.at, y[(n - i) / x.length]!.at, leastSlivers);

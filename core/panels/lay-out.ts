@@ -3,12 +3,13 @@ import type { StockSheet } from '../job/schema';
 import { toHundredth, type Hundredth } from '../units';
 import { causesOf } from '../zones/edge-causes';
 import type { ZoneArea } from '../zones/zone-area';
-import { searchBestStart } from './best-start';
+import { searchBestStartInSteps } from './best-start';
 import type { CountStockSheets } from './cut-size';
 import { patternOf } from './grid';
 import { layoutFindings } from './layout-findings';
 import { markPanels, type IssuedMark } from './marks';
 import type { NarrowPlace } from './narrow-place';
+import { createPace, runSteps, type Steps } from './pace';
 import type { Panel, ZoneLayout } from './panel';
 import { isWholeCell, piecesOfGrid } from './pieces-of-grid';
 import { narrowPlace } from './sliver';
@@ -28,6 +29,9 @@ export interface LayoutRequest {
   readonly issued?: readonly IssuedMark[];
 }
 
+/** What a panel of the finished layout costs in the measure of `Pace`. */
+const workOfPanel = 100;
+
 /**
  * The steel panels of a zone: its area cut by the grid of panel cells that its layout asks for, every connected
  * piece of a cell a panel of its own.
@@ -38,6 +42,12 @@ export interface LayoutRequest {
  * @throws Error if the zone has no layout, or one that names unknown stock (reading a job lets neither through)
  */
 export function layOutZone(request: LayoutRequest): ZoneLayout {
+  return runSteps(layOutZoneInSteps(request));
+}
+
+/** As `layOutZone`, with pauses a few milliseconds apart, so that the caller may stop or listen. */
+export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
+  const pace = createPace();
   const { wallId, area, countStockSheets, kerf, issued } = request;
   const { zone } = area;
   const layout = zone.layout;
@@ -50,7 +60,7 @@ export function layOutZone(request: LayoutRequest): ZoneLayout {
   const leastWidth = toHundredth(layout.leastWidth);
   const found =
     layout.start === 'best'
-      ? searchBestStart({ area, pattern, leastWidth, countStockSheets, kerf })
+      ? yield* searchBestStartInSteps({ area, pattern, leastWidth, countStockSheets, kerf }, pace)
       : undefined;
   const start: Point =
     found?.best.start ?? startPoint(layout.start === 'best' ? 'lower-left' : layout.start, area.box, pattern);
@@ -63,13 +73,16 @@ export function layOutZone(request: LayoutRequest): ZoneLayout {
     issued,
   );
   const narrow = new Map<string, NarrowPlace>();
-  const panels = pieces.map((piece, i): Panel => {
+  const panels: Panel[] = [];
+  for (const [i, piece] of pieces.entries()) {
+    pace.spend(workOfPanel);
+    if (pace.isDue()) yield;
     const { polygon, cell, course } = piece;
     const full = isWholeCell(piece);
     // A whole stock sheet narrower than the least width is the stock's fault, and still no square fits.
     const place = narrowPlace(polygon, leastWidth);
     if (place) narrow.set(marks[i]!, place);
-    return {
+    panels.push({
       mark: marks[i]!,
       stock: stock.id,
       full,
@@ -78,8 +91,8 @@ export function layOutZone(request: LayoutRequest): ZoneLayout {
       causes: causesOf(polygon, area, rectangleOfBox(cell)),
       cell: { x: cell.left, y: cell.bottom },
       course,
-    };
-  });
+    });
+  }
   return {
     start,
     panels,

@@ -196,27 +196,17 @@ function lostAlongAxis(edge: PanelEdge, runs: readonly EdgeRun[], side: number, 
   const at = inward * (isLevel ? edge.ay : edge.ax);
 
   const taken: Interval[] = [];
-  const take = (other: PanelEdge) => {
-    const [aAlong, bAlong] = isLevel ? [other.ax, other.bx] : [other.ay, other.by];
-    const aDepth = inward * (isLevel ? other.ay : other.ax) - at;
-    const bDepth = inward * (isLevel ? other.by : other.bx) - at;
-    if ((aDepth <= 0 && bDepth <= 0) || (aDepth >= side && bDepth >= side)) return;
-    const alongAt = (depth: number) =>
-      aDepth === bDepth ? aAlong : aAlong + ((bAlong - aAlong) * (depth - aDepth)) / (bDepth - aDepth);
-    const one = aDepth < 0 ? alongAt(0) : aDepth > side ? alongAt(side) : aAlong;
-    const two = bDepth < 0 ? alongAt(0) : bDepth > side ? alongAt(side) : bAlong;
-    const [from, to] = one < two ? [one - side, two] : [two - side, one];
-    if (to > first - side && from < last) taken.push({ from, to });
-  };
   for (const run of runs) {
-    const nearest =
-      inward * (isLevel ? (inward > 0 ? run.bottom : run.top) : inward > 0 ? run.left : run.right);
-    const farthest =
-      inward * (isLevel ? (inward > 0 ? run.top : run.bottom) : inward > 0 ? run.right : run.left);
-    if (farthest <= at || nearest >= at + side) continue;
-    if ((isLevel ? run.right : run.top) <= first - side || (isLevel ? run.left : run.bottom) >= last + side)
-      continue;
-    for (const other of run.edges) take(other);
+    const box = isLevel
+      ? [run.bottom, run.top, run.left, run.right]
+      : [run.left, run.right, run.bottom, run.top];
+    const low = inward > 0 ? box[0]! - at : -box[1]! - at;
+    const high = inward > 0 ? box[1]! - at : -box[0]! - at;
+    if (high <= 0 || low >= side || box[3]! <= first - side || box[2]! >= last + side) continue;
+    // A run hangs together, and so does what it takes.
+    const interval =
+      low >= 0 && high <= side ? { from: box[2]!, to: box[3]! } : partInStrip(run, isLevel, inward, at, side);
+    if (interval) taken.push({ from: interval.from - side, to: interval.to });
   }
   let lostFrom = first;
   let freeFrom = first - side;
@@ -235,6 +225,35 @@ function lostAlongAxis(edge: PanelEdge, runs: readonly EdgeRun[], side: number, 
     if (lostFrom >= last) return;
   }
   lose(Math.min(last, freeFrom));
+}
+
+/** How far along the edge reaches what a run has in the strip beside it that is `side` deep. */
+function partInStrip(
+  { edges }: EdgeRun,
+  isLevel: boolean,
+  inward: number,
+  at: number,
+  side: number,
+): Interval | undefined {
+  let from = Infinity;
+  let to = -Infinity;
+  for (const { ax, ay, bx, by } of edges) {
+    const aDepth = inward * (isLevel ? ay : ax) - at;
+    const bDepth = inward * (isLevel ? by : bx) - at;
+    if ((aDepth <= 0 && bDepth <= 0) || (aDepth >= side && bDepth >= side)) continue;
+    const aAlong = isLevel ? ax : ay;
+    const slope = aDepth === bDepth ? 0 : ((isLevel ? bx : by) - aAlong) / (bDepth - aDepth);
+    for (const [depth, along] of [
+      [aDepth, aAlong],
+      [bDepth, isLevel ? bx : by],
+    ] as const) {
+      const within = Math.min(side, Math.max(0, depth));
+      const place = within === depth ? along : aAlong + slope * (within - aDepth);
+      if (place < from) from = place;
+      if (place > to) to = place;
+    }
+  }
+  return from <= to ? { from, to } : undefined;
 }
 
 interface Interval {

@@ -2,6 +2,7 @@ import type { Hundredth } from '../units';
 import type { CountedStarts } from './count-starts';
 import type { CutSize } from './cut-size';
 import { leastStockSheets } from './least-sheets';
+import type { Pace, Steps } from './pace';
 import type { StartCandidate } from './panel';
 import { compareStarts, type Podium } from './rank';
 import type { StartQuestion } from './start-figures';
@@ -20,21 +21,30 @@ export interface PromisingStart {
 /** Nests of one search; most starts never get that far. */
 const mostNests = 400;
 
+/** What a start, and each of its cut panels, cost in the measure of `Pace`. */
+const workOfPromising = 5;
+const workOfBound = 10;
+const workOfNest = 20;
+
 /** Nests the starts with the fewest slivers, the most promising first, until none of the others can place. */
-export function nestPromising(
+export function* nestPromising(
   question: StartQuestion,
   meter: StartMeter,
   { x, y, counts, leastSlivers }: CountedStarts,
   places: Podium,
-): { readonly capped: boolean } {
+  pace: Pace,
+): Steps<{ readonly capped: boolean }> {
   const promising: PromisingStart[] = [];
-  counts.forEach((count, n) => {
-    if (count?.slivers !== leastSlivers) return;
+  for (let n = 0; n < counts.length; n++) {
+    const count = counts[n];
+    if (count?.slivers !== leastSlivers) continue;
     const i = n % x.length;
     promising.push(promisingStart(question, meter, x[i]!.at, y[(n - i) / x.length]!.at, count));
-  });
+    pace.spend(workOfPromising);
+    if (pace.isDue()) yield;
+  }
   promising.sort((a, b) => compareStarts(a.hope, b.hope, question.area.box, question.pattern));
-  return nestUntil(question, meter, promising, places, mostNests);
+  return yield* nestUntil(question, meter, promising, places, mostNests, pace);
 }
 
 export function promisingStart(
@@ -61,17 +71,20 @@ export function promisingStart(
  *
  * @param most nests to spend; `capped` says that they did not suffice
  */
-export function nestUntil(
+export function* nestUntil(
   { pattern, countStockSheets }: StartQuestion,
   meter: StartMeter,
   promising: readonly PromisingStart[],
   places: Podium,
   most: number,
-): { readonly capped: boolean } {
+  pace: Pace,
+): Steps<{ readonly capped: boolean }> {
   const known = new Map<string, number>();
   for (const { hope, full, x, y } of promising) {
     if (!places.wouldPlace(hope)) continue;
     const sizes = meter.cutSizes(x, y);
+    pace.spend(sizes.length * workOfBound);
+    if (pace.isDue()) yield;
     const least = full + leastStockSheets(sizes, pattern.width, pattern.height);
     if (!places.wouldPlace({ ...hope, stockSheets: least })) continue;
     const key = sizesKey(sizes);
@@ -79,6 +92,7 @@ export function nestUntil(
     if (sheets === undefined) {
       if (known.size >= most) return { capped: true };
       known.set(key, (sheets = countStockSheets(sizes)));
+      pace.spend(sizes.length * workOfNest);
     }
     places.enter({ ...hope, stockSheets: full + sheets });
   }

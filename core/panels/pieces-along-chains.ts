@@ -26,10 +26,7 @@ interface Chain {
  * @returns undefined where chains meet on the rim, or rounding makes them: then it takes a clipper
  */
 export function piecesAlongChains(edges: AreaEdges, cell: Box): Polygon[] | undefined {
-  const runs = runsThrough(
-    edges.all.filter((edge) => passesThrough(edge, cell)),
-    cell,
-  );
+  const runs = runsThrough(edgesThrough(edges.all, cell), cell);
   if (!runs) return undefined;
   const chains = runs.open.map((run) => chainOf(run, cell));
   const outers = chains.length > 0 ? linkAlongRim(chains, cell) : rimAlone(edges, cell);
@@ -38,6 +35,12 @@ export function piecesAlongChains(edges: AreaEdges, cell: Box): Polygon[] | unde
   const holes = rings.filter((ring) => doubleSignedArea(ring) < 0);
   outers.push(...rings.filter((ring) => doubleSignedArea(ring) > 0));
   return giveHoles(outers, holes);
+}
+
+function edgesThrough(edges: readonly RingEdge[], cell: Box): RingEdge[] {
+  const passing: RingEdge[] = [];
+  for (const edge of edges) if (passesThrough(edge, cell)) passing.push(edge);
+  return passing;
 }
 
 /** The edges in the order of their rings: runs that cross the cell, and rings that lie within it. */
@@ -81,9 +84,11 @@ function chainOf(run: readonly RingEdge[], cell: Box): Chain {
   const last = run.at(-1)!;
   const enters = crossing(first.b, first.a, cell);
   const leaves = crossing(last.a, last.b, cell);
-  const joints = run.slice(1).map(({ a }) => a);
+  const points = [enters];
+  for (let i = 1; i < run.length; i++) points.push(run[i]!.a);
+  points.push(leaves);
   return {
-    points: [enters, ...joints, leaves],
+    points,
     enters: alongRim(enters, cell),
     leaves: alongRim(leaves, cell),
   };
@@ -112,7 +117,8 @@ function linkAlongRim(chains: readonly Chain[], cell: Box): Ring[] | undefined {
     for (let i = first; !used[i]; i = after[i]!) {
       used[i] = 1;
       const { points: along, leaves } = chains[i]!;
-      points.push(...along, ...cornersBetween(leaves, chains[after[i]!]!.enters, cell));
+      for (const point of along) points.push(point);
+      for (const corner of cornersBetween(leaves, chains[after[i]!]!.enters, cell)) points.push(corner);
     }
     const ring = withoutStraights(points);
     if (ring.length < 3 || doubleSignedArea(ring) <= 0) return undefined;
@@ -184,10 +190,14 @@ function cornersBetween(from: number, to: number, { left, bottom, right, top }: 
   return found;
 }
 
-function withoutStraights(ring: Ring): Ring {
-  return ring.filter((b, i) => {
-    const a = ring[(i + ring.length - 1) % ring.length]!;
-    const c = ring[(i + 1) % ring.length]!;
-    return (b.x - a.x) * (c.y - b.y) !== (b.y - a.y) * (c.x - b.x);
-  });
+function withoutStraights(ring: readonly Point[]): Ring {
+  const kept: Point[] = [];
+  let a = ring.at(-1)!;
+  for (let i = 0; i < ring.length; i++) {
+    const b = ring[i]!;
+    const c = ring[i + 1 === ring.length ? 0 : i + 1]!;
+    if ((b.x - a.x) * (c.y - b.y) !== (b.y - a.y) * (c.x - b.x)) kept.push(b);
+    a = b;
+  }
+  return kept;
 }

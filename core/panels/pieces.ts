@@ -35,8 +35,25 @@ export function cutCourse(area: Region, edges: AreaEdges, bottom: number, top: n
 
 function keepThick(pieces: Region): Polygon[] {
   return pieces
-    .filter((piece) => polygonArea(piece) >= perimeter(piece) / 2)
+    .filter((piece) => {
+      const area = polygonArea(piece);
+      // No root is drawn for the many that are thick beyond doubt.
+      return area > boxesOfEdges(piece) || area >= perimeter(piece) / 2;
+    })
     .map(({ outer, holes }) => ({ outer: fromLowestLeft(outer), holes: holes.map(fromLowestLeft) }));
+}
+
+/** The sides of the boxes round all edges together: never less than half the perimeter. */
+function boxesOfEdges({ outer, holes }: Polygon): number {
+  let sum = 0;
+  for (const ring of holes.length === 0 ? [outer] : [outer, ...holes]) {
+    let a = ring.at(-1)!;
+    for (const b of ring) {
+      sum += Math.abs(b.x - a.x) + Math.abs(b.y - a.y);
+      a = b;
+    }
+  }
+  return sum;
 }
 
 function exactPieces(edges: AreaEdges, cell: Box): Polygon[] {

@@ -1,4 +1,4 @@
-import type { Polygon } from '../geometry/polygon';
+import { boxesMeet, type Box, type Polygon } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 import { lostStretches, runsOfPanel, type EdgeRun, type LostStretch, type PanelEdge } from './lost-stretches';
 import { leastLostArea, roundingOfCurves } from './narrow-place';
@@ -27,21 +27,34 @@ export function quickSliver(panel: Polygon, leastWidth: Hundredth): boolean | un
   const runs = runsOfPanel(panel);
   // Between the square that is asked for and the one that clipping takes: whatever that one loses, this one does.
   const lost = lostStretches(runs, Math.max(1, leastWidth - roundingOfCurves / 2));
-  if (!lost.some((one, i) => hasOpposite(one, lost, i))) return false;
-  const groups = linked(lost, leastWidth);
+  if (!holdsOpposites(directionsOf(lost))) return false;
   let doubtful = false;
-  for (let i = 0; i < lost.length; i++) {
-    for (let j = i + 1; j < lost.length; j++) {
-      if (groups[i] !== groups[j] || !areOpposite(lost[i]!, lost[j]!)) continue;
-      if (isStrip(lost[i]!.edge, lost[j]!.edge, runs, leastWidth)) return true;
-      doubtful = true;
+  for (const group of linked(chainsOf(lost), leastWidth)) {
+    if (!holdsOpposites(directionsOf(group))) continue;
+    for (let i = 0; i < group.length; i++) {
+      for (let j = i + 1; j < group.length; j++) {
+        if (!areOpposite(group[i]!, group[j]!)) continue;
+        if (isStrip(group[i]!.edge, group[j]!.edge, runs, leastWidth)) return true;
+        doubtful = true;
+      }
     }
   }
   return doubtful ? undefined : false;
 }
 
-function hasOpposite(one: LostStretch, lost: readonly LostStretch[], i: number): boolean {
-  for (let j = i + 1; j < lost.length; j++) if (areOpposite(one, lost[j]!)) return true;
+/** Directions of stretches as bits, 15° each: what says at once that nothing in many of them is opposite. */
+function directionsOf(lost: readonly LostStretch[]): number {
+  let bits = 0;
+  for (const { ux, uy } of lost)
+    bits |= 1 << Math.min(23, Math.floor(((Math.atan2(uy, ux) + Math.PI) * 12) / Math.PI));
+  return bits;
+}
+
+/** Whether two of the directions may be within 30° of opposite: nine to fifteen of the 24 bits apart. */
+function holdsOpposites(bits: number): boolean {
+  for (let apart = 9; apart <= 12; apart++) {
+    if (bits & ((bits << apart) | (bits >> (24 - apart)))) return true;
+  }
   return false;
 }
 
@@ -50,24 +63,62 @@ function areOpposite(a: LostStretch, b: LostStretch): boolean {
   return -(a.ux * b.ux + a.uy * b.uy) >= leastOpposition;
 }
 
-/** For each stretch the number of its group: stretches within reach of each other, however often over others. */
-function linked(lost: readonly LostStretch[], side: Hundredth): number[] {
-  const groups = new Array<number>(lost.length).fill(-1);
-  for (let first = 0; first < lost.length; first++) {
-    if (groups[first] !== -1) continue;
-    groups[first] = first;
+/** Stretches that go on from each other, and the box round them. */
+interface LostChain extends Box {
+  readonly stretches: readonly LostStretch[];
+}
+
+function chainsOf(lost: readonly LostStretch[]): LostChain[] {
+  const chains: LostStretch[][] = [];
+  let last: LostStretch | undefined;
+  for (const stretch of lost) {
+    const goesOn = last?.bx === stretch.ax && last.by === stretch.ay && last.edge.ring === stretch.edge.ring;
+    if (goesOn) chains.at(-1)!.push(stretch);
+    else chains.push([stretch]);
+    last = stretch;
+  }
+  return chains.map((stretches) => ({ stretches, ...boxOfStretches(stretches) }));
+}
+
+function boxOfStretches(stretches: readonly LostStretch[]): Box {
+  const box = { left: Infinity, bottom: Infinity, right: -Infinity, top: -Infinity };
+  for (const { ax, ay, bx, by } of stretches) {
+    box.left = Math.min(box.left, ax, bx);
+    box.right = Math.max(box.right, ax, bx);
+    box.bottom = Math.min(box.bottom, ay, by);
+    box.top = Math.max(box.top, ay, by);
+  }
+  return box;
+}
+
+/** Stretches in groups: those within reach of each other, however often over others. */
+function linked(chains: readonly LostChain[], side: Hundredth): LostStretch[][] {
+  const left = new Set(chains);
+  const groups: LostStretch[][] = [];
+  for (const first of left) {
+    left.delete(first);
     const open = [first];
-    for (let i = open.pop(); i !== undefined; i = open.pop()) {
-      for (let j = 0; j < lost.length; j++) {
-        if (groups[j] !== -1) continue;
-        const reach = (lost[i]!.edge.ring === lost[j]!.edge.ring ? side : 3 * side) + slack;
-        if (!areNear(lost[i]!, lost[j]!, reach)) continue;
-        groups[j] = first;
-        open.push(j);
+    const group: LostStretch[] = [];
+    for (let chain = open.pop(); chain; chain = open.pop()) {
+      for (const stretch of chain.stretches) group.push(stretch);
+      for (const other of left) {
+        if (!areChainsNear(chain, other, side)) continue;
+        left.delete(other);
+        open.push(other);
       }
     }
+    groups.push(group);
   }
   return groups;
+}
+
+function areChainsNear(one: LostChain, other: LostChain, side: Hundredth): boolean {
+  const isOneRing = one.stretches[0]!.edge.ring === other.stretches[0]!.edge.ring;
+  const reach = (isOneRing ? side : 3 * side) + slack;
+  return (
+    boxesMeet(one, other, reach) &&
+    one.stretches.some((a) => other.stretches.some((b) => areNear(a, b, reach)))
+  );
 }
 
 function areNear(one: LostStretch, other: LostStretch, reach: number): boolean {

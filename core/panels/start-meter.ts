@@ -5,6 +5,7 @@ import { areaEdges } from './area-edges';
 import { cellShapes, isNarrowPart, partArea, partHeight, partWidth, type Span } from './cell-shape';
 import { cutSizeOf, type CutSize } from './cut-size';
 import { coursesIn, modulo, shiftOf, type Pattern } from './grid';
+import { createPace, type Pace } from './pace';
 import { cutCourse, type CutCell } from './pieces';
 import { isSliver } from './sliver';
 import type { StartQuestion } from './start-figures';
@@ -32,15 +33,22 @@ export interface StartMeter {
   readonly clippedCorners: () => number;
 }
 
+/** What a cell with a slope, and a corner of a panel in the clipper, cost in the measure of `Pace`. */
+const workOfSlopedCell = 50;
+const workOfClippedCorner = 200;
+
 interface SlopedCell extends Counts {
   readonly sizes: readonly CutSize[];
 }
 
-export function startMeter({ area, pattern, leastWidth }: StartQuestion): StartMeter {
+export function startMeter(
+  { area, pattern, leastWidth }: StartQuestion,
+  pace: Pace = createPace(),
+): StartMeter {
   const { box } = area;
   const blocks = areaBlocks(area.area);
   const shapeOf = cellShapes(blocks);
-  const sloped = slopedCells({ area, pattern, leastWidth });
+  const sloped = slopedCells({ area, pattern, leastWidth }, pace);
   // A whole stock sheet that is itself narrower than the least width.
   const isWholeNarrow = Math.min(pattern.width, pattern.height) < leastWidth;
 
@@ -93,9 +101,11 @@ export function startMeter({ area, pattern, leastWidth }: StartQuestion): StartM
       if (tally.slivers > 0) return null;
     }
     tally.full = tally.cut = covered[0] = putOff.length = 0;
+    pace.spend(2);
     for (let c = 0; c < courses.length; c++) {
       const { span, shift } = courses[c]!;
       const columns = columnsAt(modulo(x + shift, pattern.pitchX));
+      pace.spend(columns.length);
       for (let i = 0; i < columns.length; i++) {
         look(columns[i]!, span);
         if (tally.slivers > allowedSlivers) {
@@ -179,7 +189,7 @@ function spansAlong(
 }
 
 /** Cells that a sloping edge may pass through, cut as laying out cuts them. */
-function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countStockSheets'>) {
+function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countStockSheets'>, pace: Pace) {
   const edges = areaEdges(area.area);
   const courses = remember((bottom: Hundredth): CutCell =>
     cutCourse(area.area, edges, bottom, bottom + pattern.height),
@@ -187,11 +197,14 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
   let clipped = 0;
   const noteClipping = (piece: Polygon) => {
     clipped += cornersOf(piece);
+    pace.spend(cornersOf(piece) * workOfClippedCorner);
   };
   const cutAt = remember((bottom: Hundredth) =>
     remember((left: Hundredth): SlopedCell => {
       const cell: Box = { left, bottom, right: left + pattern.width, top: bottom + pattern.height };
       const pieces = courses(bottom)(cell);
+      pace.spend(workOfSlopedCell);
+      for (const piece of pieces) pace.spend(cornersOf(piece));
       const cut = pieces.filter((piece) => !isWhole(piece, pattern));
       const sizes = cut.map(cutSizeOf);
       return {

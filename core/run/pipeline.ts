@@ -4,9 +4,11 @@ import type { Finding } from '../finding';
 import type { Job, Wall } from '../job/schema';
 import { jobCautions } from '../job/cautions';
 import { jobWarnings } from '../job/warnings';
-import { layOutZone } from '../panels/lay-out';
+import { layOutZoneInSteps, type LayoutRequest } from '../panels/lay-out';
+import type { ZoneLayout } from '../panels/panel';
 import { surveyWall } from '../survey/survey';
 import { toHundredth } from '../units';
+import type { ZoneArea } from '../zones/zone-area';
 import { zoneAreas } from '../zones/zone-areas';
 import { gatherDeliveries, type Delivery } from './deliveries';
 import { issuedMarks } from './issued-marks';
@@ -25,7 +27,7 @@ import type { WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
  * returns the final result. The same job and steps give the same result everywhere.
  *
  * @param steps cutting steps for a delivery of up to 200 panels; larger ones get proportionally fewer, at least 3
- * @param cache walls of earlier calls, reused where nothing that they depend on has changed
+ * @param cache walls and layouts of earlier calls, reused where nothing that they depend on has changed
  */
 export function* workOut(
   job: Job,
@@ -33,7 +35,7 @@ export function* workOut(
 ): Generator<WorkedOut | undefined, WorkedOut> {
   const walls: WorkedWall[] = [];
   for (const wall of job.walls) {
-    walls.push(cache.recall(keyOf(job, wall), () => workOutWall(job, wall)));
+    walls.push(yield* workOutWall(job, wall, cache));
     yield undefined;
   }
   cache.sweep();
@@ -66,32 +68,57 @@ export function workOutFully(job: Job, options?: Parameters<typeof workOut>[1]):
   }
 }
 
-function workOutWall(job: Job, wall: Wall): WorkedWall {
+/** Yields at pauses; zones whose layout depends on nothing that changed keep it. */
+function* workOutWall(job: Job, wall: Wall, cache: WallCache): Generator<undefined, WorkedWall, void> {
+  const key = keyOf(job, wall);
+  const known = cache.recall(key);
+  if (known) return known;
   const survey = surveyWall(wall);
-  return { survey, zones: zoneAreas(survey).map((area) => workOutZone(job, wall, area)) };
+  const zones: WorkedZone[] = [];
+  const layouts = new Map<string, ZoneLayout>();
+  for (const area of zoneAreas(survey)) {
+    yield undefined;
+    const request = layoutRequest(job, wall, area);
+    if (!request) {
+      zones.push({ area, layout: null });
+      continue;
+    }
+    const layoutKey = keyOfLayout(job, request);
+    const layout = cache.recallLayout(layoutKey) ?? (yield* layOutZoneInSteps(request));
+    layouts.set(layoutKey, layout);
+    zones.push({ area, layout });
+  }
+  const worked = { survey, zones };
+  cache.keep(key, worked, layouts);
+  return worked;
 }
 
-function workOutZone(job: Job, wall: Wall, area: WorkedZone['area']): WorkedZone {
+/** What laying out a zone asks for; undefined for a zone without steel. */
+function layoutRequest(job: Job, wall: Wall, area: ZoneArea): LayoutRequest | undefined {
   const stock = job.stock.find((entry) => entry.id === area.zone.layout?.stock);
-  if (!stock) return { area, layout: null };
+  if (!stock) return undefined;
   const { method, kerf } = job.cutting;
   return {
+    wallId: wall.id,
     area,
-    layout: layOutZone({
-      wallId: wall.id,
-      area,
-      stock: job.stock,
-      issued: issuedMarks(job, wall.id, area.zone.id),
-      kerf: toHundredth(kerf),
-      // Ranked by the zone's own panels: what other walls cut must not move this one's start.
-      countStockSheets: (cut) => countStockSheets(cut, formatOf(job, stock), method, toHundredth(kerf)),
-    }),
+    stock: [stock],
+    issued: issuedMarks(job, wall.id, area.zone.id),
+    kerf: toHundredth(kerf),
+    // Ranked by the zone's own panels: what other walls cut must not move this one's start.
+    countStockSheets: (cut) => countStockSheets(cut, formatOf(job, stock), method, toHundredth(kerf)),
   };
 }
 
 /** Everything that the result of a wall depends on. */
 function keyOf(job: Job, wall: Wall): string {
   return JSON.stringify([wall, job.stock, job.cutting.method, job.cutting.kerf, job.revisions.at(-1)?.id]);
+}
+
+/** Everything that the layout of a zone depends on: of the wall only what cuts the zone. */
+function keyOfLayout(job: Job, { wallId, area, stock, issued }: LayoutRequest): string {
+  const { zone, box, area: region, boundaries } = area;
+  const { method, kerf } = job.cutting;
+  return JSON.stringify([wallId, zone.id, zone.layout, box, region, boundaries, stock, method, kerf, issued]);
 }
 
 function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {

@@ -1,27 +1,51 @@
+import type { ZoneLayout } from '../panels/panel';
 import type { WorkedWall } from '../worked-out';
 
+/** Layouts of a wall's zones, by everything that they depend on. */
+export type KeptLayouts = ReadonlyMap<string, ZoneLayout>;
+
 /**
- * Walls worked out before, by everything that their result depends on. Only what the newest job used stays,
- * so that the cache never grows beyond one job.
+ * Walls worked out before, by everything that their result depends on, and the layouts of their zones, which
+ * depend on less: most changes of a wall leave the panels of most of its zones as they are. Only what the newest
+ * job used stays, so that the cache never grows beyond one job.
  */
 export interface WallCache {
-  /** The earlier result for this key, or a fresh one from `work`. */
-  recall(key: string, work: () => WorkedWall): WorkedWall;
-  /** Forgets every wall that was not asked for since the last sweep. */
+  recall(key: string): WorkedWall | undefined;
+  keep(key: string, wall: WorkedWall, layouts: KeptLayouts): void;
+  /** The layout of a zone of any wall that is kept. */
+  recallLayout(key: string): ZoneLayout | undefined;
+  /** Forgets every wall that was neither recalled nor kept since the last sweep. */
   sweep(): void;
 }
 
+interface Entry {
+  readonly wall: WorkedWall;
+  readonly layouts: KeptLayouts;
+}
+
 export function createCache(): WallCache {
-  let kept = new Map<string, WorkedWall>();
-  let used = new Map<string, WorkedWall>();
+  let earlier = new Map<string, Entry>();
+  let used = new Map<string, Entry>();
   return {
-    recall(key, work) {
-      const wall = used.get(key) ?? kept.get(key) ?? work();
-      used.set(key, wall);
-      return wall;
+    recall(key) {
+      const entry = used.get(key) ?? earlier.get(key);
+      if (entry) used.set(key, entry);
+      return entry?.wall;
+    },
+    keep(key, wall, layouts) {
+      used.set(key, { wall, layouts });
+    },
+    recallLayout(key) {
+      for (const entries of [used, earlier]) {
+        for (const { layouts } of entries.values()) {
+          const layout = layouts.get(key);
+          if (layout) return layout;
+        }
+      }
+      return undefined;
     },
     sweep() {
-      kept = used;
+      earlier = used;
       used = new Map();
     },
   };

@@ -51,6 +51,30 @@ describe('workOut', () => {
     expect(after.walls.slice(1).every((other, i) => other === before.walls[i + 1])).toBe(true);
   });
 
+  it('keeps the layout of a zone that a change of its wall does not reach', () => {
+    const cache = createCache();
+    const before = workOutFully(demo, { steps: 3, cache });
+    const ref = { kind: 'fitting' as const, id: 'K1' };
+    const moved = moveObject(demo, 'B', ref, 7, 0);
+    const layoutsOfB = ({ walls }: WorkedOut) => walls[1]!.zones.map(({ layout }) => layout);
+    const after = workOutFully(moved, { steps: 3, cache });
+    expect(after.walls[1]).not.toBe(before.walls[1]);
+    expect(layoutsOfB(after)[0]).toBe(layoutsOfB(before)[0]);
+    expect(toResults(after)).toEqual(toResults(workOutFully(moved, { steps: 3 })));
+    // A layout outlives a pass in which its wall as a whole was recalled.
+    workOutFully(moved, { steps: 3, cache });
+    const again = workOutFully(moveObject(moved, 'B', ref, 7, 0), { steps: 3, cache });
+    expect(layoutsOfB(again)[0]).toBe(layoutsOfB(before)[0]);
+  });
+
+  it('pauses within the search for a start', () => {
+    const pauses = [...workOut(demo, { steps: 3 })].filter((worked) => worked === undefined).length;
+    const cached = createCache();
+    workOutFully(demo, { steps: 3, cache: cached });
+    const fewer = [...workOut(demo, { steps: 3, cache: cached })].filter((worked) => worked === undefined);
+    expect(pauses).toBeGreaterThan(fewer.length + demo.walls.length);
+  });
+
   it('works out a job without walls', () => {
     const { cutting, walls } = workOutFully({ ...demo, walls: [] });
     expect({ walls, newSheets: cutting.newSheets, leastPossible: cutting.leastPossible }).toEqual({

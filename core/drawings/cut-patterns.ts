@@ -51,6 +51,10 @@ export function isWhole({ placements, cuts }: JobSheet): boolean {
 
 function patternOf(number: number, sheets: readonly JobSheet[]): CutPattern {
   const drawn = sheets[0]!;
+  // Sheets of a pattern may hold their panels in another order.
+  const marksAt = sheets.map(
+    ({ placements }) => new Map(placements.map((placement) => [placeKey(placement), placement.mark])),
+  );
   return {
     number,
     sheets,
@@ -58,9 +62,13 @@ function patternOf(number: number, sheets: readonly JobSheet[]): CutPattern {
     places: drawn.placements.map((placement, i) => ({
       key: letters(i),
       placement,
-      marks: sheets.map((sheet) => sheet.placements[i]!.mark),
+      marks: marksAt.map((marks) => marks.get(placeKey(placement))!),
     })),
   };
+}
+
+function placeKey({ outline }: Placement): string {
+  return JSON.stringify(outline);
 }
 
 /** a … z, aa, ab …; l and o are left out, they read as figures. */

@@ -115,7 +115,7 @@ function dealWithIndex(
   if (plain.length === 1 || shownBy.size === 0) return plain;
   const patterns = [...shownBy.keys()].sort((a, b) => a.number - b.number);
   const deal = (pageOf: (pattern: CutPattern) => number) =>
-    dealBlocks([...whole, patternIndex(patterns, pageOf, measure), ...drawings], first, room);
+    dealBlocks([patternIndex(patterns, pageOf, measure), ...whole, ...drawings], first, room);
   const pageOf = new Map(
     deal(() => 1).flatMap(({ blocks }, i) => blocks.map(({ block }) => [block, i + 1] as const)),
   );
@@ -133,8 +133,8 @@ function notesFor({ job }: WorkedOut): string[] {
       ? `Each cut loses a kerf of ${formatMm(kerf)} mm to the right of its line or above it.`
       : 'No kerf is allowed for.';
   return [
-    `All sketches are seen from the face. ${way}`,
-    `Measure from the lower left corner of the stock sheet; “in hand” is the same cut from the left or the foot of the piece that is left by then. ${lost}`,
+    `Seen from the face. ${way}`,
+    `Measure from the lower left corner of the stock sheet; “in hand” is the same cut from the left or the foot of the piece left by then. ${lost}`,
     'A black corner is the lower left of the panel as it hangs; turned: anticlockwise. Hatched: waste. Dashed: offcut to keep.',
   ];
 }

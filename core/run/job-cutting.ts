@@ -52,10 +52,14 @@ function numberPatterns(sheets: readonly PlannedSheet[]): Map<string, number> {
   return patterns;
 }
 
-/** Equal for stock sheets on which the same cuts yield the same shapes, whatever their marks. */
+/** Equal for stock sheets on which the same cuts yield the same shapes, turned alike, whatever their marks. */
 function signatureOf(planned: PlannedSheet): string {
-  const shapes = planned.placements.map(({ outline }) => JSON.stringify(outline)).sort();
-  return JSON.stringify([planned.stock, planned.width, planned.height, planned.cuts, shapes]);
+  const shapes = planned.placements
+    .map(({ outline, quarterTurns, turnedOver }) => JSON.stringify([outline, quarterTurns, turnedOver]))
+    .sort();
+  // A cut that opens a panel names it by its mark, which differs where the panel is the same.
+  const cuts = planned.cuts.map(({ from, to, opens }) => [from, to, opens !== undefined]);
+  return JSON.stringify([planned.stock, planned.width, planned.height, cuts, shapes]);
 }
 
 function hasOneStockPrice(deliveries: readonly Delivery[]): boolean {

@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { cutPatterns } from '../../core/drawings/cut-patterns';
+import { cutoutsText } from '../../core/drawings/cut-sheet-lists';
+import { cutSheets } from '../../core/drawings/cut-sheets';
+import { measureWith } from '../../core/drawings/fonts';
+import { boxOf } from '../../core/geometry/polygon';
+import type { CutoutKind } from '../../core/drawings/panel-measures';
+import { jobOf, workedOutOf, zone } from './crowded-job';
+import { fontFiles } from './font-files';
+import { oddWalls } from './odd-walls';
+import { textFaults, textsOf } from './page-checks';
+import { workedJobs } from './worked-jobs';
+
+const measure = measureWith(fontFiles);
+
+describe('what is cut out of a panel, in words', () => {
+  it.each<[string, CutoutKind[]]>([
+    ['notch', ['notch']],
+    ['slants', ['slant', 'slant']],
+    ['notch and hole', ['hole', 'notch']],
+    ['notches, hole and slant', ['notch', 'slant', 'hole', 'notch']],
+  ])('%s', (text, kinds) => {
+    expect(cutoutsText(kinds.map((kind) => ({ kind })))).toBe(text);
+  });
+});
+
+const [, demo] = workedJobs[1]!;
+
+describe('cut sheets of the demo', () => {
+  const document = cutSheets(demo, measure);
+  const texts = document.pages.flatMap(textsOf);
+
+  it('call the cut at a slope a slant', () => {
+    expect(texts).toContain('cut the slant of a, see its panel sheet');
+    expect(texts.join(' ')).not.toContain('cutout');
+  });
+
+  it('take no more than six pages', () => {
+    expect(document.pages.length).toBeLessThanOrEqual(6);
+  });
+
+  it('leave no drawing to a pattern that its panel sheet says all of, and draw every pattern with an offcut to keep', () => {
+    for (const { number, drawn, sheets } of cutPatterns(demo).patterns) {
+      const [placement] = drawn.placements;
+      const { left, bottom, right, top } = boxOf(placement!.outline.outer);
+      const isWhole = (right - left) * (top - bottom) === drawn.width * drawn.height;
+      const isKept = drawn.offcuts.some(({ keep }) => keep);
+      expect(texts.includes(`Pattern ${number}`)).toBe(!isWhole || isKept);
+      const named = texts.filter((text) => text.startsWith(`Pattern ${number}: `));
+      expect(named).toEqual(
+        isWhole && !isKept ? [`Pattern ${number}: 1 stock sheet ${sheets[0]!.id}, whole but for this`] : [],
+      );
+    }
+  });
+});
+
+describe('cut sheets of odd walls', () => {
+  it('lay no text on another, none out of the frame', () => {
+    expect(textFaults(cutSheets(oddWalls, measure), measure, true)).toEqual([]);
+  });
+});
+
+describe('a pattern of one panel that many stock sheets are cut by', () => {
+  const walls = ['A', 'B', 'C', 'D', 'E', 'F'].map((id) => ({
+    id,
+    outline: [
+      [0, 0],
+      [2000, 0],
+      [2000, 2000],
+      [0, 2000],
+    ],
+    fittings: [{ id: 'K1', kind: 'socket', x: 700, y: 700, width: 146, height: 86, clearance: 5 }],
+    zones: [zone('Z1', 500, 500, 500, 500, { stock: 'S1', start: 'lower-left' })],
+  }));
+  const worked = workedOutOf(jobOf(walls));
+  const texts = cutSheets(worked, measure).pages.flatMap(textsOf);
+
+  it('stands on its panel sheet with count, stock sheets and all marks', () => {
+    expect(cutPatterns(worked).patterns).toHaveLength(1);
+    expect(texts).toContain('6 panels alike');
+    expect(texts.join(' ')).toContain('Pattern 1: 6 stock sheets N1 to N6, whole but for this');
+    expect(texts).not.toContain('Pattern 1');
+    for (const { id } of walls) expect(texts.join(' ')).toContain(`${id}-Z1-01`);
+  });
+});
+
+describe('stock sheets that hold the same panels in another order', () => {
+  const [, byHand] = workedJobs[0]!;
+  const { sheets } = byHand.cutting;
+  const first = sheets.find(({ placements, cuts }) => placements.length > 1 && cuts.length > 0)!;
+  const second = {
+    ...first,
+    id: 'N99',
+    placements: first.placements.map((one) => ({ ...one, mark: `other ${one.mark}` })).reverse(),
+  };
+  const { patterns } = cutPatterns({ ...byHand, cutting: { ...byHand.cutting, sheets: [first, second] } });
+
+  it('are one pattern, each mark at its own place', () => {
+    expect(patterns).toHaveLength(1);
+    for (const { marks } of patterns[0]!.places) expect(marks[1]).toBe(`other ${marks[0]!}`);
+  });
+});

@@ -1,9 +1,9 @@
-import { areaText } from '../../core/drawings/figure-text';
 import { panelMeasures } from '../../core/drawings/panel-measures';
 import { panelWords } from '../../core/drawings/panel-words';
 import { boxOf, polygonArea } from '../../core/geometry/polygon';
 import type { Panel } from '../../core/panels/panel';
 import type { JobSheet, WorkedOut, WorkedWall, WorkedZone } from '../../core/worked-out';
+import { areaFigure, withPoint } from '../look/figures';
 
 /** A row of the panels' schedule before its words are asked for; lengths in hundredths, wall frame. */
 export interface PanelRow {
@@ -38,7 +38,7 @@ export function panelRows(worked: WorkedOut, wallId: string): PanelRow[] {
         fromFloor: bottom,
         width: right - left,
         height: top - bottom,
-        area: areaText(polygonArea(panel.outline)),
+        area: areaFigure(polygonArea(panel.outline)),
         sheet: sheetInWords(panel, sheets.get(panel.mark)),
       };
     }),
@@ -55,7 +55,7 @@ export function rowInWords(
   const place = { wall: wall.survey, zone: zone.area, stock };
   const { cutFor, cutouts } = panelWords(panel, place, panelMeasures(panel, place));
   const notes = [...(panel.sliver ? ['sliver: narrower than the least width'] : []), ...cutouts];
-  return { cutFor, note: notes.join('; ') };
+  return { cutFor: withPoint(cutFor), note: withPoint(notes.join('; ')) };
 }
 
 function sheetsByMark(worked: WorkedOut): Map<string, JobSheet> {

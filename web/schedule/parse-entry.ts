@@ -78,8 +78,8 @@ function daysOf(year: number, month: number): number {
   return [4, 6, 9, 11].includes(month) ? 30 : 31;
 }
 
-/** "6,40"; more decimals only where a price has them. */
+/** "6.40"; more decimals only where a price has them. */
 export function writePrice(price: number): string {
   const text = String(price);
-  return (/\.\d{3,}$/.test(text) ? text : price.toFixed(2)).replace('.', ',');
+  return /\.\d{3,}$/.test(text) ? text : price.toFixed(2);
 }

@@ -1,7 +1,7 @@
 import { countText } from '../../core/drawings/figure-text';
 import type { Layout, Start } from '../../core/job/schema';
 import type { StartCandidate, ZoneLayout } from '../../core/panels/panel';
-import { formatHundredth } from '../../core/drawings/figures';
+import { hundredthFigure } from '../look/figures';
 
 /** Every start by name, as one chooses it; 'picked' is a point of the wall. */
 export const startChoices = [
@@ -56,7 +56,7 @@ export function tradeInWords(chosen: StartCandidate, other: StartCandidate): str
 
 /** "1420 from left, 700 from floor" */
 export function startPlace({ start }: Pick<StartCandidate, 'start'>): string {
-  return `${formatHundredth(start.x)} from left, ${formatHundredth(start.y)} from floor`;
+  return `${hundredthFigure(start.x)} from left, ${hundredthFigure(start.y)} from floor`;
 }
 
 function compare(count: number, noun: string): { gives: boolean; text: string } | null {

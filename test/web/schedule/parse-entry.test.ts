@@ -30,13 +30,13 @@ describe('lengths in the schedule', () => {
 
   it('asks where a comma could part thousands or decimals', () => {
     expect(parseSize('1,200')).toEqual({
-      fault: '1,200 could be 1200 or 1,2; leave the “,” out, or write m.',
+      fault: '1,200 could be 1200 or 1.2; leave the “,” out, or write m.',
     });
     expect(parseSize('1,200 m')).toEqual({ value: 1200 });
   });
 
   it('are written as the drawings write them', () => {
-    expect([1200, 926.5, -0.25, 0].map(writeLength)).toEqual(['1200', '926,5', '−0,25', '0']);
+    expect([1200, 926.5, -0.25, 0].map(writeLength)).toEqual(['1200', '926.5', '−0.25', '0']);
   });
 
   it('can be typed again as they were written', () => {
@@ -79,7 +79,7 @@ describe('prices and counts', () => {
   });
 
   it('are written with at least two decimals', () => {
-    expect([6.4, 0, 12.345].map(writePrice)).toEqual(['6,40', '0,00', '12,345']);
+    expect([6.4, 0, 12.345].map(writePrice)).toEqual(['6.40', '0.00', '12.345']);
   });
 });
 

@@ -1,9 +1,11 @@
-import { areaText, countText, massText, metreText, percentText } from '../../core/drawings/figure-text';
+import { countText } from '../../core/drawings/figure-text';
 import { figuresOf, type JobFigures } from '../../core/drawings/job-figures';
+import type { LodeplanDocument } from '../../core/drawings/page';
 import { polygonArea, regionArea } from '../../core/geometry/polygon';
 import { buildUpKind } from '../../core/job/build-up-kinds';
 import type { Job } from '../../core/job/schema';
 import type { WorkedOut, WorkedWall } from '../../core/worked-out';
+import { areaFigure, massFigure, metresFigure, percentFigure } from '../look/figures';
 import type { StationName } from '../job/open-job.svelte';
 import { workedWall } from '../schedule/worked-zone';
 
@@ -17,8 +19,9 @@ export interface KeyFigure {
   readonly rows: readonly { readonly label: string; readonly value: string }[];
 }
 
+/** Of every station that shows an elevation; of the others see below. */
 export function keyFigure(
-  station: StationName,
+  station: Exclude<StationName, 'drawings'>,
   worked: WorkedOut,
   wallId: string | undefined,
 ): KeyFigure | null {
@@ -28,16 +31,39 @@ export function keyFigure(
   return sheetsFigure(worked);
 }
 
+/** What there is to print, and the order that goes with it. @param documents null while they are being drawn */
+export function drawingsFigure(
+  worked: WorkedOut,
+  documents: readonly LodeplanDocument[] | null,
+): KeyFigure | null {
+  if (worked.walls.length === 0) return null;
+  const figures = figuresOf(worked);
+  const pages = documents?.reduce((sum, document) => sum + document.pages.length, 0) ?? 0;
+  return {
+    heading: 'Documents, whole job',
+    figure: documents ? String(documents.length) : '…',
+    unit: documents ? `documents on ${countText(pages, 'page')}` : 'being drawn',
+    proof: null,
+    rows: [
+      { label: 'Stock sheets to order', value: `${figures.planned} + ${countText(figures.spares, 'spare')}` },
+      { label: 'Panels, of which cut', value: `${figures.panels}, ${figures.cut}` },
+      { label: 'Pieces from the rack', value: String(figures.rackPieces) },
+      { label: 'Offcuts to keep', value: String(figures.offcutsKept.length) },
+      { label: 'Length to cut', value: metresFigure(figures.cutLength) },
+    ],
+  };
+}
+
 function surveyFigure({ survey }: WorkedWall): KeyFigure {
   const whole = polygonArea({ outer: survey.outline.ring, holes: [] });
   const { openings, fittings } = survey.wall;
   return {
     heading: 'This wall',
-    figure: areaText(regionArea(survey.usable)),
+    figure: areaFigure(regionArea(survey.usable)),
     unit: 'm² can be used',
     proof: 'Openings, fittings and the rim are taken off with their clearances.',
     rows: [
-      { label: 'Whole wall', value: `${areaText(whole)} m²` },
+      { label: 'Whole wall', value: `${areaFigure(whole)} m²` },
       { label: 'Openings', value: String(openings.length) },
       { label: 'Fittings', value: String(fittings.length) },
     ],
@@ -51,20 +77,20 @@ function zonesFigure({ zones }: WorkedWall): KeyFigure {
       .reduce((sum, { area }) => sum + regionArea(area.area), 0);
   return {
     heading: 'This wall',
-    figure: areaText(areaWhere(({ magnetic }) => magnetic !== 'none')),
+    figure: areaFigure(areaWhere(({ magnetic }) => magnetic !== 'none')),
     unit: 'm² hold magnets',
     proof: null,
     rows: [
       {
         label: 'On steel panels',
-        value: `${areaText(areaWhere(({ magnetic }) => magnetic === 'steel'))} m²`,
+        value: `${areaFigure(areaWhere(({ magnetic }) => magnetic === 'steel'))} m²`,
       },
       {
         label: 'On coating or film',
-        value: `${areaText(areaWhere(({ magnetic }) => magnetic === 'coating'))} m²`,
+        value: `${areaFigure(areaWhere(({ magnetic }) => magnetic === 'coating'))} m²`,
       },
-      { label: 'To write on', value: `${areaText(areaWhere(({ surface }) => surface === 'writable'))} m²` },
-      { label: 'To chalk on', value: `${areaText(areaWhere(({ surface }) => surface === 'chalk'))} m²` },
+      { label: 'To write on', value: `${areaFigure(areaWhere(({ surface }) => surface === 'writable'))} m²` },
+      { label: 'To chalk on', value: `${areaFigure(areaWhere(({ surface }) => surface === 'chalk'))} m²` },
     ],
   };
 }
@@ -84,12 +110,12 @@ function sheetsFigure(worked: WorkedOut): KeyFigure {
       ...(figures.rackPieces > 0
         ? [{ label: 'Pieces from the rack', value: String(figures.rackPieces) }]
         : []),
-      { label: 'Waste', value: percentText(figures.wasteShare) },
+      { label: 'Waste', value: percentFigure(figures.wasteShare) },
       { label: 'Offcuts to keep', value: String(figures.offcutsKept.length) },
-      { label: 'Length to cut', value: metreText(figures.cutLength) },
+      { label: 'Length to cut', value: metresFigure(figures.cutLength) },
       {
         label: 'Steel on the wall',
-        value: figures.steelMass === null ? 'thickness missing' : massText(figures.steelMass),
+        value: figures.steelMass === null ? 'thickness missing' : massFigure(figures.steelMass),
       },
     ],
   };

@@ -1,3 +1,4 @@
+import { countText } from '../../core/drawings/figure-text';
 import type { Finding } from '../../core/finding';
 
 const order: readonly Finding['level'][] = ['error', 'warning', 'note'];
@@ -10,12 +11,25 @@ export function sortFindings(findings: readonly Finding[], wallId: string | unde
   );
 }
 
-/** "2 warnings, 3 notes"; "Nothing to mend" if there is none. */
+/** A caution holds for the whole job and asks for care, not for a change: a note about no wall and no object. */
+export function isCaution({ level, wall, object }: Finding): boolean {
+  return level === 'note' && wall === undefined && object === undefined;
+}
+
+/** "2 warnings, 1 note, 6 cautions", "No warnings, 6 cautions"; "Nothing to mend" if there is none. */
 export function countFindings(findings: readonly Finding[]): string {
-  const words = { error: 'fault', warning: 'warning', note: 'note' };
-  const parts = order.flatMap((level) => {
-    const count = findings.filter((finding) => finding.level === level).length;
-    return count > 0 ? [`${count} ${words[level]}${count === 1 ? '' : 's'}`] : [];
-  });
-  return parts.join(', ') || 'Nothing to mend';
+  if (findings.length === 0) return 'Nothing to mend';
+  const count = (one: string, test: (finding: Finding) => boolean) => {
+    const found = findings.filter(test).length;
+    return found > 0 ? [countText(found, one)] : [];
+  };
+  const asking = [
+    ...count('fault', ({ level }) => level === 'error'),
+    ...count('warning', ({ level }) => level === 'warning'),
+  ];
+  return [
+    ...(asking.length > 0 ? asking : ['No warnings']),
+    ...count('note', (finding) => finding.level === 'note' && !isCaution(finding)),
+    ...count('caution', isCaution),
+  ].join(', ');
 }

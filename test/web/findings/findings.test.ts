@@ -4,7 +4,7 @@ import { emptyJob, newFitting, newWall, newZone } from '../../../core/job/defaul
 import { OpenJob } from '../../../web/job/open-job.svelte';
 import { placeOfFinding, showFinding } from '../../../web/findings/finding-place';
 import { proofOf } from '../../../web/findings/key-figure';
-import { countFindings, sortFindings } from '../../../web/findings/station-findings';
+import { countFindings, isCaution, sortFindings } from '../../../web/findings/station-findings';
 
 const finding = (level: Finding['level'], wall?: string, object?: string): Finding => ({
   level,
@@ -67,10 +67,20 @@ describe('the list of findings', () => {
     ]);
   });
 
+  it('counts what holds for the whole job apart, as cautions', () => {
+    expect(countFindings([finding('note'), finding('note')])).toBe('No warnings, 2 cautions');
+    expect([finding('note'), finding('note', 'A'), finding('warning')].map(isCaution)).toEqual([
+      true,
+      false,
+      false,
+    ]);
+  });
+
   it('is counted in words', () => {
-    expect(countFindings([finding('warning'), finding('warning'), finding('note')])).toBe(
+    expect(countFindings([finding('warning'), finding('warning'), finding('note', 'A')])).toBe(
       '2 warnings, 1 note',
     );
+    expect(countFindings([finding('error'), finding('note')])).toBe('1 fault, 1 caution');
     expect(countFindings([])).toBe('Nothing to mend');
   });
 });

@@ -27,7 +27,8 @@ export function wholeClearance(clearance: Mm): Hundredth {
   return Math.ceil(clearance * 100 - 1e-6) + 0;
 }
 
-function outlineOf(
+/** An opening or fitting as it is drawn, without its clearance; hundredths, wall frame. */
+export function outlineOf(
   { circle, shape, x = 0, y = 0, width = 0, height = 0 }: Opening | Fitting,
   how: Flattening,
 ): Outline {

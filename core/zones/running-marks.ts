@@ -2,7 +2,7 @@ import { boxOfOutline } from '../geometry/arc';
 import { boxOf, type Box, type Point } from '../geometry/polygon';
 import type { Fitting, Opening, Vertex } from '../job/schema';
 import { pointOf } from '../job/shape';
-import type { SurveyedWall } from '../survey/surveyed-wall';
+import type { KeepOut, SurveyedWall } from '../survey/surveyed-wall';
 import { toHundredth, type Hundredth } from '../units';
 import type { ZoneArea } from './zone-area';
 
@@ -28,6 +28,11 @@ export interface RunningMarks {
   readonly up: readonly RunningMark[];
 }
 
+/** What running dimensions are taken from: the wall as it is drawn, its keep-outs without their clearance. */
+export interface DrawnWall extends Pick<SurveyedWall, 'wall' | 'outline'> {
+  readonly keepOuts: readonly Pick<KeepOut, 'kind' | 'id' | 'bare'>[];
+}
+
 /**
  * The running dimensions of a wall: every place along and up it that a fitter measures to.
  *
@@ -38,8 +43,8 @@ export interface RunningMarks {
  * @returns positions in hundredths from the wall's datum, which is the origin of the wall's frame
  */
 export function runningMarks(
-  { wall, outline, keepOuts }: SurveyedWall,
-  zones: readonly ZoneArea[],
+  { wall, outline, keepOuts }: DrawnWall,
+  zones: readonly Pick<ZoneArea, 'zone' | 'box'>[],
 ): RunningMarks {
   const along = new Map<Hundredth, Marked[]>();
   const up = new Map<Hundredth, Marked[]>();

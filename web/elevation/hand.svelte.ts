@@ -7,7 +7,7 @@ import type { NamedChange } from '../job/changes/named-change';
 import type { Results } from '../results/results.svelte';
 import type { HandEvent } from './gestures/gesture';
 import type { Guide } from './snap';
-import { choose, type Tool } from './tool';
+import { choose, toolsAt, type Tool } from './tool';
 import { View } from './view.svelte';
 
 /** Corners set so far, where the next would be, and the length typed for the edge to it. */
@@ -15,6 +15,8 @@ export interface Corners {
   readonly placed: readonly MmPoint[];
   readonly next: MmPoint | null;
   readonly typed: string;
+  /** What is wrong with what was typed. */
+  readonly fault: string | null;
 }
 
 /** How near on the screen something snaps, px. */
@@ -69,7 +71,7 @@ export class Hand {
 
   takeUp(tool: Tool): void {
     this.#chosenTool = { tool, station: this.open.station };
-    this.corners = tool.kind === 'corners' ? { placed: [], next: null, typed: '' } : null;
+    this.corners = tool.kind === 'corners' ? { placed: [], next: null, typed: '', fault: null } : null;
     this.ghost = null;
     this.guides = [];
     if (tool.kind !== 'choose') this.open.selection = null;
@@ -85,8 +87,23 @@ export class Hand {
     this.guides = [];
   }
 
+  /** Whether a strip above the drawing says what can be put in; where none does, the drawing has its space. */
+  get hasStrip(): boolean {
+    return this.corners !== null || (this.wall !== undefined && toolsAt(this.open.station).length > 0);
+  }
+
   fit(): void {
-    this.view.fit(this.wallBox);
+    this.view.fit(this.wallBox, this.#above);
+  }
+
+  /** The drawing has another size. */
+  resize(width: number, height: number): void {
+    this.view.resize(width, height, this.wallBox, this.#above);
+  }
+
+  /** px above a fitted wall: for a hint, or for the view's buttons where they lie on the paper. */
+  get #above(): number {
+    return this.hasStrip ? 36 : 52;
   }
 
   get wallBox() {

@@ -1,8 +1,8 @@
 import type { MmBox } from '../../core/job/shape';
 import { fitFrame, panned, zoomedAt, type Frame, type ScreenPoint } from './frame';
 
-/** Room for zone labels above, handles at the sides and the floor line below. */
-const margin = { left: 28, right: 28, top: 28, bottom: 18 };
+/** px beside a fitted wall for handles, and below it for the floor line. */
+const margin = { left: 28, right: 28, bottom: 18 };
 
 /** How much of the wall is seen. Until a hand has panned or zoomed, the whole wall stays fitted. */
 export class View {
@@ -10,15 +10,16 @@ export class View {
   /** Whether the whole wall is shown as "Fit" would. */
   fitted = $state.raw(true);
 
-  resize(width: number, height: number, box: MmBox): void {
-    if (this.fitted || this.frame.width === 0) return this.fit(box, width, height);
+  /** @param above px kept free above a fitted wall */
+  resize(width: number, height: number, box: MmBox, above: number): void {
+    if (this.fitted || this.frame.width === 0) return this.fit(box, above, width, height);
     const dx = (width - this.frame.width) / 2;
     const dy = (height - this.frame.height) / 2;
     this.frame = { ...panned(this.frame, dx, dy), width, height };
   }
 
-  fit(box: MmBox, width = this.frame.width, height = this.frame.height): void {
-    this.frame = fitFrame(box, width, height, margin);
+  fit(box: MmBox, above: number, width = this.frame.width, height = this.frame.height): void {
+    this.frame = fitFrame(box, width, height, { ...margin, top: above });
     this.fitted = true;
   }
 

@@ -37,6 +37,9 @@ export class OpenJob {
 
   readonly #faultOf: (job: Job) => string | null;
 
+  /** Why what a gesture has made so far would be refused; worked out once a change, however often it is asked. */
+  readonly gestureFault: string | null = $derived.by(() => (this.settled ? null : this.#faultOf(this.#job)));
+
   /**
    * @param faultOf why a job could not be saved and opened again, or null; a change that leads to such a job is
    *   refused, so that what is kept can always be read
@@ -58,7 +61,7 @@ export class OpenJob {
   }
   /** Whether the job could be saved and opened again; only a gesture under way can break that. */
   get isSound(): boolean {
-    return this.settled || this.#faultOf(this.#job) === null;
+    return this.gestureFault === null;
   }
   get undoName(): string | undefined {
     return this.#done.at(-1)?.name;

@@ -12,6 +12,7 @@ import type { Marked } from '../../core/zones/running-marks';
 import type { NamedChange } from '../job/changes/named-change';
 import { nameOfObject } from '../job/changes/names';
 import { moveBy, moveWallEdge, stretchTo } from '../job/changes/objects';
+import type { TapeMarked } from './tape-marks';
 
 export type Axis = 'x' | 'y';
 
@@ -21,9 +22,9 @@ export type FigureDoes = 'move' | 'stretch';
 export type TypedFigure = { readonly change: NamedChange } | { readonly fault: string };
 
 /** Which of the two can be chosen for an edge, the usual one first. */
-export function choicesFor({ kind, edge }: Marked): readonly FigureDoes[] {
+export function choicesFor({ kind, edge }: TapeMarked): readonly FigureDoes[] {
   if (kind === 'wall' || edge === 'corner') return ['stretch'];
-  if (edge === 'centre') return ['move'];
+  if (edge === 'centre' || edge === 'joint') return ['move'];
   return kind === 'zone' ? ['stretch', 'move'] : ['move', 'stretch'];
 }
 

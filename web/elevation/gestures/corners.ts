@@ -2,6 +2,8 @@ import { freshWallId } from '../../../core/job/changes';
 import { newFitting, newOpening, newWall, newZone } from '../../../core/job/defaults';
 import type { Fitting, Job, Opening, Vertex, Wall, Zone } from '../../../core/job/schema';
 import type { MmPoint, Placed } from '../../../core/job/shape';
+import type { Mm } from '../../../core/units';
+import { readLength } from '../../tapes/read-length';
 import { redrawOutline } from '../../job/changes/objects';
 import { putInFitting, putInOpening, putInZone } from '../../job/changes/put-in';
 import type { NamedChange } from '../../job/changes/named-change';
@@ -43,29 +45,38 @@ export function setCornerDown(hand: Hand, of: CornersOf, event: HandEvent): void
   else addCorner(hand, corners, corners.next);
 }
 
+/** What is typed for the next edge, to be set by a key. */
+export function typeLength(hand: Hand, typed: string): void {
+  if (hand.corners) hand.corners = { ...hand.corners, typed, fault: null };
+}
+
 /** A corner as far from the last one as was typed, in the direction aimed at; to the right if nothing is. */
-export function setTypedCorner(hand: Hand, length: number): void {
+export function setTypedCorner(hand: Hand): void {
+  const length = typedLength(hand);
   const { corners } = hand;
   const from = corners?.placed.at(-1);
-  if (!corners || !from) return;
+  if (!corners || length === null) return;
+  if (!from) return setFirstCorner(hand);
   const aim = corners.next ?? { x: from.x + 1, y: from.y };
   const distance = Math.hypot(aim.x - from.x, aim.y - from.y);
   const [ux, uy] = distance === 0 ? [1, 0] : [(aim.x - from.x) / distance, (aim.y - from.y) / distance];
   addCorner(hand, corners, { x: tidy(from.x + ux * length), y: tidy(from.y + uy * length) });
 }
 
-/** A corner at a distance from the last one, or from the datum if it is the first. */
-export function setCornerBeside(hand: Hand, dx: number, dy: number): void {
+/** A corner as far from the last one as was typed, in a direction of length 1; the first one on the datum. */
+export function setCornerBeside(hand: Hand, x: number, y: number): void {
   const { corners } = hand;
-  if (!corners) return;
-  const from = corners.placed.at(-1);
-  addCorner(hand, corners, from ? { x: tidy(from.x + dx), y: tidy(from.y + dy) } : { x: 0, y: 0 });
+  const from = corners?.placed.at(-1);
+  if (!from) return setFirstCorner(hand);
+  const length = typedLength(hand);
+  if (corners && length !== null)
+    addCorner(hand, corners, { x: tidy(from.x + x * length), y: tidy(from.y + y * length) });
 }
 
 export function takeBackCorner(hand: Hand): void {
   const { corners } = hand;
   if (!corners || corners.placed.length === 0) return;
-  hand.corners = { ...corners, placed: corners.placed.slice(0, -1) };
+  hand.corners = { ...corners, placed: corners.placed.slice(0, -1), fault: null };
   hand.said = 'Last corner taken back';
 }
 
@@ -90,8 +101,23 @@ export function closeShape(hand: Hand, of: CornersOf): void {
 function addCorner(hand: Hand, corners: Corners, at: MmPoint): void {
   const last = corners.placed.at(-1);
   if (last && last.x === at.x && last.y === at.y) return;
-  hand.corners = { placed: [...corners.placed, at], next: null, typed: '' };
+  hand.corners = { placed: [...corners.placed, at], next: null, typed: '', fault: null };
   hand.said = `Corner ${corners.placed.length + 1} at ${at.x}, ${at.y}`;
+}
+
+function setFirstCorner(hand: Hand): void {
+  if (hand.corners) addCorner(hand, hand.corners, { x: 0, y: 0 });
+}
+
+/** The length typed for the next edge; null, and the fault shown, if it cannot be read. */
+function typedLength(hand: Hand): Mm | null {
+  const { corners } = hand;
+  if (!corners) return null;
+  const typed = readLength(corners.typed, 0.01, 'Type the length of the edge');
+  if ('value' in typed) return typed.value;
+  hand.corners = { ...corners, fault: typed.fault };
+  hand.said = typed.fault;
+  return null;
 }
 
 interface Drawn {

@@ -2,11 +2,10 @@ import { boxOfObject, pointOf, type ObjectRef } from '../../../core/job/shape';
 import { copyTo, moveBy } from '../../job/changes/objects';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
 import { takeOut } from '../../job/changes/fields';
-import { parseLength } from '../../tapes/parse-length';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
 import { chooseObject } from './choose';
-import { closeShape, setTypedCorner, takeBackCorner } from './corners';
+import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
 import { putInMiddle } from './put-in';
 import { canChange, chosenObject } from './what-can-change';
 
@@ -124,13 +123,12 @@ function drawByKey(hand: Hand, key: string): boolean {
   const { corners, tool } = hand;
   if (!corners || tool.kind !== 'corners') return false;
   if (/^[0-9.,]$/.test(key)) {
-    hand.corners = { ...corners, typed: corners.typed + key };
+    typeLength(hand, corners.typed + key);
   } else if (key === 'Backspace' && corners.typed) {
-    hand.corners = { ...corners, typed: corners.typed.slice(0, -1) };
+    typeLength(hand, corners.typed.slice(0, -1));
   } else if (key === 'Backspace') takeBackCorner(hand);
   else if (key === 'Enter') {
-    const length = parseLength(corners.typed);
-    if (length !== null && length > 0) setTypedCorner(hand, length);
+    if (corners.typed) setTypedCorner(hand);
     else closeShape(hand, tool.of);
   } else return false;
   return true;

@@ -56,14 +56,14 @@ function paintWindow(pen: Pen, { x, y, width, height }: Rectangle): void {
   const rail = Math.min(60 * frame.scale, width / 6, height / 6);
   const panes = width / frame.scale > 900 ? 2 : 1;
   const paneWidth = (width - rail * (panes + 1)) / panes;
-  context.strokeStyle = inks.soft;
-  context.lineWidth = 1;
   for (let i = 0; i < panes; i++) {
     const left = Math.round(x + rail + i * (paneWidth + rail)) + 0.5;
     const top = Math.round(y + rail) + 0.5;
     const paneHeight = height - 2 * rail;
     context.fillStyle = inks.paper;
     context.fillRect(left, top, paneWidth, paneHeight);
+    context.strokeStyle = inks.soft;
+    context.lineWidth = 1;
     context.strokeRect(left, top, paneWidth, paneHeight);
     const reach = Math.min(paneWidth, paneHeight) * 0.3;
     for (const at of [0.3, 0.42]) {

@@ -84,9 +84,9 @@ function isPlainRectangle({ outline }: Panel): boolean {
   return outline.holes.length === 0 && outline.outer.length === 4 && isRectilinear(outline);
 }
 
-/** `A-Z1-07` → `7`. */
+/** `A-Z1-07` → `07`, as on the setting-out sheets and in the schedule. */
 function numberOf(mark: string): string {
-  return mark.slice(mark.lastIndexOf('-') + 1).replace(/^0+(?=\d)/, '');
+  return mark.slice(mark.lastIndexOf('-') + 1);
 }
 
 /** Hundredths as a dimension in mm; whole where it is whole. */

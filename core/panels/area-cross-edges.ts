@@ -41,13 +41,11 @@ export function crossEdges(area: Region, box: Box, pattern: Pattern): CrossEdges
         else if (a.y === b.y) addY(a.y, b.x > a.x, Math.abs(b.x - a.x));
       });
       for (const run of slopingRuns(ring)) {
-        const { left, right, bottom, top } = boxOf(run);
-        for (const begins of [true, false]) {
-          addX(left, begins, bottom, top);
-          addX(right, begins, bottom, top);
-          addY(bottom, begins, right - left);
-          addY(top, begins, right - left);
-        }
+        const { left, right, bottom, top } = boxOf(run.points);
+        for (const at of [left, right])
+          for (const begins of beginsAtX(run, at)) addX(at, begins, bottom, top);
+        for (const at of [bottom, top])
+          for (const begins of beginsAtY(run, at)) addY(at, begins, right - left);
       }
     }
   }
@@ -65,14 +63,41 @@ function merged(edges: readonly CrossEdge[], pitch: number): CrossEdge[] {
   return [...found.values()];
 }
 
-/** The points of each unbroken run of sloping edges. */
-function slopingRuns(ring: Ring): Point[][] {
+/** An unbroken run of sloping edges, with the points before and after it. */
+interface SlopingRun {
+  readonly points: readonly Point[];
+  readonly before?: Point;
+  readonly after?: Point;
+}
+
+/**
+ * Whether the area begins or ends at an outermost coordinate of a run: as it does at the upright edge that goes on
+ * from there, as at the sides of a round hole; else either may be.
+ */
+function beginsAtX({ points, before, after }: SlopingRun, at: number): boolean[] {
+  const first = points[0]!;
+  const last = points.at(-1)!;
+  if (before && first.x === at && before.x === at) return [first.y < before.y];
+  if (after && last.x === at && after.x === at) return [after.y < last.y];
+  return [true, false];
+}
+
+/** The same at a level edge. */
+function beginsAtY({ points, before, after }: SlopingRun, at: number): boolean[] {
+  const first = points[0]!;
+  const last = points.at(-1)!;
+  if (before && first.y === at && before.y === at) return [first.x > before.x];
+  if (after && last.y === at && after.y === at) return [after.x > last.x];
+  return [true, false];
+}
+
+function slopingRuns(ring: Ring): SlopingRun[] {
   const slopes = ring.map(({ x, y }, i) => {
     const next = ring[(i + 1) % ring.length]!;
     return x !== next.x && y !== next.y;
   });
-  if (!slopes.includes(false)) return [[...ring]];
-  const runs: Point[][] = [];
+  if (!slopes.includes(false)) return [{ points: ring }];
+  const runs: SlopingRun[] = [];
   const first = slopes.indexOf(false);
   let run: Point[] = [];
   for (let n = 1; n <= ring.length; n++) {
@@ -80,7 +105,12 @@ function slopingRuns(ring: Ring): Point[][] {
     if (slopes[i]) {
       run.push(ring[i]!);
     } else if (run.length > 0) {
-      runs.push([...run, ring[i]!]);
+      const start = ring.indexOf(run[0]!);
+      runs.push({
+        points: [...run, ring[i]!],
+        before: ring[(start + ring.length - 1) % ring.length]!,
+        after: ring[(i + 1) % ring.length]!,
+      });
       run = [];
     }
   }

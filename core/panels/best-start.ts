@@ -47,7 +47,9 @@ export function* searchBestStartInSteps(question: StartQuestion, pace: Pace): St
   const edges = crossEdges(area.area, area.box, pattern);
   const starts = startsToCompare(question, edges);
   const meter = startMeter(question, pace);
+  yield;
   const counted = yield* countStarts(meter, starts, pace);
+  yield;
   const places = podium(4, Math.max(leastWidth, 100), area.box, pattern);
   const nested = yield* nestPromising(question, meter, counted, places, pace);
   const paired = starts.capped

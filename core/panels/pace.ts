@@ -5,11 +5,11 @@
 export interface Pace {
   /** @param work one is what it takes to look at a cell that no sloping edge passes through: some 0.2 µs */
   spend(work: number): void;
-  /** True once whenever a few milliseconds' work is done. */
+  /** True once whenever a millisecond or two of work is done. */
   isDue(): boolean;
 }
 
-const workBetweenPauses = 15_000;
+const workBetweenPauses = 4_000;
 
 export function createPace(): Pace {
   let spent = 0;

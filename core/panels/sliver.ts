@@ -1,4 +1,4 @@
-import { boxOf, isRectilinear, type Polygon } from '../geometry/polygon';
+import { boxOf, isBox, isRectilinear, type Box, type Polygon } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 import { areaEdges } from './area-edges';
 import { blocksArea, blocksInBox, partsOf, type Blocks } from './blocks';
@@ -40,8 +40,16 @@ export function isSliver(
 }
 
 function narrowBlocks(panel: Polygon, leastWidth: Hundredth): NarrowPlace | null {
-  const blocks = blocksInBox(areaEdges([panel]), boxOf(panel.outer));
-  return narrowestLost(blocks, leastWidth);
+  const box = boxOf(panel.outer);
+  if (isBox(panel)) return narrowBox(box, leastWidth);
+  return narrowestLost(blocksInBox(areaEdges([panel]), box), leastWidth);
+}
+
+/** A rectangle is lost as a whole, or not at all. */
+function narrowBox({ left, bottom, right, top }: Box, leastWidth: Hundredth): NarrowPlace | null {
+  const width = Math.min(right - left, top - bottom);
+  if (width >= leastWidth || (right - left) * (top - bottom) <= leastLostArea) return null;
+  return { width, at: { x: Math.round((left + right) / 2), y: Math.round((bottom + top) / 2) } };
 }
 
 /** The narrowest lost part of a raster, as `narrowPlace`; the raster is one connected panel. */

@@ -32,20 +32,20 @@ const quarterControl = (4 / 3) * (Math.SQRT2 - 1);
  * @param date written as creation and modification date; the same document, fonts and date give the same bytes
  */
 export async function writePdf(
-  document: LodeplanDocument,
+  drawn: LodeplanDocument,
   files: FontFiles,
   { date }: { readonly date: Date },
 ): Promise<Uint8Array> {
   const target = await pdf.PDFDocument.create({ updateMetadata: false });
   target.registerFontkit(fontkit);
-  target.setTitle(document.title, { showInWindowTitleBar: true });
+  target.setTitle(drawn.title, { showInWindowTitleBar: true });
   target.setProducer('Lodeplan');
   target.setCreator('Lodeplan');
   target.setCreationDate(date);
   target.setModificationDate(date);
   const faces = readFaces(files);
   const fonts = {} as Fonts;
-  for (const name of usedFaces(document)) {
+  for (const name of usedFaces(drawn)) {
     const embedded = await target.embedFont(alignGlyphs(files[name]), {
       subset: true,
       features: { ...fontFeatures },
@@ -53,12 +53,12 @@ export async function writePdf(
     const face = faces[name];
     fonts[name] = { ...face, embedded, advance: advanceIn(face.font), encode: encoderOf(embedded) };
   }
-  for (const page of document.pages) writePage(target, page, fonts);
+  for (const page of drawn.pages) writePage(target, page, fonts);
   return target.save();
 }
 
-function usedFaces(document: LodeplanDocument): FaceName[] {
-  const texts = document.pages.flatMap((page) => page.items.filter((item) => item.kind === 'text'));
+function usedFaces(drawn: LodeplanDocument): FaceName[] {
+  const texts = drawn.pages.flatMap((page) => page.items.filter((item) => item.kind === 'text'));
   const used = new Set(texts.map((text) => faceOf(text)));
   return faceNames.filter((name) => used.has(name));
 }

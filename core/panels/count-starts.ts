@@ -16,7 +16,7 @@ export interface CountedStarts {
   readonly capped: boolean;
 }
 
-/** Panels with sloping or round notches are opened by the clipper, a hundred times as slow as others. */
+/** A few panels with sloping or round notches take the clipper, which is a thousand times as slow as the rest. */
 const mostClippedCorners = 10_000;
 
 /** Counts the panels of every pair of coordinates, each given up when it has more slivers than another. */

@@ -51,7 +51,7 @@ export function tradeInWords(chosen: StartCandidate, other: StartCandidate): str
   const said = (gives: boolean) => differences.filter((part) => part.gives === gives).map(({ text }) => text);
   const [costs, gains] = [said(false).join(', '), said(true).join(', ')];
   if (costs && gains) return `${costs}, but ${gains}`;
-  return costs || gains || 'nothing; it only starts elsewhere';
+  return costs || gains || 'no difference but its place';
 }
 
 /** "1420 from left, 700 from floor" */

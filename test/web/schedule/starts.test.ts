@@ -20,7 +20,7 @@ describe('a start in words', () => {
   });
 
   it.each([
-    [{}, 'nothing; it only starts elsewhere'],
+    [{}, 'no difference but its place'],
     [{ stockSheets: 15 }, '1 stock sheet more'],
     [{ cutPanels: 10, panels: 20 }, '4 cut panels more, 4 panels more'],
     [{ stockSheets: 15, cutPanels: 4 }, '1 stock sheet more, but 2 cut panels fewer'],

@@ -19,6 +19,14 @@ export interface Corners {
   readonly fault: string | null;
 }
 
+/** The object under the hand and the wall without it, as it was when the drag began. */
+export interface Lifted {
+  readonly ref: ObjectRef;
+  readonly rest: Wall;
+  /** Its size is what the hand changes. */
+  readonly sized?: boolean;
+}
+
 /** How near on the screen something snaps, px. */
 const snapReach = 8;
 
@@ -32,8 +40,7 @@ export class Hand {
   readonly #results: Results;
   #chosenTool = $state.raw<{ readonly tool: Tool; readonly station: string }>({ tool: choose, station: '' });
 
-  /** The object under the hand and the wall without it, as it was when the drag began. */
-  lifted = $state.raw<{ readonly ref: ObjectRef; readonly rest: Wall } | null>(null);
+  lifted = $state.raw<Lifted | null>(null);
   guides = $state.raw<readonly Guide[]>([]);
   corners = $state.raw<Corners | null>(null);
   /** What a click would put in, where it would. */
@@ -77,8 +84,8 @@ export class Hand {
     if (tool.kind !== 'choose') this.open.selection = null;
   }
 
-  lift(ref: ObjectRef, from: Wall): void {
-    this.lifted = { ref, rest: findWall(removeObject(this.open.job, from.id, ref), from.id) ?? from };
+  lift(ref: ObjectRef, from: Wall, { sized = false } = {}): void {
+    this.lifted = { ref, rest: findWall(removeObject(this.open.job, from.id, ref), from.id) ?? from, sized };
   }
 
   /** Nothing is under the hand any more. */

@@ -34,7 +34,13 @@ export function boxHandles(object: Opening | Fitting | Zone, frame: Frame): BoxH
     py: hy < 0 ? low.py + outside : hy > 0 ? high.py - outside : (low.py + high.py) / 2,
   });
   const corners = [at(-1, -1), at(1, -1), at(1, 1), at(-1, 1)];
-  return round ? corners : [...corners, at(0, -1), at(1, 0), at(0, 1), at(-1, 0)];
+  if (round) return corners;
+  // Between two corners that stand close together there is no room for another handle.
+  return [
+    ...corners,
+    ...(high.px - low.px >= leastSide ? [at(0, -1), at(0, 1)] : []),
+    ...(low.py - high.py >= leastSide ? [at(1, 0), at(-1, 0)] : []),
+  ];
 }
 
 /** The corners by which a polygon is pulled, and the middles of its edges where another can be put in. */
@@ -64,17 +70,29 @@ export function cornerHandles(vertices: readonly Vertex[]): CornerHandles {
   return { corners, middles };
 }
 
-/** The handle under a finger or cursor: 40 px wide to a finger, 20 px to a mouse. */
+/**
+ * The handle under a finger or cursor: 40 px wide to a finger, 20 px to a mouse. Within the object it reaches no
+ * further than a quarter of a side, so that a narrow object can still be gripped itself.
+ */
 export function handleAt(
-  handles: readonly BoxHandle[],
-  { px, py }: ScreenPoint,
+  object: Opening | Fitting | Zone,
+  frame: Frame,
+  point: ScreenPoint,
   touch: boolean,
 ): BoxHandle | null {
-  const reach = touch ? 20 : 10;
+  const box = boxOfObject(object);
+  const [width, height] = [box.width * frame.scale, box.height * frame.scale];
   let best: BoxHandle | null = null;
-  let least = reach;
-  for (const handle of handles) {
-    const distance = Math.max(Math.abs(handle.px - px), Math.abs(handle.py - py));
+  let least = touch ? 20 : 10;
+  for (const handle of boxHandles(object, frame)) {
+    const [dx, dy] = [point.px - handle.px, point.py - handle.py];
+    // From the handle's own edges into the object; the side at y = 1 is the upper one, where py grows inward.
+    const inX = handle.x === 0 ? 0 : -handle.x * dx - outside;
+    const inY = handle.y === 0 ? 0 : handle.y * dy - outside;
+    if (Math.min(handle.x === 0 ? Infinity : inX, handle.y === 0 ? Infinity : inY) > 0) {
+      if (inX > width / 4 || inY > height / 4) continue;
+    }
+    const distance = Math.max(Math.abs(dx), Math.abs(dy));
     if (distance <= least) {
       best = handle;
       least = distance;

@@ -21,5 +21,12 @@ export function goTo(open: OpenJob, wallId: string, station: string): void {
 
 /** The first reason why a job could not be opened again once it is saved. */
 function faultOf(job: Job): string | null {
-  return readJobObject(job).findings[0]?.text ?? null;
+  const text = readJobObject(job).findings[0]?.text;
+  return text === undefined ? null : withoutPath(text);
+}
+
+/** "walls[0].outline (wall A) crosses …" as it is said where there is no file yet: "Wall A crosses …". */
+function withoutPath(text: string): string {
+  const [, words, says] = /^\S+ \((.+?)\) (.*)$/s.exec(text) ?? [];
+  return words && says ? `${words.charAt(0).toUpperCase()}${words.slice(1)} ${says}` : text;
 }

@@ -1,6 +1,6 @@
 import type { Wall } from '../../../core/job/schema';
 import { findObject, type ObjectRef } from '../../../core/job/shape';
-import { boxHandles, cornerHandles, handleAt, shapeHandles } from '../handles';
+import { cornerHandles, handleAt, shapeHandles } from '../handles';
 import { hitsAt, nearestWithin, nextHit, outlineCornerAt, type Hit } from '../hit';
 import type { Hand } from '../hand.svelte';
 import { chooseObject } from './choose';
@@ -19,7 +19,12 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   if (tool.kind === 'put-in') return putIn(hand, start, tool);
   if (tool.kind === 'corners') return tapOrPan(hand, start, (event) => setCornerDown(hand, tool.of, event));
   if (!wall) return pan(hand, start);
-  return pressHandle(hand, start) ?? pressCorner(hand, start) ?? pressWall(hand, start);
+  const handle = pressHandle(hand, start);
+  if (handle) return handle;
+  // A small object in a corner of the wall lies under that corner's reach: once chosen, it comes first.
+  return isWithinChosen(hand, start)
+    ? pressWall(hand, start)
+    : (pressCorner(hand, start) ?? pressWall(hand, start));
 }
 
 /** Handles and corners of the object that is chosen. */
@@ -28,7 +33,7 @@ function pressHandle(hand: Hand, start: HandEvent): Gesture | null {
   const ref = chosenObject(open.selection);
   const object = wall && ref && canChange(hand.open.station, ref) && findObject(wall, ref);
   if (!ref || !object) return null;
-  const handle = handleAt(boxHandles(object, hand.view.frame), start, start.touch);
+  const handle = handleAt(object, hand.view.frame, start, start.touch);
   if (handle) return resizeObject(hand, start, ref, handle);
   const reach = (start.touch ? 20 : 10) / hand.view.frame.scale;
   const { corners, middles } = shapeHandles(object);
@@ -36,6 +41,14 @@ function pressHandle(hand: Hand, start: HandEvent): Gesture | null {
   if (corner !== null) return moveCorner(hand, start, ref, corner);
   const middle = middles[nearestWithin(middles, start.at, reach) ?? -1];
   return middle ? moveCorner(hand, start, ref, middle.index, { fresh: true }) : null;
+}
+
+function isWithinChosen({ wall, open }: Hand, { at }: HandEvent): boolean {
+  const { selection } = open;
+  return (
+    !!wall &&
+    hitsAt(wall, at, 0, open.station).some(({ kind, id }) => kind === selection?.kind && id === selection.id)
+  );
 }
 
 /** Corners of the wall, where the survey is made. A finger chooses one before it can move it. */

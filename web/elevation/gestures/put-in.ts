@@ -31,8 +31,9 @@ export function putIn(hand: Hand, start: HandEvent, tool: PutInTool): Gesture | 
       if (!box && !hasTravelled(start, event)) return;
       box = boxBetween(from, corner(event), event.straight);
       const { change, ref } = thingFor(hand, wall, tool, box);
-      hand.lifted = { ref, rest: wall };
+      hand.lifted = { ref, rest: wall, sized: true };
       hand.open.preview(change.change);
+      hand.open.selection = ref;
     },
     end(event) {
       hand.cancel();
@@ -40,6 +41,7 @@ export function putIn(hand: Hand, start: HandEvent, tool: PutInTool): Gesture | 
     },
     cancel() {
       hand.cancel();
+      hand.open.selection = null;
     },
   };
 }

@@ -15,7 +15,7 @@ export function resizeObject(hand: Hand, start: HandEvent, ref: ObjectRef, handl
   const round = (object as Placed).circle !== undefined;
   const lines = snapLines(wall, ref, hand.panels);
   let name = '';
-  hand.lift(ref, wall);
+  hand.lift(ref, wall, { sized: true });
 
   return {
     move(event) {

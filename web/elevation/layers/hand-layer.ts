@@ -1,15 +1,15 @@
-import { boxOf } from '../../../core/geometry/polygon';
+import { boxOf, type Polygon, type Ring } from '../../../core/geometry/polygon';
 import type { Fitting, Opening, Vertex, Zone } from '../../../core/job/schema';
 import { pointOf, type MmPoint, type ObjectRef } from '../../../core/job/shape';
 import { toScreen } from '../frame';
 import { boxHandles, cornerHandles, shapeHandles } from '../handles';
 import type { Corners } from '../hand.svelte';
-import { polygonOf } from '../rings';
+import { polygonOf, polygonOfVertices } from '../rings';
 import type { Guide } from '../snap';
 import { paintCorners } from './corners-drawing';
 import { paintFitting } from './fittings-layer';
 import { paintOpening } from './openings-layer';
-import { acrossOf, condensed, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
+import { acrossOf, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
 import { paintZone } from './zones-layer';
 
 type WallObject = Opening | Fitting | Zone;
@@ -21,9 +21,12 @@ export interface HandDrawing {
   readonly chosen: WallObject | null;
   /** Whether the chosen object can be pulled by its handles. */
   readonly handles: boolean;
-  /** The wall's corners where they can be moved, and the one that is chosen. */
-  readonly outline: readonly Vertex[] | null;
-  readonly chosenCorner: number | null;
+  /** The wall's. */
+  readonly outline: readonly Vertex[];
+  /** Whether the wall's corners can be moved, and the one that is chosen. */
+  readonly corner: { readonly chosen: number | null } | null;
+  /** What is under the hand crosses itself as it is now. */
+  readonly crosses: boolean;
   readonly guides: readonly Guide[];
   readonly corners: Corners | null;
 }
@@ -31,27 +34,36 @@ export interface HandDrawing {
 /** What is under the hand: the dragged object, handles, guides, a shape that is being drawn. */
 export function paintHand(pen: Pen, drawing: HandDrawing): void {
   const { lifted, ghost, chosen, guides, corners } = drawing;
-  if (lifted) paintObject(pen, lifted.kind, lifted.object);
+  const { outer } = polygonOfVertices(drawing.outline);
+  if (lifted) paintObject(pen, lifted.kind, lifted.object, outer);
   if (ghost) {
     pen.context.save();
     pen.context.globalAlpha = 0.55;
-    paintObject(pen, ghost.kind, ghost.object);
+    paintObject(pen, ghost.kind, ghost.object, outer);
     pen.context.restore();
   }
-  if (drawing.outline) paintWallCorners(pen, drawing.outline, drawing.chosenCorner);
+  if (drawing.crosses && !lifted) paintCrossing(pen, polygonOfVertices(drawing.outline));
+  if (drawing.corner) paintWallCorners(pen, drawing.outline, drawing.corner.chosen);
   if (chosen) {
     paintLeaders(pen, chosen);
-    strokePolygon(pen, polygonOf(chosen), inks['red-lead'], 2.5);
+    if (drawing.crosses) paintCrossing(pen, polygonOf(chosen));
+    else strokePolygon(pen, polygonOf(chosen), inks['red-lead'], 2.5);
     if (drawing.handles) paintHandles(pen, chosen);
   }
-  guides.forEach((guide, i) => paintGuide(pen, guide, i));
+  for (const guide of guides) paintGuide(pen, guide);
   if (corners) paintCorners(pen, corners);
 }
 
-function paintObject(pen: Pen, kind: ObjectRef['kind'], object: WallObject): void {
+/** Dashed, on paper: it cannot stay as it is. */
+function paintCrossing(pen: Pen, polygon: Polygon): void {
+  strokePolygon(pen, polygon, inks.paper, 4);
+  strokePolygon(pen, polygon, inks['red-lead'], 2, [7, 5]);
+}
+
+function paintObject(pen: Pen, kind: ObjectRef['kind'], object: WallObject, outline: Ring): void {
   if (kind === 'opening') paintOpening(pen, object as Opening);
   else if (kind === 'fitting') paintFitting(pen, object as Fitting);
-  else paintZone(pen, object as Zone, false);
+  else paintZone(pen, object as Zone, { outline, faint: false });
 }
 
 /** Dotted, from the object's outermost points to the two tapes. */
@@ -111,23 +123,11 @@ function paintDot({ context, frame }: Pen, at: MmPoint, radius: number): void {
   context.stroke();
 }
 
-/** A dotted line across the drawing and, beside it, what it is in line with. */
-function paintGuide(pen: Pen, { axis, at, words }: Guide, row: number): void {
-  const { context, frame } = pen;
-  const upright = axis === 'x';
-  const place = upright ? acrossOf(frame, at * 100) : downOf(frame, at * 100);
-  const line = upright
-    ? ([place, 0, place, frame.height] as const)
-    : ([0, place, frame.width, place] as const);
+/** A dotted line across the drawing; what it is in line with stands beside it as text of the page. */
+function paintGuide(pen: Pen, { axis, at }: Guide): void {
+  const { frame } = pen;
+  const place = axis === 'x' ? acrossOf(frame, at * 100) : downOf(frame, at * 100);
+  const line =
+    axis === 'x' ? ([place, 0, place, frame.height] as const) : ([0, place, frame.width, place] as const);
   strokeLine(pen, line, inks['red-lead'], 1, [1, 3]);
-  context.font = `12px ${condensed}`;
-  const width = context.measureText(words).width + 10;
-  const x = upright ? Math.max(0, Math.min(place + 5, frame.width - width)) : 6;
-  const y = upright ? 6 + row * 20 : Math.max(2, Math.min(place - 21, frame.height - 20));
-  context.fillStyle = inks.paper;
-  context.fillRect(x, y, width, 18);
-  context.fillStyle = inks['red-lead'];
-  context.textAlign = 'left';
-  context.textBaseline = 'middle';
-  context.fillText(words, x + 5, y + 9.5);
 }

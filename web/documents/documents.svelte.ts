@@ -48,8 +48,21 @@ export class Documents {
     } catch (reason) {
       if (worked !== this.#newest) return;
       this.#newest = null;
-      this.fault = `The drawings could not be made: ${reason instanceof Error ? reason.message : String(reason)}`;
+      this.fault = `The drawings could not be made: ${wordsOf(reason)}.`;
     }
+  }
+
+  /** Loads what documents need while nobody waits: on a site the network may be gone later. */
+  makeReady(): void {
+    this.#shop.makeReady();
+    void loadCsv().catch(() => undefined);
+  }
+
+  /** After a fault: once more, from the start. */
+  tryAgain(worked: WorkedOut | null): void {
+    this.fault = null;
+    this.#newest = null;
+    if (worked) void this.compose(worked);
   }
 
   async savePdf(document: LodeplanDocument): Promise<void> {
@@ -63,9 +76,13 @@ export class Documents {
   async saveCsv(): Promise<void> {
     const { worked } = this;
     if (!worked) return;
-    const { csvTables } = await import('../../core/drawings/csv');
-    for (const { name, text } of csvTables(worked)) {
-      download(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileOf(worked.job, name)}.csv`);
+    try {
+      const { csvTables } = await loadCsv();
+      for (const { name, text } of csvTables(worked)) {
+        download(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileOf(worked.job, name)}.csv`);
+      }
+    } catch (reason) {
+      this.fault = `The lists could not be made: ${wordsOf(reason)}.`;
     }
   }
 
@@ -82,11 +99,17 @@ export class Documents {
       }
       this.fault = null;
     } catch (reason) {
-      this.fault = `The PDF could not be made: ${reason instanceof Error ? reason.message : String(reason)}`;
+      this.fault = `The PDF could not be made: ${wordsOf(reason)}.`;
     } finally {
       this.printing = null;
     }
   }
+}
+
+const loadCsv = () => import('../../core/drawings/csv');
+
+function wordsOf(reason: unknown): string {
+  return (reason instanceof Error ? reason.message : String(reason)).replace(/\.$/, '');
 }
 
 /** The job's own day, so that the same job gives the same file; else today. */

@@ -7,7 +7,7 @@ import type { PrintAnswer, PrintOrder } from './print-orders';
 
 /*
  * Everything that only documents need (PDF writer, font reader, whole fonts), beside the screen so that it never
- * waits. Loaded when somebody first goes to Drawings.
+ * waits. Loaded once the first plan stands.
  */
 
 const fonts = loadFonts();

@@ -4,11 +4,16 @@ import type { PrintAnswer, PrintOrder } from './print-orders';
 
 type Unnumbered<T> = T extends unknown ? Omit<T, 'order'> : never;
 
-/** Draws and prints in a worker that starts with the first order. */
+/** Draws and prints in a worker that starts with the first order, or before it. */
 export class PrintShop {
   #worker: Worker | undefined;
   #orders = 0;
   readonly #waiting = new Map<number, (answer: PrintAnswer) => void>();
+
+  /** Fetches all that is needed, so that an order still works if the network is gone by then. */
+  makeReady(): void {
+    this.#worker ??= this.#start();
+  }
 
   /** The documents of a worked-out job: of this very plan, not of another one. */
   async compose(worked: WorkedOut): Promise<readonly LodeplanDocument[]> {
@@ -42,7 +47,7 @@ export class PrintShop {
     };
     worker.onerror = (event) => {
       for (const [order, settle] of this.#waiting)
-        settle({ order, fault: event.message || 'it did not start' });
+        settle({ order, fault: event.message || 'their part of the program could not be loaded' });
       this.#waiting.clear();
       this.#worker = undefined;
     };

@@ -43,14 +43,20 @@ export function drawingsFigure(
     heading: 'Documents, whole job',
     figure: documents ? String(documents.length) : '…',
     unit: documents ? `documents on ${countText(pages, 'page')}` : 'being drawn',
-    proof: null,
-    rows: [
-      { label: 'Stock sheets to order', value: `${figures.planned} + ${countText(figures.spares, 'spare')}` },
-      { label: 'Panels, of which cut', value: `${figures.panels}, ${figures.cut}` },
-      { label: 'Pieces from the rack', value: String(figures.rackPieces) },
-      { label: 'Offcuts to keep', value: String(figures.offcutsKept.length) },
-      { label: 'Length to cut', value: metresFigure(figures.cutLength) },
-    ],
+    proof: figures.panels === 0 ? nothingToOrder.proof : null,
+    rows:
+      figures.panels === 0
+        ? []
+        : [
+            {
+              label: 'Stock sheets to order',
+              value: `${figures.planned} + ${countText(figures.spares, 'spare')}`,
+            },
+            { label: 'Panels, of which cut', value: `${figures.panels}, ${figures.cut}` },
+            { label: 'Pieces from the rack', value: String(figures.rackPieces) },
+            { label: 'Offcuts to keep', value: String(figures.offcutsKept.length) },
+            { label: 'Length to cut', value: metresFigure(figures.cutLength) },
+          ],
   };
 }
 

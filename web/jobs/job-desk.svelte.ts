@@ -30,10 +30,18 @@ export class JobDesk {
     this.faults = null;
   }
 
-  /** The present job stays in the list; the new one takes its place on the screen. */
+  /**
+   * The present job stays in the list; the new one takes its place on the screen. Where nothing can be kept, Undo
+   * brings the present one back.
+   */
   async begin(job: Job): Promise<void> {
-    await this.#keeping.begin();
-    this.#open.open(job);
+    if (this.#keeping.state === 'unavailable') {
+      this.#open.apply(`Open “${job.name}”`, () => job);
+      this.#open.selection = null;
+    } else {
+      await this.#keeping.begin();
+      this.#open.open(job);
+    }
     this.close();
   }
 

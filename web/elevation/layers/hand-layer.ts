@@ -63,7 +63,7 @@ function paintCrossing(pen: Pen, polygon: Polygon): void {
 function paintObject(pen: Pen, kind: ObjectRef['kind'], object: WallObject, outline: Ring): void {
   if (kind === 'opening') paintOpening(pen, object as Opening);
   else if (kind === 'fitting') paintFitting(pen, object as Fitting);
-  else paintZone(pen, object as Zone, { outline, faint: false });
+  else paintZone(pen, object as Zone, { outline, faint: false, handles: object.id });
 }
 
 /** Dotted, from the object's outermost points to the two tapes. */

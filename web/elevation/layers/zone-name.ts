@@ -4,8 +4,10 @@ import type { Zone } from '../../../core/job/schema';
 import { titleOfZone } from '../../job/changes/names';
 import { acrossOf, downOf, inks, sans, type Pen } from './pen';
 
-/** px from a zone's edge to its name, and how high the name is. */
+/** px from a zone's edge to its name, and where handles stand between the two; from its side; the name's height. */
 const gap = 5;
+const gapWithHandles = 16;
+const inset = 4;
 const height = 16;
 
 /** A rectangle on the screen, px. */
@@ -26,17 +28,19 @@ export function paintZoneName(
   pen: Pen,
   polygon: Polygon,
   zone: Zone,
-  { outline, faint }: { outline: Ring; faint: boolean },
+  { outline, faint, handles }: { outline: Ring; faint: boolean; handles: string | null },
 ): void {
   const { context } = pen;
   const words = `${titleOfZone(zone)}, ${buildUpKind(zone.buildUp).label.toLowerCase()}`;
   context.font = `600 13px ${sans}`;
   const box = boxOf(polygon.outer);
+  const away = handles === zone.id ? gapWithHandles : gap;
   const places = [words, zone.id].flatMap((text) => {
     const width = context.measureText(text).width;
-    return [placed(pen, polygon, box, 'above', width), placed(pen, polygon, box, 'below', width)].map(
-      (area) => ({ text, area }),
-    );
+    return (['above', 'below'] as const).map((where) => ({
+      text,
+      area: placed(pen, polygon, box, where, { width, away }),
+    }));
   });
   const { text, area } = places.find((place) => !edgeRunsThrough(pen, outline, place.area)) ?? places[2]!;
   context.textBaseline = 'alphabetic';
@@ -56,18 +60,18 @@ function placed(
   polygon: Polygon,
   { left, right, bottom, top }: Box,
   where: 'above' | 'below',
-  width: number,
+  { width, away }: { width: number; away: number },
 ): Area {
   const edge = where === 'above' ? top : bottom;
   const xs = polygon.outer.filter(({ y }) => y === edge).map(({ x }) => x);
   const [first, last] = [Math.min(...xs), Math.max(...xs)];
   const from =
     first === left
-      ? acrossOf(frame, left)
+      ? acrossOf(frame, left) + inset
       : last === right
-        ? acrossOf(frame, right) - width
+        ? acrossOf(frame, right) - inset - width
         : acrossOf(frame, (first + last) / 2) - width / 2;
-  const foot = where === 'above' ? downOf(frame, edge) - gap : downOf(frame, edge) + gap + height;
+  const foot = where === 'above' ? downOf(frame, edge) - away : downOf(frame, edge) + away + height;
   return { left: from, top: foot - height, right: from + width, bottom: foot };
 }
 

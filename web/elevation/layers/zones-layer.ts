@@ -24,6 +24,8 @@ export interface ZoneManner {
   readonly outline: Ring;
   /** Another station's work is in the foreground. */
   readonly faint: boolean;
+  /** The zone whose handles are shown. */
+  readonly handles: string | null;
 }
 
 export function paintZone(pen: Pen, zone: Zone, manner: ZoneManner): void {

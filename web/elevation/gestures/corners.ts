@@ -116,7 +116,6 @@ function typedLength(hand: Hand): Mm | null {
   const typed = readLength(corners.typed, 0.01, 'Type the length of the edge');
   if ('value' in typed) return typed.value;
   hand.corners = { ...corners, fault: typed.fault };
-  hand.said = typed.fault;
   return null;
 }
 

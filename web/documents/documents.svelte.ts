@@ -1,8 +1,11 @@
 import type { LodeplanDocument } from '../../core/drawings/page';
 import type { Job } from '../../core/job/schema';
 import type { WorkedOut } from '../../core/worked-out';
+import type { OpenJob } from '../job/open-job.svelte';
 import { download, fileName } from './download';
 import { PrintShop } from './print-shop';
+
+const ofThisWall = 'setting-out-';
 
 /** The documents of the plan on the screen: which one is shown, and how they are saved. */
 export class Documents {
@@ -14,13 +17,21 @@ export class Documents {
   printing = $state.raw<string | null>(null);
   clientViewShown = $state.raw(false);
 
-  #shownName = $state.raw('');
+  /** The wall on the screen and its setting-out sheet go together. */
+  #shownName = $state.raw(ofThisWall);
   #pageIndex = $state.raw(0);
   #newest: WorkedOut | null = null;
   readonly #shop = new PrintShop();
+  readonly #open: OpenJob;
+
+  constructor(open: OpenJob) {
+    this.#open = open;
+  }
 
   get shown(): LodeplanDocument | undefined {
-    return this.list?.find(({ name }) => name === this.#shownName) ?? this.list?.[0];
+    const wanted =
+      this.#shownName === ofThisWall ? `${ofThisWall}${this.#open.wall?.id ?? ''}` : this.#shownName;
+    return this.list?.find(({ name }) => name === wanted) ?? this.list?.[0];
   }
   /** From 0; always a page that the shown document has. */
   get pageIndex(): number {
@@ -31,7 +42,9 @@ export class Documents {
   }
 
   show(name: string, pageIndex = 0): void {
-    this.#shownName = name;
+    const wallId = name.startsWith(ofThisWall) ? name.slice(ofThisWall.length) : null;
+    if (wallId !== null && wallId !== this.#open.wall?.id) this.#open.showWall(wallId);
+    this.#shownName = wallId === null ? name : ofThisWall;
     this.#pageIndex = pageIndex;
   }
 

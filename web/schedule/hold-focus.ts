@@ -18,7 +18,8 @@ async function afterClick(event: MouseEvent, table: HTMLTableElement): Promise<v
   if (event.detail !== 0 || !cell || !row) return;
   const place = row.sectionRowIndex;
   const column = cell.cellIndex;
-  await tick();
+  // A task later: the button's own listener has not even begun while this one, of the table, is heard.
+  await new Promise((resume) => setTimeout(resume));
   await tick();
   if (row.isConnected || document.activeElement !== document.body) return;
   const rows = [...(table.tBodies[0]?.rows ?? [])];

@@ -46,7 +46,12 @@ export interface FillSettings {
   readonly kerf: number;
   readonly edgeToEdge: boolean;
   readonly score: Score;
+  /** Which way round each kind is tried first, by number; see `NestRule`. */
+  readonly ways?: readonly Way[];
 }
+
+/** Which way round a panel lies: its box wider than high, higher than wide, or as the score has it. */
+export type Way = 'lying' | 'standing' | 'either';
 
 interface Space {
   readonly width: number;
@@ -80,15 +85,18 @@ export function fillSheet(
   order: readonly number[],
   counts: number[],
 ): FilledSheet | null {
-  const { kinds, kerf, edgeToEdge } = settings;
+  const { kinds, kerf, edgeToEdge, ways } = settings;
   const spaces: Space[] = [spaceOf(width + kerf, height + kerf)];
   const places: FilledPlace[] = [];
   const wasteSpaces: WasteSpace[] = [];
   let area = 0;
   for (const number of order) {
     const kind = kinds[number]!;
+    const way = ways?.[number] ?? 'either';
     while (counts[number]! > 0) {
-      const place = bestPlace(settings, spaces, kind);
+      const place =
+        bestPlace(settings, spaces, kind, way) ??
+        (way === 'either' ? null : bestPlace(settings, spaces, kind, 'either'));
       if (!place) break;
       const pose = kind.poses[place.pose]!;
       takePlace(settings, spaces[place.space]!, pose, place);
@@ -134,13 +142,18 @@ function addBox(boxes: Boxes, left: number, bottom: number, right: number, top: 
 }
 
 /** Waste spaces come first: what fits there costs nothing. */
-function bestPlace(settings: FillSettings, spaces: readonly Space[], kind: PanelKind): Candidate | null {
+function bestPlace(
+  settings: FillSettings,
+  spaces: readonly Space[],
+  kind: PanelKind,
+  way: Way,
+): Candidate | null {
   for (let number = spaces.length - 1; number >= 0; number--) {
     const space = spaces[number]!;
     if ((kind.isRectangle || settings.edgeToEdge) && !mayFit(space.free, kind, settings.kerf)) continue;
     const place = settings.edgeToEdge
-      ? bestPartable(settings, space, number, kind)
-      : bestOf(settings, space, number, kind, null);
+      ? bestPartable(settings, space, number, kind, way)
+      : bestOf(settings, space, number, kind, way, null);
     if (place) return place;
   }
   return null;
@@ -163,10 +176,11 @@ function bestPartable(
   space: Space,
   number: number,
   kind: PanelKind,
+  way: Way,
 ): Candidate | null {
   const refused: Candidate[] = [];
   for (;;) {
-    const place = bestOf(settings, space, number, kind, refused);
+    const place = bestOf(settings, space, number, kind, way, refused);
     if (!place) return null;
     const pose = kind.poses[place.pose]!;
     const { boxes } = space;
@@ -184,6 +198,7 @@ function bestOf(
   space: Space,
   number: number,
   kind: PanelKind,
+  way: Way,
   refused: readonly Candidate[] | null,
 ): Candidate | null {
   const { kerf, score, edgeToEdge } = settings;
@@ -204,6 +219,7 @@ function bestOf(
   };
   for (let p = 0; p < poses.length; p++) {
     const pose = poses[p]!;
+    if (way === 'lying' ? pose.width < pose.height : way === 'standing' && pose.width > pose.height) continue;
     // Two poses with the same box are the same to an edge-to-edge cut.
     if (edgeToEdge && isTwin(poses, p)) continue;
     const width = pose.width + kerf;

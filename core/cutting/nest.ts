@@ -1,4 +1,4 @@
-import { fillSheet, type FilledSheet } from './fill-sheet';
+import { fillSheet, type FilledSheet, type Way } from './fill-sheet';
 import type { Score } from './score-place';
 import { kindsOf, type PanelKind } from './kinds';
 import type { CuttingTask } from './plan';
@@ -24,6 +24,8 @@ export interface NestRule {
   readonly score: Score;
   /** Factor on what a square hundredth of each stock format costs; 1 is its true price. */
   readonly leaning: readonly number[];
+  /** Which way round each kind is tried first, by number. A score alone lays the first panels one way only. */
+  readonly ways?: readonly Way[];
 }
 
 export function readNestTask(task: CuttingTask): NestTask {
@@ -43,7 +45,8 @@ export function nest(
   counts: number[],
   rack: readonly number[],
 ): NestedSheet[] {
-  const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score: rule.score };
+  const { score, ways } = rule;
+  const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score, ways };
   const sheets: NestedSheet[] = [];
   const orders = task.stock.map((_, stock) =>
     rule.order.filter((kind) => kinds[kind]!.allowed.includes(stock)),

@@ -79,7 +79,8 @@ function squeeze(
   const { largestOffcut } = drawn(drawings, nestTask, sheet);
   const beside = random() < 0.5;
   const strip = Math.floor(largestOffcut / (beside ? height : width)) + 1 + task.kerf;
-  const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score: rule.score };
+  const { score, ways } = rule;
+  const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score, ways };
   const filled = beside
     ? fillSheet(settings, width - strip, height, rule.order, counts)
     : fillSheet(settings, width, height - strip, rule.order, counts);

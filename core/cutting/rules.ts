@@ -1,3 +1,4 @@
+import type { Way } from './fill-sheet';
 import type { Score } from './score-place';
 import type { PanelKind } from './kinds';
 import type { NestRule, NestTask } from './nest';
@@ -26,6 +27,9 @@ const firstRules: readonly (readonly [Score, Size])[] = [
   ['short-side', boxArea],
 ];
 const scores: readonly Score[] = ['contact', 'contact', 'bottom-left', 'area', 'short-side', 'long-side'];
+const ways: readonly Way[] = ['lying', 'standing', 'either'];
+/** Of the disturbed rules, how many also say which way round each kind is tried first. */
+const TURNED_SHARE = 0.5;
 const sizes: readonly Size[] = [boxArea, boxArea, shortThenLong, sides, longThenShort];
 
 export function orderedRules({ task, kinds }: NestTask): NestRule[] {
@@ -50,6 +54,7 @@ export function disturbedRule(
     score,
     order: [...members].sort((a, b) => keys.get(b)! - keys.get(a)! || a - b),
     leaning: task.stock.map(() => 1 + 0.4 * (random() - 0.5)),
+    ...(random() < TURNED_SHARE && { ways: kinds.map(() => pick(ways)) }),
   };
 }
 

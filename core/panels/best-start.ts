@@ -1,4 +1,5 @@
 import { comparePairings } from './compare-pairings';
+import { countCornerStarts } from './count-corner-starts';
 import { countStarts } from './count-starts';
 import { crossEdges } from './area-cross-edges';
 import { nestPromising } from './nest-starts';
@@ -24,11 +25,15 @@ export interface BestStart {
  *
  * Every event of both axes and every span between events is compared (see `axis-starts.ts`), so for an area of
  * axis-parallel edges no start whatever has fewer slivers, and none with as few slivers falls into other panels
- * than some start compared. Stock sheets depend on the sizes as well: starts where two cut panels of the same
- * axis together make a whole sheet are compared besides, wherever fewer sheets are possible; where three or more
- * do, or one cut across and one cut up, is not looked for. Symmetry is compared among all these and the two
- * starts that are symmetric. Of sloping and curved edges the ends and outermost points are events; where they
- * pass a corner of the grid in between is not.
+ * than some start compared. Where an edge slopes or curves, the starts at which it passes a corner of a cell are
+ * compared on every event of either axis besides (see `corner-starts.ts`); not those at which two such edges do so
+ * at once, on no event of either axis, nor where a panel between a slope and another edge of the area comes to the
+ * least width at an upright or level joint.
+ *
+ * Stock sheets depend on the sizes as well: starts where two cut panels of the same axis together make a whole
+ * sheet are compared besides, wherever fewer sheets are possible; where three or more do, or one cut across and
+ * one cut up, or panels cut along a slope, is not looked for. Symmetry is compared among all these and the two
+ * starts that are symmetric.
  *
  * Sizes are only worked out for starts without more slivers than the best, and nested only where a lower bound
  * leaves them a chance. The work is bounded in steps, not in time, so that everyone gets the same answer.
@@ -48,7 +53,9 @@ export function* searchBestStartInSteps(question: StartQuestion, pace: Pace): St
   const starts = startsToCompare(question, edges);
   const meter = startMeter(question, pace);
   yield;
-  const counted = yield* countStarts(meter, starts, pace);
+  const crossed = yield* countStarts(meter, starts, pace);
+  yield;
+  const counted = yield* countCornerStarts(question, meter, crossed, pace);
   yield;
   const places = podium(4, Math.max(leastWidth, 100), area.box, pattern);
   const nested = yield* nestPromising(question, meter, counted, places, pace);

@@ -1,7 +1,15 @@
 import type { AxisStart } from './axis-starts';
+import type { Hundredth } from '../units';
 import type { Pace, Steps } from './pace';
 import type { Counts, StartMeter } from './start-meter';
 import type { StartsToCompare } from './starts-to-compare';
+
+/** A start that is no pair of both axes' starts. */
+export interface StartBesides {
+  readonly x: Hundredth;
+  readonly y: Hundredth;
+  readonly counts: Counts;
+}
 
 export interface CountedStarts {
   readonly x: readonly AxisStart[];
@@ -11,13 +19,11 @@ export interface CountedStarts {
    * elsewhere, or where it was not looked.
    */
   readonly counts: readonly (Counts | null)[];
+  readonly besides: readonly StartBesides[];
   readonly leastSlivers: number;
   readonly compared: number;
   readonly capped: boolean;
 }
-
-/** A few panels with sloping or round notches take the clipper, which is a thousand times as slow as the rest. */
-const mostClippedCorners = 10_000;
 
 /** Counts the panels of every pair of coordinates, each given up when it has more slivers than another. */
 export function* countStarts(meter: StartMeter, { x, y }: StartsToCompare, pace: Pace): Steps<CountedStarts> {
@@ -25,7 +31,7 @@ export function* countStarts(meter: StartMeter, { x, y }: StartsToCompare, pace:
   let leastSlivers = Infinity;
   let compared = 0;
   for (const n of heaviestFirst(x, y)) {
-    if (meter.clippedCorners() > mostClippedCorners) break;
+    if (meter.isWornOut()) break;
     if (pace.isDue()) yield;
     compared++;
     const i = n % x.length;
@@ -34,7 +40,7 @@ export function* countStarts(meter: StartMeter, { x, y }: StartsToCompare, pace:
     leastSlivers = found.slivers;
     counts[n] = found;
   }
-  return { x, y, counts, leastSlivers, compared, capped: compared < counts.length };
+  return { x, y, counts, besides: [], leastSlivers, compared, capped: compared < counts.length };
 }
 
 /**

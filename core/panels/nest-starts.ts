@@ -30,7 +30,7 @@ const workOfNest = 20;
 export function* nestPromising(
   question: StartQuestion,
   meter: StartMeter,
-  { x, y, counts, leastSlivers }: CountedStarts,
+  { x, y, counts, besides, leastSlivers }: CountedStarts,
   places: Podium,
   pace: Pace,
 ): Steps<{ readonly capped: boolean }> {
@@ -40,6 +40,12 @@ export function* nestPromising(
     if (count?.slivers !== leastSlivers) continue;
     const i = n % x.length;
     promising.push(promisingStart(question, meter, x[i]!.at, y[(n - i) / x.length]!.at, count));
+    pace.spend(workOfPromising);
+    if (pace.isDue()) yield;
+  }
+  for (const { x: atX, y: atY, counts: count } of besides) {
+    if (count.slivers !== leastSlivers) continue;
+    promising.push(promisingStart(question, meter, atX, atY, count));
     pace.spend(workOfPromising);
     if (pace.isDue()) yield;
   }

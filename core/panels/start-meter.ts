@@ -29,13 +29,16 @@ export interface StartMeter {
   /** Exactly what laying out would count; null as soon as there are more slivers than allowed. */
   countPanels(x: Hundredth, y: Hundredth, allowedSlivers: number): Counts | null;
   cutSizes(x: Hundredth, y: Hundredth): CutSize[];
-  /** Corners of panels so far of which it took the clipper to say whether they are slivers: the slow work. */
-  readonly clippedCorners: () => number;
+  /** It took the clipper so often to say whether a panel is a sliver that no more starts should be counted. */
+  isWornOut(): boolean;
 }
 
 /** What a cell with a slope, and a corner of a panel in the clipper, cost in the measure of `Pace`. */
 const workOfSlopedCell = 50;
 const workOfClippedCorner = 200;
+
+/** A few panels with sloping or round notches take the clipper, which is a thousand times as slow as the rest. */
+const mostClippedCorners = 10_000;
 
 interface SlopedCell extends Counts {
   readonly sizes: readonly CutSize[];
@@ -158,7 +161,7 @@ export function startMeter(
     startAt: (x, y) => ({ x: originX(x), y: originY(y) }),
     countPanels,
     cutSizes,
-    clippedCorners: sloped.count,
+    isWornOut: () => sloped.clippedCorners() > mostClippedCorners,
   };
 }
 
@@ -216,7 +219,9 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
       };
     }),
   );
-  return Object.assign((left: Hundredth, bottom: Hundredth) => cutAt(bottom)(left), { count: () => clipped });
+  return Object.assign((left: Hundredth, bottom: Hundredth) => cutAt(bottom)(left), {
+    clippedCorners: () => clipped,
+  });
 }
 
 function cornersOf({ outer, holes }: Polygon): number {

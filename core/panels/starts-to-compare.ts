@@ -17,8 +17,7 @@ const leastStarts = 16;
 
 /** All starts of both axes; in very large or very broken zones those at the longest edges. */
 export function startsToCompare(question: StartQuestion, edges: CrossEdges): StartsToCompare {
-  const { area, pattern } = question;
-  const { box } = area;
+  const { box } = question.area;
   const along = axisPatterns(question);
   // Joints that mirror onto joints: a panel or a joint in the middle.
   const symmetric = Math.floor((box.left + box.right - along.x.size) / 2);
@@ -30,13 +29,18 @@ export function startsToCompare(question: StartQuestion, edges: CrossEdges): Sta
   ]);
   const y = axisStarts(edges.y, along.y, [box.bottom, box.top - along.y.size]);
 
-  const columns = Math.ceil((box.right - box.left) / pattern.pitchX) + 1;
-  const most = Math.max(leastStarts, Math.floor(mostCells / (columns * coursesOver(box, pattern))));
+  const most = Math.max(leastStarts, mostStartsFor(question));
   if (x.length * y.length <= most) return { x, y, capped: false };
   const each = Math.max(1, Math.floor(Math.sqrt(most)));
   const keptX = heaviest(x, Math.max(each, Math.floor(most / y.length)));
   const keptY = heaviest(y, Math.max(1, Math.floor(most / keptX.length)));
   return { x: keptX, y: keptY, capped: true };
+}
+
+/** Starts whose cells are as many as one search looks at. */
+export function mostStartsFor({ area: { box }, pattern }: StartQuestion): number {
+  const columns = Math.ceil((box.right - box.left) / pattern.pitchX) + 1;
+  return Math.floor(mostCells / (columns * coursesOver(box, pattern)));
 }
 
 export function axisPatterns({ pattern, leastWidth: least }: StartQuestion): {

@@ -29,7 +29,7 @@ export interface StartMeter {
   /** Exactly what laying out would count; null as soon as there are more slivers than allowed. */
   countPanels(x: Hundredth, y: Hundredth, allowedSlivers: number): Counts | null;
   cutSizes(x: Hundredth, y: Hundredth): CutSize[];
-  /** It took the clipper so often to say whether a panel is a sliver that no more starts should be counted. */
+  /** Sloping and curved edges took so much work that no more starts should be counted. */
   isWornOut(): boolean;
 }
 
@@ -39,6 +39,8 @@ const workOfClippedCorner = 200;
 
 /** A few panels with sloping or round notches take the clipper, which is a thousand times as slow as the rest. */
 const mostClippedCorners = 10_000;
+/** Corners of panels with sloping or curved edges that one search looks at; a zone round one pipe has a tenth of it. */
+const mostSlopedCorners = 600_000;
 
 interface SlopedCell extends Counts {
   readonly sizes: readonly CutSize[];
@@ -161,7 +163,7 @@ export function startMeter(
     startAt: (x, y) => ({ x: originX(x), y: originY(y) }),
     countPanels,
     cutSizes,
-    isWornOut: () => sloped.clippedCorners() > mostClippedCorners,
+    isWornOut: sloped.areWornOut,
   };
 }
 
@@ -198,6 +200,7 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
     cutCourse(area.area, edges, bottom, bottom + pattern.height),
   );
   let clipped = 0;
+  let corners = 0;
   const noteClipping = (piece: Polygon) => {
     clipped += cornersOf(piece);
     pace.spend(cornersOf(piece) * workOfClippedCorner);
@@ -207,7 +210,10 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
       const cell: Box = { left, bottom, right: left + pattern.width, top: bottom + pattern.height };
       const pieces = courses(bottom)(cell);
       pace.spend(workOfSlopedCell);
-      for (const piece of pieces) pace.spend(cornersOf(piece));
+      for (const piece of pieces) {
+        corners += cornersOf(piece);
+        pace.spend(cornersOf(piece));
+      }
       const cut = pieces.filter((piece) => !isWhole(piece, pattern));
       const sizes = cut.map(cutSizeOf);
       return {
@@ -220,7 +226,7 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
     }),
   );
   return Object.assign((left: Hundredth, bottom: Hundredth) => cutAt(bottom)(left), {
-    clippedCorners: () => clipped,
+    areWornOut: () => clipped > mostClippedCorners || corners > mostSlopedCorners,
   });
 }
 

@@ -16,7 +16,7 @@ export interface ZoneNotice {
   readonly number: number;
   readonly zone: ZoneArea;
   readonly kind: BuildUpKind;
-  /** The zone's name as the job has it, or what it is for. */
+  /** The zone's name as the job has it, or `Zone 1`. */
   readonly title: string;
   /** `Magnetic, heavy duty`. */
   readonly use: string;
@@ -30,9 +30,9 @@ export function zoneNotices(zones: readonly ZoneArea[]): ZoneNotice[] {
     .filter(({ area }) => regionArea(area) > 0)
     .map((zone, i) => {
       const kind = buildUpKind(zone.zone.buildUp);
-      const use = useOf(kind);
+      const title = zone.zone.name || `Zone ${i + 1}`;
       const size = `about ${formatMm(Math.max(0.1, regionArea(zone.area) / 1e10))} m²`;
-      return { number: i + 1, zone, kind, title: zone.zone.name || use, use, size };
+      return { number: i + 1, zone, kind, title, use: useOf(kind), size };
     });
 }
 

@@ -5,7 +5,8 @@ const port = Number(process.env.E2E_PORT ?? 4391);
 export default defineConfig({
   testDir: '.',
   outputDir: '../test-results',
-  timeout: 60_000,
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
   retries: 0,
   workers: 1,
   reporter: process.env.PLAYWRIGHT_JSON_OUTPUT_NAME ? [['list'], ['json']] : 'list',

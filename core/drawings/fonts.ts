@@ -49,7 +49,7 @@ export function readFaces(files: FontFiles): Record<FaceName, Face> {
 
 /**
  * A measure that agrees with what the PDF writer draws: sums of advance widths after substitution of missing
- * glyphs. Make one for a whole job: reading fonts takes longer than measuring a document.
+ * glyphs. Make one for a whole job: reading fonts takes longer than measuring all its pages.
  */
 export function measureWith(files: FontFiles): TextMeasure {
   const faces = readFaces(files);

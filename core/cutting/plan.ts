@@ -21,6 +21,8 @@ export interface StockFormat {
   /** In whole minor units of the job's currency. */
   readonly price: number;
   readonly hasFace: boolean;
+  /** How many can be bought; as many as needed if not given. */
+  readonly available?: number;
 }
 
 export interface RackOffcut {
@@ -28,6 +30,8 @@ export interface RackOffcut {
   readonly stock: string;
   readonly width: Hundredth;
   readonly height: Hundredth;
+  /** What using it costs, in whole minor units; nothing if not given. */
+  readonly value?: number;
 }
 
 export type CuttingMethod = 'edge-to-edge' | 'free';

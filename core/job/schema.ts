@@ -112,6 +112,29 @@ const layout = namedFields({
     0,
   ),
   leastWidth: v.optional(v.pipe(allowance, v.description('A narrower panel is a sliver.')), 50),
+  clearOfCorners: v.optional(
+    v.pipe(
+      allowance,
+      v.description("No joint nearer than this to an opening's corner; 0 or absent: anywhere."),
+    ),
+  ),
+  clearOfBoardJoints: v.optional(
+    v.pipe(
+      allowance,
+      v.description('No joint nearer than this to a board joint beside it; 0 or absent: anywhere.'),
+    ),
+  ),
+  startEachPart: v.optional(
+    v.pipe(v.boolean(), v.description('Every connected part of the zone has a best start of its own.')),
+  ),
+  redivide: v.optional(
+    v.pipe(
+      v.boolean(),
+      v.description(
+        'Slivers are joined or shared out with their neighbours; absent: only from the best start.',
+      ),
+    ),
+  ),
   /** mm². */
   leastArea: v.optional(
     v.pipe(length, v.minValue(0), v.description('Square millimetres; a smaller piece is left out.')),
@@ -134,9 +157,27 @@ const rim = namedFields({
   right: v.optional(allowance, 0),
 });
 
+export const surveyLineKinds = ['board-joint', 'movement-joint'] as const;
+
+const surveyLine = v.pipe(
+  namedFields({
+    id: identifier,
+    kind: v.picklist(surveyLineKinds),
+    from: pair,
+    to: pair,
+    width: v.optional(
+      v.pipe(allowance, v.description('Of a movement joint: no steel within this width about the line.')),
+    ),
+  }),
+  v.description(
+    'A joint of the ground, straight: between boards, or between parts of the building that move.',
+  ),
+);
+
 const wall = namedFields({
   id: identifier,
   name: v.optional(text, ''),
+  room: v.optional(v.pipe(text, v.description('Panels are bundled and labelled by room.'))),
   outline: verticesSchema,
   delivery: v.optional(
     v.pipe(text, v.description('Walls of the same delivery are ordered and cut together.')),
@@ -149,8 +190,24 @@ const wall = namedFields({
   }),
   openings: v.optional(v.pipe(v.array(opening), v.maxLength(limits.mostObjectsOfAKind)), []),
   fittings: v.optional(v.pipe(v.array(fitting), v.maxLength(limits.mostObjectsOfAKind)), []),
+  lines: v.optional(v.pipe(v.array(surveyLine), v.maxLength(limits.mostObjectsOfAKind))),
   zones: v.optional(v.pipe(v.array(zone), v.maxLength(limits.mostObjectsOfAKind)), []),
 });
+
+const trim = v.pipe(
+  namedFields({
+    left: v.optional(allowance, 0),
+    right: v.optional(allowance, 0),
+    bottom: v.optional(allowance, 0),
+    top: v.optional(allowance, 0),
+  }),
+  v.description('Margins that are cut off before anything else, such as a damaged or rolled edge.'),
+);
+
+const tolerance = v.pipe(
+  namedFields({ size: v.optional(allowance, 0), squareness: v.optional(allowance, 0) }),
+  v.description('By how much a stock sheet may be longer or shorter, and out of square, as delivered.'),
+);
 
 const stockSheet = namedFields({
   id: identifier,
@@ -174,6 +231,17 @@ const stockSheet = namedFields({
     false,
   ),
   coating: v.optional(text),
+  trim: v.optional(trim),
+  available: v.optional(
+    v.pipe(
+      v.number(),
+      v.integer(),
+      v.minValue(0),
+      v.maxValue(1_000_000),
+      v.description('How many can be had; absent: as many as the plan asks for.'),
+    ),
+  ),
+  tolerance: v.optional(tolerance),
   /** Stock sheets bought beyond the plan, if the plan buys any of this stock. */
   spares: v.optional(
     v.pipe(
@@ -187,7 +255,20 @@ const stockSheet = namedFields({
   ),
 });
 
-const rackPiece = namedFields({ id: identifier, stock: identifier, width: stockSize, height: stockSize });
+const rackPiece = namedFields({
+  id: identifier,
+  stock: identifier,
+  width: stockSize,
+  height: stockSize,
+  value: v.optional(
+    v.pipe(
+      length,
+      v.minValue(0),
+      v.maxValue(limits.highestPrice),
+      v.description("What using it costs, in the job's currency; absent: nothing."),
+    ),
+  ),
+});
 
 const cutting = namedFields({
   method: v.optional(v.picklist(['edge-to-edge', 'free']), 'edge-to-edge'),
@@ -210,8 +291,21 @@ const revision = v.pipe(
     note: v.optional(text, ''),
     job: v.optional(namedFields({})),
     results: v.optional(namedFields({})),
+    rack: v.optional(
+      v.pipe(
+        namedFields({ out: v.optional(v.array(identifier), []), in: v.optional(v.array(rackPiece), []) }),
+        v.description('Rack pieces that the issued plan uses up, and offcuts that it leaves.'),
+      ),
+    ),
   }),
   v.description('A frozen record of the job and its results as issued.'),
+);
+
+const temperature = v.pipe(length, v.minValue(-60), v.maxValue(150));
+
+const temperatures = v.pipe(
+  namedFields({ low: temperature, high: temperature, atFixing: temperature }),
+  v.description('Of the steel, °C: the coldest and warmest it will be, and when it is fixed.'),
 );
 
 export const jobSchema = namedFields({
@@ -236,6 +330,7 @@ export const jobSchema = namedFields({
     ),
     [],
   ),
+  temperatures: v.optional(temperatures),
   cutting: v.optional(cutting, { method: 'edge-to-edge', kerf: 0, leastOffcut: [100, 100] }),
   walls: v.optional(v.pipe(v.array(wall), v.maxLength(limits.mostWalls)), []),
   revisions: v.optional(v.pipe(v.array(revision), v.maxLength(limits.mostRevisions)), []),
@@ -248,6 +343,10 @@ export type Fitting = v.InferOutput<typeof fitting>;
 export type Zone = v.InferOutput<typeof zone>;
 export type Layout = v.InferOutput<typeof layout>;
 export type StockSheet = v.InferOutput<typeof stockSheet>;
+export type SurveyLine = v.InferOutput<typeof surveyLine>;
+export type Trim = v.InferOutput<typeof trim>;
+export type Tolerance = v.InferOutput<typeof tolerance>;
+export type Temperatures = v.InferOutput<typeof temperatures>;
 export type RackPiece = v.InferOutput<typeof rackPiece>;
 export type CuttingSettings = v.InferOutput<typeof cutting>;
 export type Rim = v.InferOutput<typeof rim>;

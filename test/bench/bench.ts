@@ -7,10 +7,12 @@ import { documentsBench } from './documents-bench';
 import { schoolJob, singleWallJob } from './generated-jobs';
 import { panelsBench } from './panels-bench';
 import { row, timed } from './print';
+import { schoolBench } from './school-bench';
 import { screenBench } from './screen-bench';
 
 const parts: Record<string, () => Promise<void>> = {
   run: runBench,
+  school: schoolBench,
   panels: panelsBench,
   cutting: cuttingBench,
   documents: documentsBench,

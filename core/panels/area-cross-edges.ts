@@ -32,6 +32,8 @@ export function crossEdges(area: Region, box: Box, pattern: Pattern): CrossEdges
   };
   const addY = (at: number, begins: boolean, length: number) => y.push({ at, begins, length, shift: 0 });
 
+  // Where the foot of the zone passes from one course to the next, all courses are shifted anew.
+  if (pattern.stagger !== 0) addY(box.bottom, true, 0);
   for (const { outer, holes } of area) {
     for (const ring of [outer, ...holes]) {
       ring.forEach((a, i) => {

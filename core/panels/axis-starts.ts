@@ -68,37 +68,3 @@ export function axisStarts(
     .map(([at, weight]) => ({ at, weight, isEvent: isEvent.has(at) }))
     .sort((a, b) => a.at - b.at);
 }
-
-/** Cut panels of one width that are looked for side by side on a stock sheet. */
-const mostAlike = 4;
-
-/**
- * Where cut panels of this axis together make a whole stock sheet, kerf between them included: two, both cut by
- * edges at which the area begins or both by edges at which it ends (of one and the other the sum never changes);
- * or up to four of one width, as the courses of one cut column are. Widths of the one kind grow with the start,
- * of the other they shrink, so each event is rounded to the side on which the panels still fit.
- */
-export function pairingStarts(
-  edges: readonly CrossEdge[],
-  { size, pitch }: AxisPattern,
-  kerf: Hundredth,
-): Hundredth[] {
-  const found = new Set<Hundredth>();
-  const add = (begins: boolean, at: number) =>
-    found.add(modulo(begins ? Math.floor(at) : Math.ceil(at), pitch));
-  edges.forEach((one, i) => {
-    const { begins } = one;
-    const position = one.at - one.shift;
-    for (let alike = 2; alike <= mostAlike; alike++) {
-      const width = (size - (alike - 1) * kerf) / alike;
-      add(begins, begins ? position + width - size : position - width);
-    }
-    for (const other of edges.slice(i + 1)) {
-      if (other.begins !== begins) continue;
-      const sum = position + other.at - other.shift + (begins ? -size - kerf : -size + kerf);
-      add(begins, sum / 2);
-      add(begins, (sum + pitch) / 2);
-    }
-  });
-  return [...found].sort((a, b) => a - b);
-}

@@ -1,7 +1,7 @@
-import { comparePairings } from './compare-pairings';
 import { countCornerStarts } from './count-corner-starts';
 import { countStarts } from './count-starts';
 import { crossEdges } from './area-cross-edges';
+import { searchInside } from './inner-starts';
 import { nestPromising } from './nest-starts';
 import { createPace, runSteps, type Pace, type Steps } from './pace';
 import type { StartCandidate } from './panel';
@@ -59,14 +59,12 @@ export function* searchBestStartInSteps(question: StartQuestion, pace: Pace): St
   yield;
   const places = podium(4, Math.max(leastWidth, 100), area.box, pattern);
   const nested = yield* nestPromising(question, meter, counted, places, pace);
-  const paired = starts.capped
-    ? { compared: 0, capped: true }
-    : yield* comparePairings(question, meter, counted, edges, places, pace);
+  const inner = starts.capped ? { compared: 0 } : yield* searchInside(question, meter, counted, places, pace);
   const [best, ...runnersUp] = places.places;
   return {
     best: best!,
     runnersUp,
-    considered: counted.compared + paired.compared,
-    capped: starts.capped || counted.capped || nested.capped || paired.capped,
+    considered: counted.compared + inner.compared,
+    capped: starts.capped || counted.capped || nested.capped,
   };
 }

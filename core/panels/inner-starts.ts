@@ -1,0 +1,107 @@
+import type { Hundredth } from '../units';
+import type { CountedStarts } from './count-starts';
+import { growingSizes, leastSizes, movedSizes, type GrowingSizes, type MovedSizes } from './growing-sizes';
+import { leastFilling, leastStockSheets } from './least-sheets';
+import { promisingStart } from './nest-starts';
+import type { Pace, Steps } from './pace';
+import type { StartCandidate } from './panel';
+import type { Podium } from './rank';
+import { shiftsInField, startFields, type StartField } from './start-fields';
+import type { StartQuestion } from './start-figures';
+import type { Counts, StartMeter } from './start-meter';
+
+/** Fields, starts in them, and nests of one search. */
+const mostFields = 400;
+const mostStarts = 20_000;
+const mostNests = 160;
+
+const workOfField = 60;
+const workOfBound = 10;
+const workOfNest = 20;
+
+/**
+ * Looks between the events for starts that beat the best so far in stock sheets or cut panels. Sizes grow and shrink
+ * evenly there, so what goes on a stock sheet together only changes where panels side by side just fit it: those
+ * shifts are tried, in fields where a bound leaves them a chance.
+ */
+export function* searchInside(
+  question: StartQuestion,
+  meter: StartMeter,
+  counted: CountedStarts,
+  places: Podium,
+  pace: Pace,
+): Steps<{ readonly compared: number }> {
+  const { pattern, countStockSheets, kerf = 0 } = question;
+  const sheetSides = [...new Set([pattern.width, pattern.height])];
+  const best = () => places.places[0]!;
+  const fields = startFields(question, counted, (counts) => mostSheets(counts, best()));
+  const known = new Map<number, number>();
+  let compared = 0;
+
+  const promising: { field: StartField; growing: GrowingSizes; least: number }[] = [];
+  for (const field of fields.slice(0, mostFields)) {
+    const { x, y, reachX, reachY, counts } = field;
+    pace.spend(workOfField);
+    if (pace.isDue()) yield;
+    const growing = growingSizes(meter, x, y, [reachX, reachY]);
+    if (!growing) continue;
+    const smallest = leastSizes(growing, reachX, reachY);
+    const least = counts.full + leastStockSheets(smallest, pattern.width, pattern.height);
+    if (least <= mostSheets(counts, best())) promising.push({ field, growing, least });
+  }
+  promising.sort((a, b) => a.least - b.least || a.field.counts.cut - b.field.counts.cut);
+
+  // Starts with the most room on the stock sheets that they may take come first.
+  const starts: {
+    field: StartField;
+    moved: MovedSizes;
+    dx: Hundredth;
+    dy: Hundredth;
+    filling: number;
+    room: number;
+  }[] = [];
+  for (const { field, growing } of promising) {
+    const { full } = field.counts;
+    const moved = movedSizes(growing);
+    const most = mostSheets(field.counts, best()) - full;
+    for (const { dx, dy } of shiftsInField(field, growing, sheetSides, kerf)) {
+      if (compared >= mostStarts) break;
+      compared++;
+      pace.spend(workOfBound);
+      if (pace.isDue()) yield;
+      const filling = leastFilling(moved.move(dx, dy), pattern.width, pattern.height, most);
+      if (filling <= most + 1e-9) starts.push({ field, moved, dx, dy, filling, room: most - filling });
+    }
+  }
+  starts.sort((a, b) => b.room - a.room);
+  for (const { field, moved, dx, dy, filling } of starts) {
+    const { counts } = field;
+    const most = mostSheets(counts, best());
+    if (counts.full + filling > most + 1e-9) continue;
+    const sizes = moved.move(dx, dy);
+    const key = moved.fingerprint();
+    let sheets = known.get(key);
+    if (sheets === undefined) {
+      if (known.size >= mostNests) break;
+      known.set(key, (sheets = countStockSheets(sizes)));
+      pace.spend(sizes.length * workOfNest);
+      if (pace.isDue()) yield;
+    }
+    if (counts.full + sheets <= most) enter(field.x + dx, field.y + dy);
+  }
+  return { compared };
+
+  /** As it is, not as it should be by what its neighbours are. */
+  function enter(x: Hundredth, y: Hundredth): void {
+    const counts = meter.countPanels(x, y, counted.leastSlivers);
+    if (!counts) return;
+    const { hope, full } = promisingStart(question, meter, x, y, counts);
+    places.enter({ ...hope, stockSheets: full + countStockSheets(meter.cutSizes(x, y)) });
+  }
+}
+
+/** The most stock sheets with which a start still beats the best. */
+function mostSheets({ slivers, cut }: Counts, best: StartCandidate): number {
+  if (slivers < best.slivers) return Infinity;
+  return cut < best.cutPanels ? best.stockSheets : best.stockSheets - 1;
+}

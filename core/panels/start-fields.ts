@@ -1,0 +1,118 @@
+import { regionArea } from '../geometry/polygon';
+import type { Hundredth } from '../units';
+import type { AxisStart } from './axis-starts';
+import type { CountedStarts } from './count-starts';
+import { fittingShifts } from './fitting-shifts';
+import { modulo } from './grid';
+import { sidesOf, type GrowingSizes, type Reach } from './growing-sizes';
+import type { StartQuestion } from './start-figures';
+import type { Counts } from './start-meter';
+
+/** Starts between the same events of either axis: all fall into the same panels, but of other sizes. */
+export interface StartField {
+  /** The start that was counted, and how far the field goes from there. */
+  readonly x: Hundredth;
+  readonly y: Hundredth;
+  readonly reachX: Reach;
+  readonly reachY: Reach;
+  readonly counts: Counts;
+}
+
+/**
+ * The fields with the fewest slivers that may be wanted for their panels, whatever their sizes; those with the fewest
+ * cut panels first.
+ *
+ * @param mostSheets the most stock sheets with which a start with these panels is wanted
+ */
+export function startFields(
+  { area, pattern }: StartQuestion,
+  { x, y, counts, leastSlivers }: CountedStarts,
+  mostSheets: (counts: Counts) => number,
+): StartField[] {
+  const { left, right, bottom, top } = area.box;
+  const { width, height, pitchX, pitchY } = pattern;
+  const inJoints =
+    Math.ceil((right - left) / pitchX) * (pitchX - width) * (top - bottom) +
+    Math.ceil((top - bottom) / pitchY) * (pitchY - height) * (right - left);
+  const leastInAll = Math.ceil((regionArea(area.area) - inJoints) / (width * height) - 1e-9);
+  const spansX = spansOf(x, pitchX, left);
+  const fields: StartField[] = [];
+  for (const { index: j, reach: reachY } of spansOf(y, pitchY, bottom)) {
+    for (const { index: i, reach: reachX } of spansX) {
+      const found = counts[j * x.length + i];
+      if (found?.slivers !== leastSlivers) continue;
+      if (Math.max(found.full, leastInAll) > mostSheets(found)) continue;
+      fields.push({ x: x[i]!.at, y: y[j]!.at, reachX, reachY, counts: found });
+    }
+  }
+  return fields.sort((a, b) => a.counts.cut - b.counts.cut);
+}
+
+/**
+ * Each event, and the middle of each span between two.
+ *
+ * @param from where the zone begins: counted from there, the order does not hang on the wall's datum
+ */
+function spansOf(
+  starts: readonly AxisStart[],
+  pitch: Hundredth,
+  from: Hundredth,
+): { readonly index: number; readonly reach: Reach }[] {
+  const events = starts.filter(({ isEvent }) => isEvent).map(({ at }) => at);
+  if (events.length === 0) return [];
+  const spans: { index: number; reach: Reach }[] = [];
+  let next = 0;
+  starts.forEach(({ at, isEvent }, index) => {
+    while (next < events.length && events[next]! < at) next++;
+    if (isEvent) {
+      spans.push({ index, reach: [0, 0] });
+      return;
+    }
+    const before = next > 0 ? events[next - 1]! : events.at(-1)! - pitch;
+    const after = next < events.length ? events[next]! : events[0]! + pitch;
+    if (at === before + Math.floor((after - before) / 2))
+      spans.push({ index, reach: [before - at, after - at] });
+  });
+  const turn = ({ index }: { index: number }) => modulo(starts[index]!.at - from, pitch);
+  return spans.sort((a, b) => turn(a) - turn(b));
+}
+
+/** Shifts along either axis that are tried together in one field. */
+const mostShifts = 12;
+
+/**
+ * Where panels just fit, and at the ends: first up and then along, and the other way about. Along an axis on which no
+ * panel shrinks (or none grows) one end has the smallest of them all.
+ */
+export function* shiftsInField(
+  { reachX, reachY }: StartField,
+  growing: GrowingSizes,
+  sheetSides: readonly Hundredth[],
+  kerf: Hundredth,
+): Generator<{ readonly dx: Hundredth; readonly dy: Hundredth }, void, void> {
+  const along = shiftsAlong(reachX, growing.growsX, (dy) => sidesOf(growing, 'x', dy));
+  const up = shiftsAlong(reachY, growing.growsY, (dx) => sidesOf(growing, 'y', dx));
+  for (const dy of up(0)) for (const dx of along(dy)) yield { dx, dy };
+  if (up(0).length > 1) for (const dx of along(0)) for (const dy of up(dx)) yield { dx, dy };
+
+  function shiftsAlong(
+    reach: Reach,
+    grows: readonly number[],
+    sidesAt: (across: Hundredth) => ReturnType<typeof sidesOf>,
+  ): (across: Hundredth) => Hundredth[] {
+    const [shrinks, swells] = [grows.includes(-1), grows.includes(1)];
+    if (reach[0] === reach[1] || (!shrinks && !swells)) return () => [0];
+    if (!shrinks) return () => [reach[0] + 1];
+    if (!swells) return () => [reach[1] - 1];
+    const known = new Map<Hundredth, Hundredth[]>();
+    return (across) => {
+      let shifts = known.get(across);
+      if (!shifts) {
+        const fitting = fittingShifts(sidesAt(across), sheetSides, kerf, reach);
+        shifts = [...new Set([0, reach[0] + 1, reach[1] - 1, ...fitting])].slice(0, mostShifts);
+        known.set(across, shifts);
+      }
+      return shifts;
+    };
+  }
+}

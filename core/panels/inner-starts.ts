@@ -51,7 +51,7 @@ export function* searchInside(
   }
   promising.sort((a, b) => a.least - b.least || a.field.counts.cut - b.field.counts.cut);
 
-  // Starts with the most room on the stock sheets that they may take come first.
+  // Of every field the start with the most room on the stock sheets that it may take comes first, then the seconds.
   const starts: {
     field: StartField;
     moved: MovedSizes;
@@ -59,21 +59,25 @@ export function* searchInside(
     dy: Hundredth;
     filling: number;
     room: number;
+    place: number;
   }[] = [];
   for (const { field, growing } of promising) {
     const { full } = field.counts;
     const moved = movedSizes(growing);
     const most = mostSheets(field.counts, best()) - full;
+    const own: typeof starts = [];
     for (const { dx, dy } of shiftsInField(field, growing, sheetSides, kerf)) {
       if (compared >= mostStarts) break;
       compared++;
       pace.spend(workOfBound);
       if (pace.isDue()) yield;
       const filling = leastFilling(moved.move(dx, dy), pattern.width, pattern.height, most);
-      if (filling <= most + 1e-9) starts.push({ field, moved, dx, dy, filling, room: most - filling });
+      if (filling <= most + 1e-9) own.push({ field, moved, dx, dy, filling, room: most - filling, place: 0 });
     }
+    own.sort((a, b) => b.room - a.room);
+    own.forEach((start, place) => starts.push({ ...start, place }));
   }
-  starts.sort((a, b) => b.room - a.room);
+  starts.sort((a, b) => a.place - b.place || b.room - a.room);
   for (const { field, moved, dx, dy, filling } of starts) {
     const { counts } = field;
     const most = mostSheets(counts, best());

@@ -77,8 +77,9 @@ function spansOf(
   return spans.sort((a, b) => turn(a) - turn(b));
 }
 
-/** Shifts along either axis that are tried together in one field. */
+/** Shifts along either axis that are tried together in one field; more where the start moves along one alone. */
 const mostShifts = 12;
+const mostPairs = mostShifts ** 2;
 
 /**
  * Where panels just fit, and at the ends: first up and then along, and the other way about. Along an axis on which no
@@ -92,25 +93,31 @@ export function* shiftsInField(
 ): Generator<{ readonly dx: Hundredth; readonly dy: Hundredth }, void, void> {
   const along = shiftsAlong(reachX, growing.growsX, (dy) => sidesOf(growing, 'x', dy));
   const up = shiftsAlong(reachY, growing.growsY, (dx) => sidesOf(growing, 'y', dx));
-  for (const dy of up(0)) for (const dx of along(dy)) yield { dx, dy };
-  if (up(0).length > 1) for (const dx of along(0)) for (const dy of up(dx)) yield { dx, dy };
+  const [ups, alongs] = [up(0), along(0)];
+  const most = (others: readonly unknown[]) => (others.length === 1 ? mostPairs : mostShifts);
+  for (const dy of ups.slice(0, most(alongs))) {
+    for (const dx of along(dy).slice(0, most(ups))) yield { dx, dy };
+  }
+  if (ups.length === 1 || alongs.length === 1) return;
+  for (const dx of alongs.slice(0, mostShifts)) {
+    for (const dy of up(dx).slice(0, mostShifts)) yield { dx, dy };
+  }
 
   function shiftsAlong(
     reach: Reach,
     grows: readonly number[],
     sidesAt: (across: Hundredth) => ReturnType<typeof sidesOf>,
-  ): (across: Hundredth) => Hundredth[] {
+  ): (across: Hundredth) => readonly Hundredth[] {
     const [shrinks, swells] = [grows.includes(-1), grows.includes(1)];
     if (reach[0] === reach[1] || (!shrinks && !swells)) return () => [0];
     if (!shrinks) return () => [reach[0] + 1];
     if (!swells) return () => [reach[1] - 1];
-    const known = new Map<Hundredth, Hundredth[]>();
+    const known = new Map<Hundredth, readonly Hundredth[]>();
     return (across) => {
       let shifts = known.get(across);
       if (!shifts) {
         const fitting = fittingShifts(sidesAt(across), sheetSides, kerf, reach);
-        shifts = [...new Set([0, reach[0] + 1, reach[1] - 1, ...fitting])].slice(0, mostShifts);
-        known.set(across, shifts);
+        known.set(across, (shifts = [...new Set([0, reach[0] + 1, reach[1] - 1, ...fitting])]));
       }
       return shifts;
     };

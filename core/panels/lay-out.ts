@@ -1,32 +1,42 @@
-import { rectangleOfBox, type Point } from '../geometry/polygon';
-import type { StockSheet } from '../job/schema';
+import { rectangleOfBox } from '../geometry/polygon';
+import type { Layout, StockSheet } from '../job/schema';
 import { toHundredth, type Hundredth } from '../units';
 import { causesOf } from '../zones/edge-causes';
 import type { ZoneArea } from '../zones/zone-area';
-import { searchBestStartInSteps } from './best-start';
 import type { CountStockSheets } from './cut-size';
-import { patternOf } from './grid';
+import { isWholeStock, inReadingOrder } from './laid-piece';
+import {
+  isRedivided,
+  layFormatInSteps,
+  piecesOfPart,
+  redivideParts,
+  type DividedPart,
+  type FormatLayout,
+} from './lay-format';
 import { layoutFindings } from './layout-findings';
 import { markPanels, type IssuedMark } from './marks';
+import { mixFormatsInSteps } from './mix-formats';
 import type { NarrowPlace } from './narrow-place';
-import { createPace, runSteps, type Steps } from './pace';
+import { createPace, runSteps, type Pace, type Steps } from './pace';
 import type { Panel, ZoneLayout } from './panel';
-import { isWholeCell, piecesOfGrid } from './pieces-of-grid';
+import type { PanelCost, PanelCosts } from './panel-costs';
+import type { JointChange } from './redivide';
 import { narrowPlace } from './sliver';
-import { startPoint } from './start-point';
 
 export type { CountStockSheets, CutSize } from './cut-size';
 
 export interface LayoutRequest {
   readonly wallId: string;
   readonly area: ZoneArea;
-  /** The job's stock; the zone's layout names one of them. */
+  /** The job's stock; the zone's layout names one of them, or several. */
   readonly stock: readonly StockSheet[];
   readonly countStockSheets: CountStockSheets;
   /** Lost between two panels cut from one stock sheet; 0 if not given. Only the best start asks. */
   readonly kerf?: Hundredth;
   /** Panels of the zone as last issued; they keep their marks where their outline is the same. */
   readonly issued?: readonly IssuedMark[];
+  /** What stock costs: with it, a layout that lists several formats may mix them. */
+  readonly costs?: PanelCosts;
 }
 
 /** What a panel of the finished layout costs in the measure of `Pace`. */
@@ -48,7 +58,7 @@ export function layOutZone(request: LayoutRequest): ZoneLayout {
 /** As `layOutZone`, with pauses a few milliseconds apart, so that the caller may stop or listen. */
 export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
   const pace = createPace();
-  const { wallId, area, countStockSheets, kerf, issued } = request;
+  const { wallId, area, issued } = request;
   const { zone } = area;
   const layout = zone.layout;
   if (!layout) throw new Error(`Zone ${zone.id} of wall ${wallId} has no layout.`);
@@ -56,16 +66,9 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
   if (!stock)
     throw new Error(`Zone ${zone.id} of wall ${wallId} is laid from unknown stock ${layout.stock}.`);
 
-  const pattern = patternOf(layout, stock);
   const leastWidth = toHundredth(layout.leastWidth);
-  const found =
-    layout.start === 'best'
-      ? yield* searchBestStartInSteps({ area, pattern, leastWidth, countStockSheets, kerf }, pace)
-      : undefined;
-  const start: Point =
-    found?.best.start ?? startPoint(layout.start === 'best' ? 'lower-left' : layout.start, area.box, pattern);
-
-  const pieces = piecesOfGrid(area.area, { ...pattern, start });
+  const divided = yield* divideZone(request, layout, stock, pace);
+  const pieces = divided.parts.flatMap((part) => inReadingOrder(piecesOfPart(part)));
   const marks = markPanels(
     wallId,
     zone.id,
@@ -78,14 +81,13 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
     pace.spend(workOfPanel);
     if (pace.isDue()) yield;
     const { polygon, cell, course } = piece;
-    const full = isWholeCell(piece);
     // A whole stock sheet narrower than the least width is the stock's fault, and still no square fits.
     const place = narrowPlace(polygon, leastWidth);
     if (place) narrow.set(marks[i]!, place);
     panels.push({
       mark: marks[i]!,
-      stock: stock.id,
-      full,
+      stock: piece.stock.id,
+      full: isWholeStock(polygon, piece.stock),
       sliver: place !== null,
       outline: polygon,
       causes: causesOf(polygon, area, rectangleOfBox(cell)),
@@ -93,12 +95,72 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
       course,
     });
   }
+  const { from, changes, mixed } = divided;
   return {
-    start,
+    start: from.divided[0]?.grid.start ?? { x: area.box.left, y: area.box.bottom },
     panels,
-    considered: found?.considered ?? 1,
-    ...(found && { chosen: found.best }),
-    runnersUp: found?.runnersUp ?? [],
-    findings: layoutFindings({ wallId, area, stock, panels, narrow, capped: found?.capped ?? false }),
+    considered: from.considered,
+    ...(from.chosen && { chosen: from.chosen }),
+    runnersUp: from.runnersUp,
+    ...(from.parts && { parts: from.parts }),
+    findings: layoutFindings({
+      wallId,
+      area,
+      stock,
+      panels,
+      narrow,
+      capped: from.capped,
+      changes,
+      ...(mixed && { mixed }),
+    }),
   };
+}
+
+interface DividedZone {
+  readonly from: FormatLayout;
+  readonly parts: readonly DividedPart[];
+  readonly changes: readonly JointChange[];
+  /** Where formats could be mixed: what they cost, and what the layout's own stock alone would. */
+  readonly mixed?: { readonly saved: string | null };
+}
+
+/** The zone cut into cells: by one format's grid or by several, and slivers shared out where that is asked. */
+function* divideZone(
+  { area, stock: known, countStockSheets, kerf, costs }: LayoutRequest,
+  layout: Layout,
+  stock: StockSheet,
+  pace: Pace,
+): Steps<DividedZone> {
+  const formats = formatsToMix(layout, stock, known);
+  if (costs && formats.length > 1) {
+    const mix = yield* mixFormatsInSteps({ area, layout, formats, costs, kerf }, pace);
+    return {
+      from: mix.from,
+      parts: mix.divided,
+      changes: mix.changes,
+      mixed: { saved: savedBy(mix, costs) },
+    };
+  }
+  const from = yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf }, pace);
+  if (!isRedivided(layout) || from.chosen?.slivers === 0) return { from, parts: from.divided, changes: [] };
+  const { divided, changes } = yield* redivideParts(from.divided, layout, pace);
+  return { from, parts: divided, changes };
+}
+
+/** The layout's own stock, then the others that it lists, as far as they are of its thickness, coating and face. */
+function formatsToMix(
+  { stocks = [] }: Layout,
+  stock: StockSheet,
+  known: readonly StockSheet[],
+): StockSheet[] {
+  const isAlike = (other: StockSheet) =>
+    other.thickness === stock.thickness && other.coating === stock.coating && other.hasFace === stock.hasFace;
+  const others = known.filter(
+    (other) => other.id !== stock.id && stocks.includes(other.id) && isAlike(other),
+  );
+  return [stock, ...others];
+}
+
+function savedBy({ cost, alone }: { cost: PanelCost; alone: PanelCost }, costs: PanelCosts): string | null {
+  return cost.cost < alone.cost ? costs.inWords(alone.cost - cost.cost) : null;
 }

@@ -4,6 +4,8 @@ import type { Layout, StockSheet } from '../job/schema';
 import { toHundredth, toMm, toSquareMm } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
 import type { Panel } from './panel';
+import { redividedFindings } from './redivided-findings';
+import type { JointChange } from './redivide';
 import type { NarrowPlace } from './narrow-place';
 import { weakWebs } from './weak-web';
 
@@ -16,6 +18,10 @@ interface LaidOut {
   readonly narrow: ReadonlyMap<string, NarrowPlace>;
   /** The search for the best start gave up before it had compared every start. */
   readonly capped: boolean;
+  /** Joints taken out or moved because of slivers. */
+  readonly changes?: readonly JointChange[];
+  /** Formats could be mixed; what that saves against the layout's own stock alone, in words, if anything. */
+  readonly mixed?: { readonly saved: string | null };
 }
 
 /** What a layout shows: slivers, panels under the least area, weak webs, and what was asked for but not done. */
@@ -23,8 +29,9 @@ export function layoutFindings(laidOut: LaidOut): Finding[] {
   const layout = laidOut.area.zone.layout!;
   return [
     ...emptyZone(laidOut),
-    ...formatsNotLaid(laidOut, layout),
+    ...formatsLaid(laidOut, layout),
     ...searchCapped(laidOut),
+    ...redividedFindings(laidOut.wallId, laidOut.area.zone.id, laidOut.panels, laidOut.changes ?? []),
     ...slivers(laidOut, layout),
     ...smallPanels(laidOut, layout),
     ...weakPlaces(laidOut),
@@ -44,18 +51,28 @@ function emptyZone({ wallId, area: { zone }, panels }: LaidOut): Finding[] {
   ];
 }
 
-function formatsNotLaid({ wallId, area: { zone }, stock }: LaidOut, layout: Layout): Finding[] {
-  const others = (layout.stocks ?? []).filter((id) => id !== stock.id);
-  if (others.length === 0) return [];
+/** Which of the formats that a layout lists are laid, and what mixing them saves. */
+function formatsLaid({ wallId, area: { zone }, stock, panels, mixed }: LaidOut, layout: Layout): Finding[] {
+  if (panels.length === 0 || !(layout.stocks ?? []).some((id) => id !== stock.id)) return [];
+  const counts = new Map<string, number>();
+  for (const panel of panels) counts.set(panel.stock, (counts.get(panel.stock) ?? 0) + 1);
+  const laid = [...counts].sort(([a], [b]) => Number(b === stock.id) - Number(a === stock.id));
+  const list = laid
+    .map(([id, count]) => `${count} ${count === 1 ? 'panel' : 'panels'} of ${id}`)
+    .join(' and ');
+  const unused = (layout.stocks ?? []).filter((id) => id !== stock.id && !counts.has(id));
+  const why = !mixed
+    ? `${unused.join(', ')} cannot be mixed with ${stock.id}, so choose stock of the same thickness, coating and face`
+    : mixed.saved
+      ? `that saves ${mixed.saved} against ${stock.id} alone`
+      : `no mix of the listed formats costs less than ${stock.id} alone`;
   return [
     {
-      level: 'warning',
-      code: 'mixed-formats-not-laid',
+      level: mixed ? 'note' : 'warning',
+      code: mixed ? 'formats-mixed' : 'mixed-formats-not-laid',
       wall: wallId,
       object: zone.id,
-      text:
-        `Zone ${zone.id} asks for mixed formats and is laid from ${stock.id} alone, without ${others.join(', ')}: ` +
-        `choose one format, or divide the zone.`,
+      text: `Zone ${zone.id} is laid with ${list}: ${why}.`,
     },
   ];
 }

@@ -1,5 +1,5 @@
 import type { Finding } from '../finding';
-import type { Point, Polygon } from '../geometry/polygon';
+import type { Box, Point, Polygon } from '../geometry/polygon';
 import type { EdgeCause } from '../survey/surveyed-wall';
 
 /** A piece of steel as it is fixed on the wall; wall frame, hundredths. */
@@ -23,16 +23,30 @@ export interface Panel {
 export interface StartCandidate {
   readonly start: Point;
   readonly slivers: number;
+  /** Joints too near to a corner of an opening. */
+  readonly nearCorners: number;
   /** Stock sheets for the zone's own panels after a fast nest. */
   readonly stockSheets: number;
   readonly cutPanels: number;
+  /** Of the rims of the cut panels what has to be cut, hundredths: all that is no side of a stock sheet. */
+  readonly cutLength: number;
   readonly panels: number;
   /** 0 = mirror-symmetric about the zone's vertical middle; larger is less so. Unit: hundredths. */
   readonly asymmetry: number;
 }
 
+/** A connected part of a zone with a start of its own. */
+export interface StartedPart {
+  readonly start: Point;
+  /** Bounding box of the part, wall frame. */
+  readonly box: Box;
+  readonly considered: number;
+  /** What the start leads to in this part alone. */
+  readonly chosen: StartCandidate;
+}
+
 export interface ZoneLayout {
-  /** Lower left corner of a panel cell, the one that the grid is counted from. */
+  /** Lower left corner of a panel cell, the one that the grid is counted from; of several parts, in the first. */
   readonly start: Point;
   readonly panels: readonly Panel[];
   /** How many starts were compared; 1 unless the start was "best". */
@@ -41,5 +55,7 @@ export interface ZoneLayout {
   readonly chosen?: StartCandidate;
   /** The next best, up to three, best first; empty unless the start was "best". */
   readonly runnersUp: readonly StartCandidate[];
+  /** Where every part of the zone has a start of its own; the next best are then starts for all parts alike. */
+  readonly parts?: readonly StartedPart[];
   readonly findings: readonly Finding[];
 }

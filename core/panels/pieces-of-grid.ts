@@ -10,15 +10,29 @@ export interface Piece {
   readonly course: number;
 }
 
+/** A panel cell and what it holds of an area; nothing where the area does not reach. */
+export interface FilledCell {
+  readonly cell: Box;
+  readonly course: number;
+  readonly pieces: readonly Polygon[];
+}
+
 /**
  * Everything a grid cuts an area into, in the order in which a fitter reads a wall: course by course from
  * below, in each from left to right (then from below).
  */
 export function piecesOfGrid(area: Region, grid: Grid): Piece[] {
+  return cellsOfGrid(area, grid).flatMap(({ pieces, cell, course }) =>
+    pieces.map((polygon) => ({ polygon, cell, course })),
+  );
+}
+
+/** Every cell of a grid that the box round an area reaches, in the same order, empty ones with them. */
+export function cellsOfGrid(area: Region, grid: Grid): FilledCell[] {
   if (area.length === 0) return [];
   const box = boxOfRegion(area);
   const edges = areaEdges(area);
-  const pieces: Piece[] = [];
+  const cells: FilledCell[] = [];
   const { first, last } = coursesIn(grid, box);
   for (let course = first; course <= last; course++) {
     const bottom = grid.start.y + course * grid.pitchY;
@@ -26,12 +40,19 @@ export function piecesOfGrid(area: Region, grid: Grid): Piece[] {
     const cutCell = cutCourse(area, edges, bottom, top);
     for (const left of leftEdgesIn(grid, course, box)) {
       const cell: Box = { left, bottom, right: left + grid.width, top };
-      const parts = cutCell(cell).map((polygon) => ({ polygon, cell, course, box: boxOf(polygon.outer) }));
-      parts.sort((a, b) => a.box.left - b.box.left || a.box.bottom - b.box.bottom);
-      for (const { polygon } of parts) pieces.push({ polygon, cell, course });
+      cells.push({ cell, course, pieces: fromTheLeft(cutCell(cell)) });
     }
   }
-  return pieces;
+  return cells;
+}
+
+/** Pieces of a cell from left to right, then from below. */
+export function fromTheLeft(pieces: readonly Polygon[]): readonly Polygon[] {
+  if (pieces.length < 2) return pieces;
+  return pieces
+    .map((polygon) => ({ polygon, box: boxOf(polygon.outer) }))
+    .sort((a, b) => a.box.left - b.box.left || a.box.bottom - b.box.bottom)
+    .map(({ polygon }) => polygon);
 }
 
 /** Whether a piece is its whole cell. */

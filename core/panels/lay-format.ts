@@ -1,0 +1,122 @@
+import type { Region } from '../geometry/polygon';
+import type { Layout, StockSheet } from '../job/schema';
+import { toHundredth, type Hundredth } from '../units';
+import type { ZoneArea } from '../zones/zone-area';
+import { searchBestStartInSteps } from './best-start';
+import type { CountStockSheets } from './cut-size';
+import { patternOf, type Grid } from './grid';
+import type { JointCell } from './joint-cells';
+import type { LaidPiece } from './laid-piece';
+import type { Pace, Steps } from './pace';
+import type { StartCandidate, StartedPart } from './panel';
+import { searchPartStartsInSteps } from './part-starts';
+import { cellsOfGrid } from './pieces-of-grid';
+import { redivideInSteps, type JointChange, type JointRule } from './redivide';
+import { isSliver } from './sliver';
+import { startPoint } from './start-point';
+
+/** Cells that were divided by one grid, or by several beside each other, and the area that they divide. */
+export interface DividedPart {
+  readonly area: Region;
+  readonly grid: Grid;
+  readonly cells: readonly JointCell[];
+  /** One grid alone: its empty cells are among them. */
+  readonly isPlain: boolean;
+}
+
+/** A zone laid from one stock sheet: which start each part has, and the cells that its grid makes. */
+export interface FormatLayout {
+  readonly stock: StockSheet;
+  readonly divided: readonly DividedPart[];
+  readonly considered: number;
+  readonly capped: boolean;
+  readonly chosen?: StartCandidate;
+  readonly runnersUp: readonly StartCandidate[];
+  readonly parts?: readonly StartedPart[];
+}
+
+export interface FormatQuestion {
+  readonly area: ZoneArea;
+  readonly layout: Layout;
+  readonly stock: StockSheet;
+  readonly countStockSheets: CountStockSheets;
+  readonly kerf?: Hundredth | undefined;
+}
+
+/** Lays a zone from one stock sheet, from the start that its layout asks for. */
+export function* layFormatInSteps(question: FormatQuestion, pace: Pace): Steps<FormatLayout> {
+  const { area, layout, stock, countStockSheets, kerf } = question;
+  const pattern = patternOf(layout, stock);
+  const leastWidth = toHundredth(layout.leastWidth);
+  const divide = (part: Region, grid: Grid): DividedPart => ({
+    area: part,
+    grid,
+    cells: cellsOf(part, grid, stock),
+    isPlain: true,
+  });
+  if (layout.start !== 'best') {
+    const grid = { ...pattern, start: startPoint(layout.start, area.box, pattern) };
+    return { stock, divided: [divide(area.area, grid)], considered: 1, capped: false, runnersUp: [] };
+  }
+  const search = { area, pattern, leastWidth, countStockSheets, kerf };
+  if (layout.startEachPart && area.area.length > 1) {
+    const { parts, considered, capped, chosen, common } = yield* searchPartStartsInSteps(search, pace);
+    const divided = area.area.map((part, i) => divide([part], { ...pattern, start: parts[i]!.start }));
+    return { stock, divided, considered, capped, chosen, runnersUp: common, parts };
+  }
+  const { best, runnersUp, considered, capped } = yield* searchBestStartInSteps(search, pace);
+  const divided = [divide(area.area, { ...pattern, start: best.start })];
+  return { stock, divided, considered, capped, chosen: best, runnersUp };
+}
+
+/** The cells of a grid, empty ones with them; their slivers are not counted yet. */
+export function cellsOf(area: Region, grid: Grid, stock: StockSheet): JointCell[] {
+  return cellsOfGrid(area, grid).map(({ cell, course, pieces }) => ({
+    box: cell,
+    course,
+    stock,
+    pieces,
+    slivers: 0,
+  }));
+}
+
+/** Whether slivers of a zone are joined or shared out with their neighbours. */
+export function isRedivided({ redivide, start }: Layout): boolean {
+  return redivide ?? start === 'best';
+}
+
+/** In the measure of `Pace`. */
+const workOfSliverCount = 20;
+
+/** Parts with their slivers joined or shared out, and what was done. */
+export function* redivideParts(
+  divided: readonly DividedPart[],
+  layout: Layout,
+  pace: Pace,
+  allowsJoint?: JointRule,
+): Steps<{ readonly divided: readonly DividedPart[]; readonly changes: readonly JointChange[] }> {
+  const changes: JointChange[] = [];
+  const after: DividedPart[] = [];
+  const leastWidth = toHundredth(layout.leastWidth);
+  for (const part of divided) {
+    const cells: JointCell[] = [];
+    for (const cell of part.cells) {
+      pace.spend(workOfSliverCount * cell.pieces.length);
+      if (pace.isDue()) yield;
+      const slivers = cell.pieces.filter((piece) => isSliver(piece, leastWidth)).length;
+      cells.push(slivers === cell.slivers ? cell : { ...cell, slivers });
+    }
+    const gap = toHundredth(layout.jointGap);
+    const question = { area: part.area, cells, withEmpty: part.isPlain, gap, leastWidth, allowsJoint };
+    const result = yield* redivideInSteps(question, pace);
+    after.push({ ...part, cells: result.cells });
+    changes.push(...result.changes);
+  }
+  return { divided: after, changes };
+}
+
+export function piecesOfPart({ cells }: DividedPart): LaidPiece[] {
+  return cells.flatMap(({ box, course, stock, pieces }) =>
+    pieces.map((polygon) => ({ polygon, cell: box, course, stock })),
+  );
+}

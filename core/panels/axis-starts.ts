@@ -41,11 +41,13 @@ export interface AxisStart {
  *            e ▒▒▒▒▒▒▒▒▒      none where the cell ends the least width beyond it.
  *
  * @param always coordinates to look at besides, such as symmetric ones
+ * @param more events of another kind
  */
 export function axisStarts(
   edges: readonly CrossEdge[],
   { size, pitch, least }: AxisPattern,
   always: readonly Hundredth[],
+  more: readonly Hundredth[] = [],
 ): AxisStart[] {
   const weights = new Map<Hundredth, number>();
   const add = (at: Hundredth, weight: number) => {
@@ -57,6 +59,7 @@ export function axisStarts(
     add(at - size - shift, length);
     if (least > 0 && least < size) add(begins ? at + least - size - shift : at - least - shift, length);
   }
+  for (const at of more) add(at, 0);
   const events = [...weights.keys()].sort((a, b) => a - b);
   const isEvent = new Set(events);
   events.forEach((event, i) => {

@@ -35,6 +35,16 @@ interface PartShape {
   readonly largest: readonly Inscribed[] | null;
   /** Of each block, the lines between which the part goes on to its left and right, below and above. */
   readonly reach: readonly Inscribed[];
+  /** Its rim, unless it is a rectangle. */
+  readonly rim: readonly RimEdge[];
+}
+
+/** An edge of a part along one of its lines, between two lines across. */
+interface RimEdge {
+  readonly isUpright: boolean;
+  readonly line: number;
+  readonly low: number;
+  readonly high: number;
 }
 
 interface Inscribed {
@@ -86,6 +96,31 @@ export function partArea(area: AreaBlocks, part: PartShape, column: Span, row: S
     }
   }
   return sum;
+}
+
+/** How much of the piece's rim does not lie along the cell's own sides, as `cutLengthOf` says. */
+export function partCutLength(area: AreaBlocks, part: PartShape, column: Span, row: Span): number {
+  const { columnLines, rowLines } = part;
+  const left = lineAt(area.xs, columnLines[0]!, column);
+  const right = lineAt(area.xs, columnLines.at(-1)!, column);
+  const bottom = lineAt(area.ys, rowLines[0]!, row);
+  const top = lineAt(area.ys, rowLines.at(-1)!, row);
+  const [uncutLeft, uncutRight] = [left === column.from, right === column.to];
+  const [uncutBelow, uncutAbove] = [bottom === row.from, top === row.to];
+  if (part.isRectangle) {
+    const uprights = (uncutLeft ? 0 : 1) + (uncutRight ? 0 : 1);
+    return uprights * (top - bottom) + ((uncutBelow ? 0 : 1) + (uncutAbove ? 0 : 1)) * (right - left);
+  }
+  let length = 0;
+  for (const { isUpright, line, low, high } of part.rim) {
+    const last = (isUpright ? columnLines : rowLines).length - 1;
+    if (line === 0 && (isUpright ? uncutLeft : uncutBelow)) continue;
+    if (line === last && (isUpright ? uncutRight : uncutAbove)) continue;
+    length += isUpright
+      ? lineAt(area.ys, rowLines[high]!, row) - lineAt(area.ys, rowLines[low]!, row)
+      : lineAt(area.xs, columnLines[high]!, column) - lineAt(area.xs, columnLines[low]!, column);
+  }
+  return length;
 }
 
 /** Whether the piece is a sliver, as `narrowPlace` says. */
@@ -203,7 +238,31 @@ function partShape({ xs, ys, columns, rows, filled }: Blocks): PartShape {
     isRectangle,
     largest: isRectangle ? null : largestInscribed(trimmed, i1 - i0, j1 - j0),
     reach: isRectangle ? [] : reachOfBlocks(trimmed, i1 - i0, j1 - j0),
+    rim: isRectangle ? [] : rimOf(trimmed, i1 - i0, j1 - j0),
   };
+}
+
+/** Steps between a filled block and one that is not; those that go on from each other as one. */
+function rimOf(filled: Uint8Array, columns: number, rows: number): RimEdge[] {
+  const at = (i: number, j: number) =>
+    i >= 0 && j >= 0 && i < columns && j < rows && filled[j * columns + i] === 1;
+  const rim: RimEdge[] = [];
+  const walk = (isUpright: boolean, lines: number, across: number) => {
+    for (let line = 0; line <= lines; line++) {
+      let low = -1;
+      for (let n = 0; n <= across; n++) {
+        const isRim =
+          n < across && (isUpright ? at(line - 1, n) !== at(line, n) : at(n, line - 1) !== at(n, line));
+        if (isRim && low < 0) low = n;
+        if (isRim || low < 0) continue;
+        rim.push({ isUpright, line, low, high: n });
+        low = -1;
+      }
+    }
+  };
+  walk(true, columns, rows);
+  walk(false, rows, columns);
+  return rim;
 }
 
 /** For each filled block its bit, and how far the part goes on from it each way. */

@@ -100,7 +100,8 @@ export function* searchInside(
     const counts = meter.countPanels(x, y, counted.leastSlivers);
     if (!counts) return;
     const { hope, full } = promisingStart(question, meter, x, y, counts);
-    places.enter({ ...hope, stockSheets: full + countStockSheets(meter.cutSizes(x, y)) });
+    const sizes = meter.cutSizes(x, y);
+    places.enter({ ...hope, stockSheets: full + countStockSheets(sizes) }, sizes);
   }
 }
 

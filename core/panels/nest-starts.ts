@@ -54,18 +54,20 @@ export function* nestPromising(
 }
 
 export function promisingStart(
-  { area, pattern }: StartQuestion,
+  { area, pattern, countNearCorners }: StartQuestion,
   meter: StartMeter,
   x: Hundredth,
   y: Hundredth,
-  { slivers, full, cut, covered }: Counts,
+  { slivers, full, cut, covered, cutLength }: Counts,
 ): PromisingStart {
   const start = meter.startAt(x, y);
   const hope = {
     start,
     slivers,
+    nearCorners: countNearCorners?.(start) ?? 0,
     stockSheets: full + Math.ceil(covered / (pattern.width * pattern.height) - 1e-9),
     cutPanels: cut,
+    cutLength,
     panels: full + cut,
     asymmetry: asymmetryOf({ ...pattern, start }, area.box),
   };
@@ -100,7 +102,7 @@ export function* nestUntil(
       known.set(key, (sheets = countStockSheets(sizes)));
       pace.spend(sizes.length * workOfNest);
     }
-    places.enter({ ...hope, stockSheets: full + sheets });
+    places.enter({ ...hope, stockSheets: full + sheets }, sizes);
   }
   return { capped: false };
 }

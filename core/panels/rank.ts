@@ -1,10 +1,12 @@
 import type { Box } from '../geometry/polygon';
 import type { Hundredth } from '../units';
+import type { CutSize } from './cut-size';
 import { modulo, type Pattern } from './grid';
 import type { StartCandidate } from './panel';
 
 /**
- * The order in which starts are preferred: no slivers, fewest stock sheets, fewest cut panels, symmetry. Then
+ * The order in which starts are preferred: no slivers, no joint too near to a corner of an opening,
+ * fewest stock sheets, fewest cut panels, shortest cut length, symmetry. Then
  * fewest panels, and a start nearer to whole panels along the foot and then along the left of the zone, so that
  * the choice does not hang on where the wall's datum is.
  *
@@ -13,8 +15,10 @@ import type { StartCandidate } from './panel';
 export function compareStarts(a: StartCandidate, b: StartCandidate, box: Box, pattern: Pattern): number {
   return (
     a.slivers - b.slivers ||
+    a.nearCorners - b.nearCorners ||
     a.stockSheets - b.stockSheets ||
     a.cutPanels - b.cutPanels ||
+    a.cutLength - b.cutLength ||
     a.asymmetry - b.asymmetry ||
     a.panels - b.panels ||
     modulo(box.bottom - a.start.y, pattern.pitchY) - modulo(box.bottom - b.start.y, pattern.pitchY) ||
@@ -22,19 +26,29 @@ export function compareStarts(a: StartCandidate, b: StartCandidate, box: Box, pa
   );
 }
 
-/** The best few starts so far, best first, no two of them nearly the same. */
+/** The best few starts so far, best first, no two of them much alike. */
 export interface Podium {
   readonly places: readonly StartCandidate[];
-  /** Whether a start with these figures would still find a place. */
+  /** Whether a start with these figures may still find a place. */
   wouldPlace(candidate: StartCandidate): boolean;
-  enter(candidate: StartCandidate): void;
+  /** @param sizes of its cut panels */
+  enter(candidate: StartCandidate, sizes: readonly CutSize[]): void;
+}
+
+interface Place {
+  readonly candidate: StartCandidate;
+  readonly widths: readonly Hundredth[];
+  readonly heights: readonly Hundredth[];
 }
 
 /**
- * @param apart a start this near to a better one, both ways and modulo the pitch, is not another choice
+ * Two starts are no choice where they lie near each other, both ways and modulo the pitch, or where they lead to the
+ * same figures and to cut panels of nearly the same sizes, as one layout and its mirror image do.
+ *
+ * @param apart starts and sides nearer than this are alike
  */
 export function podium(size: number, apart: Hundredth, box: Box, pattern: Pattern): Podium {
-  let places: StartCandidate[] = [];
+  let places: Place[] = [];
   const compare = (a: StartCandidate, b: StartCandidate) => compareStarts(a, b, box, pattern);
   const near = (a: number, b: number, pitch: number) => {
     const off = modulo(a - b, pitch);
@@ -42,18 +56,40 @@ export function podium(size: number, apart: Hundredth, box: Box, pattern: Patter
   };
   const isNear = (a: StartCandidate, b: StartCandidate) =>
     near(a.start.x, b.start.x, pattern.pitchX) && near(a.start.y, b.start.y, pattern.pitchY);
+  const areSidesAlike = (a: readonly Hundredth[], b: readonly Hundredth[]) =>
+    a.length === b.length && a.every((side, i) => Math.abs(side - b[i]!) < apart);
+  const isAlike = (a: Place, b: Place) =>
+    isNear(a.candidate, b.candidate) ||
+    (haveSameCounts(a.candidate, b.candidate) &&
+      areSidesAlike(a.widths, b.widths) &&
+      areSidesAlike(a.heights, b.heights));
   return {
     get places() {
-      return places;
+      return places.map(({ candidate }) => candidate);
     },
     wouldPlace: (candidate) =>
-      (places.length < size || compare(candidate, places.at(-1)!) < 0) &&
-      !places.some((place) => isNear(place, candidate) && compare(place, candidate) <= 0),
-    enter(candidate) {
-      const better = places.filter((place) => compare(place, candidate) <= 0);
-      if (better.some((place) => isNear(place, candidate))) return;
-      const worse = places.slice(better.length).filter((place) => !isNear(place, candidate));
-      places = [...better, candidate, ...worse].slice(0, size);
+      (places.length < size || compare(candidate, places.at(-1)!.candidate) < 0) &&
+      !places.some((place) => isNear(place.candidate, candidate) && compare(place.candidate, candidate) <= 0),
+    enter(candidate, sizes) {
+      const own: Place = {
+        candidate,
+        widths: sizes.map(({ width }) => width).sort((a, b) => a - b),
+        heights: sizes.map(({ height }) => height).sort((a, b) => a - b),
+      };
+      const better = places.filter((place) => compare(place.candidate, candidate) <= 0);
+      if (better.some((place) => isAlike(place, own))) return;
+      const worse = places.slice(better.length).filter((place) => !isAlike(place, own));
+      places = [...better, own, ...worse].slice(0, size);
     },
   };
+}
+
+function haveSameCounts(a: StartCandidate, b: StartCandidate): boolean {
+  return (
+    a.slivers === b.slivers &&
+    a.nearCorners === b.nearCorners &&
+    a.stockSheets === b.stockSheets &&
+    a.cutPanels === b.cutPanels &&
+    a.panels === b.panels
+  );
 }

@@ -4,6 +4,7 @@ import type { ZoneArea } from '../zones/zone-area';
 import type { Pattern } from './grid';
 import { cutSizeOf, type CountStockSheets, type CutSize } from './cut-size';
 import type { StartCandidate } from './panel';
+import { cutLengthOf } from './cut-length';
 import { isWholeCell, piecesOfGrid } from './pieces-of-grid';
 import { narrowPlace } from './sliver';
 import { asymmetryOf } from './symmetry';
@@ -16,6 +17,10 @@ export interface StartQuestion {
   readonly countStockSheets: CountStockSheets;
   /** Lost between two panels cut from one sheet; 0 if not given. */
   readonly kerf?: Hundredth | undefined;
+  /** How many joints of a start come too near to a corner of an opening; none if not given. */
+  readonly countNearCorners?: ((start: Point) => number) | undefined;
+  /** Coordinates of starts, each way, at which a joint is just far enough from a corner. */
+  readonly cornerEvents?: { readonly x: readonly Hundredth[]; readonly y: readonly Hundredth[] } | undefined;
 }
 
 /**
@@ -28,16 +33,20 @@ export function figuresOfStart(question: StartQuestion, start: Point): StartCand
   const pieces = piecesOfGrid(area.area, grid);
   const cut: CutSize[] = [];
   let slivers = 0;
+  let cutLength = 0;
   for (const piece of pieces) {
     if (narrowPlace(piece.polygon, leastWidth)) slivers++;
     if (isWholeCell(piece)) continue;
     cut.push(cutSizeOf(piece.polygon));
+    cutLength += cutLengthOf(piece.polygon, piece.cell);
   }
   return {
     start,
     slivers,
+    nearCorners: question.countNearCorners?.(start) ?? 0,
     stockSheets: pieces.length - cut.length + countStockSheets(cut),
     cutPanels: cut.length,
+    cutLength,
     panels: pieces.length,
     asymmetry: asymmetryOf(grid, area.box),
   };

@@ -2,7 +2,16 @@ import { polygonArea, type Box, type Point, type Polygon } from '../geometry/pol
 import type { Hundredth } from '../units';
 import { areaBlocks, countIn, type AreaBlocks } from './area-blocks';
 import { areaEdges } from './area-edges';
-import { cellShapes, isNarrowPart, partArea, partHeight, partWidth, type Span } from './cell-shape';
+import {
+  cellShapes,
+  isNarrowPart,
+  partArea,
+  partCutLength,
+  partHeight,
+  partWidth,
+  type Span,
+} from './cell-shape';
+import { cutLengthOf } from './cut-length';
 import { cutSizeOf, type CutSize } from './cut-size';
 import { coursesIn, modulo, shiftOf, type Pattern } from './grid';
 import { createPace, type Pace } from './pace';
@@ -17,6 +26,8 @@ export interface Counts {
   readonly cut: number;
   /** Area of the bounding rectangles of the cut panels, hundredths squared. */
   readonly covered: number;
+  /** Of the rims of all cut panels what does not lie along the sides of their cells, hundredths. */
+  readonly cutLength: Hundredth;
 }
 
 /**
@@ -72,6 +83,7 @@ export function startMeter(
   // Kept between calls: nothing is made anew for the many thousand cells of a search.
   const tally = { slivers: 0, full: 0, cut: 0 };
   const covered = new Float64Array(1);
+  const cutLength = new Float64Array(1);
 
   /** Cells with slopes are slow: they are put off until the others have shown no sliver too many. */
   const putOff: { left: Hundredth; bottom: Hundredth }[] = [];
@@ -90,6 +102,7 @@ export function startMeter(
         const part = parts[n]!;
         tally.cut++;
         covered[0]! += partWidth(blocks, part, column) * partHeight(blocks, part, row);
+        cutLength[0]! += partCutLength(blocks, part, column, row);
         if (leastWidth > 0 && isNarrowPart(blocks, part, column, row, leastWidth)) tally.slivers++;
       }
     }
@@ -105,7 +118,7 @@ export function startMeter(
       if (column) look(column, course.span);
       if (tally.slivers > 0) return null;
     }
-    tally.full = tally.cut = covered[0] = putOff.length = 0;
+    tally.full = tally.cut = covered[0] = cutLength[0] = putOff.length = 0;
     pace.spend(2);
     for (let c = 0; c < courses.length; c++) {
       const { span, shift } = courses[c]!;
@@ -125,9 +138,10 @@ export function startMeter(
       tally.full += cell.full;
       tally.cut += cell.cut;
       covered[0]! += cell.covered;
+      cutLength[0]! += cell.cutLength;
       if (tally.slivers > allowedSlivers) return null;
     }
-    return { ...tally, covered: covered[0]! };
+    return { ...tally, covered: covered[0]!, cutLength: cutLength[0]! };
   }
 
   function cutSizes(x: Hundredth, y: Hundredth): CutSize[] {
@@ -221,6 +235,7 @@ function slopedCells({ area, pattern, leastWidth }: Omit<StartQuestion, 'countSt
         full: pieces.length - cut.length,
         cut: cut.length,
         covered: sizes.reduce((sum, { width, height }) => sum + width * height, 0),
+        cutLength: cut.reduce((sum, piece) => sum + cutLengthOf(piece, cell), 0),
         sizes,
       };
     }),

@@ -70,11 +70,13 @@ describe('the search measures a start as laying out would', () => {
         expect({
           slivers: counts.slivers,
           cutPanels: counts.cut,
+          cutLength: counts.cutLength,
           panels: counts.cut + counts.full,
           stockSheets: counts.full + asked.countStockSheets(sizes),
         }).toEqual({
           slivers: plain.slivers,
           cutPanels: plain.cutPanels,
+          cutLength: plain.cutLength,
           panels: plain.panels,
           stockSheets: plain.stockSheets,
         });

@@ -5,8 +5,10 @@ import { choiceOf, startInWords, startOfChoice, tradeInWords } from '../../../we
 const best: StartCandidate = {
   start: { x: 142_000, y: 70_000 },
   slivers: 0,
+  nearCorners: 0,
   stockSheets: 14,
   cutPanels: 6,
+  cutLength: 300_000,
   panels: 16,
   asymmetry: 0,
 };

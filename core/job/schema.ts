@@ -268,6 +268,12 @@ const rackPiece = namedFields({
       v.description("What using it costs, in the job's currency; absent: nothing."),
     ),
   ),
+  firm: v.optional(
+    v.pipe(identifier, v.description("Key of the piece on the firm's rack; absent: the job's own piece.")),
+  ),
+  from: v.optional(
+    v.pipe(identifier, v.description('Of an offcut: the planned stock sheet or rack piece it is left of.')),
+  ),
 });
 
 const cutting = namedFields({

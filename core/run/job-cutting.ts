@@ -71,7 +71,8 @@ function hasOneStockPrice(deliveries: readonly Delivery[]): boolean {
   return prices.size <= 1;
 }
 
-function orderOf(job: Job, sheets: readonly JobSheet[]): JobCutting['order'] {
+/** Bought stock sheets of a plan, and the spares that go with them. */
+export function orderOf(job: Job, sheets: readonly JobSheet[]): JobCutting['order'] {
   return job.stock.flatMap((stock) => {
     const plan = sheets.filter((planned) => planned.fromRack === null && planned.stock === stock.id).length;
     return plan > 0 ? [{ stock: stock.id, plan, spares: stock.spares }] : [];

@@ -56,8 +56,6 @@ const pair = v.tuple([length, length]);
 const ring = v.pipe(v.array(pair), v.minLength(3));
 const shape = { outline: ring, holes: v.optional(v.array(ring), []) };
 const cause = v.looseObject({ kind: v.string() });
-  kind: v.picklist(['stock-edge', 'zone', 'rim', 'opening', 'fitting', 'line']),
-});
 
 const frozenPanel = v.object({
   mark: v.string(),

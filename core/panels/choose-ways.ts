@@ -65,10 +65,10 @@ export function* chooseWaysInSteps(
           const other = picked.with(i, way);
           const otherFigures = figuresOf(other);
           left--;
+          yield;
           if (compareQuick(otherFigures, figures, preference) >= 0) continue;
           [picked, figures, better] = [other, otherFigures, true];
         }
-        yield;
       }
     }
     if (!best || compareQuick(figures, best.figures, preference) < 0) best = { picked, figures };

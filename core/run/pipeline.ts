@@ -1,4 +1,3 @@
-import { countStockSheets } from '../cutting/count-stock-sheets';
 import { searchCutting } from '../cutting/search';
 import type { Finding } from '../finding';
 import type { Job, Wall } from '../job/schema';
@@ -7,15 +6,13 @@ import { jobWarnings } from '../job/warnings';
 import { layOutZoneInSteps, type LayoutRequest } from '../panels/lay-out';
 import type { ZoneLayout } from '../panels/panel';
 import { surveyWall } from '../survey/survey';
-import { toHundredth } from '../units';
-import type { ZoneArea } from '../zones/zone-area';
 import { zoneAreas } from '../zones/zone-areas';
 import { gatherDeliveries, type Delivery } from './deliveries';
-import { issuedMarks } from './issued-marks';
 import { joinDeliveries } from './job-cutting';
+import { layoutRequest } from './layout-request';
 import { planDeliveries } from './plan-deliveries';
 import { defaultSteps } from './steps';
-import { formatOf, rackOf } from './stock-formats';
+import { rackOf } from './stock-formats';
 import { createCache, type WallCache } from './wall-cache';
 import type { WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
 
@@ -93,32 +90,29 @@ function* workOutWall(job: Job, wall: Wall, cache: WallCache): Generator<undefin
   return worked;
 }
 
-/** What laying out a zone asks for; undefined for a zone without steel. */
-function layoutRequest(job: Job, wall: Wall, area: ZoneArea): LayoutRequest | undefined {
-  const stock = job.stock.find((entry) => entry.id === area.zone.layout?.stock);
-  if (!stock) return undefined;
-  const { method, kerf } = job.cutting;
-  return {
-    wallId: wall.id,
-    area,
-    stock: [stock],
-    issued: issuedMarks(job, wall.id, area.zone.id),
-    kerf: toHundredth(kerf),
-    // Ranked by the zone's own panels: what other walls cut must not move this one's start.
-    countStockSheets: (cut) => countStockSheets(cut, formatOf(job, stock), method, toHundredth(kerf)),
-  };
-}
-
 /** Everything that the result of a wall depends on. */
 function keyOf(job: Job, wall: Wall): string {
-  return JSON.stringify([wall, job.stock, job.cutting.method, job.cutting.kerf, job.revisions.at(-1)?.id]);
+  const { stock, cutting, revisions, currency } = job;
+  return JSON.stringify([wall, stock, cutting.method, cutting.kerf, revisions.at(-1)?.id, currency]);
 }
 
 /** Everything that the layout of a zone depends on: of the wall only what cuts the zone. */
 function keyOfLayout(job: Job, { wallId, area, stock, issued }: LayoutRequest): string {
   const { zone, box, area: region, boundaries } = area;
   const { method, kerf } = job.cutting;
-  return JSON.stringify([wallId, zone.id, zone.layout, box, region, boundaries, stock, method, kerf, issued]);
+  return JSON.stringify([
+    wallId,
+    zone.id,
+    zone.layout,
+    box,
+    region,
+    boundaries,
+    stock,
+    method,
+    kerf,
+    issued,
+    job.currency,
+  ]);
 }
 
 function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {

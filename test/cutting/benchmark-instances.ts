@@ -1,7 +1,8 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { rectangle } from '../../core/geometry/polygon';
 import type { CuttingMethod, CuttingTask } from '../../core/cutting/plan';
+import { readInstances, readRecords, type PackingInstance } from './instance-file';
 
 /*
  * 250 classic instances of packing rectangles on the fewest square plates, with the best numbers of plates on
@@ -11,15 +12,7 @@ import type { CuttingMethod, CuttingTask } from '../../core/cutting/plan';
  * repository; where they do not, what needs them is left out and says so.
  */
 
-export interface BenchmarkInstance {
-  /** Class, size, number: `07_060_03`. */
-  readonly id: string;
-  readonly class: number;
-  readonly n: number;
-  /** Side of the square plate. */
-  readonly width: number;
-  readonly height: number;
-  readonly items: readonly (readonly [width: number, height: number, quantity: number])[];
+export interface BenchmarkInstance extends PackingInstance {
   /** Best recorded number of plates, quarter turns allowed: free cuts, and guillotine cuts in three stages. */
   readonly record: { readonly free: number; readonly edgeToEdge: number };
   /** Bound by dual feasible functions for both ways of cutting, worked out by whoever collected the records. */
@@ -36,20 +29,15 @@ export function benchmarkInstances(): BenchmarkInstance[] {
     console.log(`The classic cutting instances are left out: ${file} is not there.`);
     return [];
   }
-  const { instances } = JSON.parse(readFileSync(file, 'utf8')) as {
-    instances: Omit<BenchmarkInstance, 'record' | 'bound'>[];
-  };
-  const best = JSON.parse(readFileSync(records, 'utf8')) as {
-    bestKnown: Record<string, { rotation: number; rotation3Stage: number; rotationBound: number }>;
-  };
-  return instances.map((instance) => {
-    const { rotation, rotation3Stage, rotationBound } = best.bestKnown[instance.id]!;
-    return { ...instance, record: { free: rotation, edgeToEdge: rotation3Stage }, bound: rotationBound };
+  const best = readRecords(file);
+  return readInstances(file).map((instance) => {
+    const { free, edgeToEdge, bound } = best.get(instance.id)!;
+    return { ...instance, record: { free, edgeToEdge }, bound };
   });
 }
 
 /** Every plate at the same price; no kerf, nothing on the rack. */
-export function taskOf({ items, width, height }: BenchmarkInstance, method: CuttingMethod): CuttingTask {
+export function taskOf({ items, width, height }: PackingInstance, method: CuttingMethod): CuttingTask {
   const panels = items.flatMap(([w, h, quantity], row) =>
     Array.from({ length: quantity }, (_, copy) => ({
       mark: `${row + 1}.${copy + 1}`,

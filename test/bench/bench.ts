@@ -6,6 +6,7 @@ import { cuttingBench } from './cutting-bench';
 import { documentsBench } from './documents-bench';
 import { schoolJob, singleWallJob } from './generated-jobs';
 import { panelsBench } from './panels-bench';
+import { peersBench } from './peers-bench';
 import { row, timed } from './print';
 import { schoolBench } from './school-bench';
 import { screenBench } from './screen-bench';
@@ -15,6 +16,7 @@ const parts: Record<string, () => Promise<void>> = {
   school: schoolBench,
   panels: panelsBench,
   cutting: cuttingBench,
+  peers: peersBench,
   documents: documentsBench,
   screen: screenBench,
 };

@@ -45,6 +45,8 @@ export function causeText(cause: EdgeCause, { wall, zone }: PanelPlace): string 
       const word = kind === 'free' ? cause.kind : kind.replace('-', ' ');
       return `${word} ${cause.id}`;
     }
+    case 'movement-joint':
+      return `movement joint ${cause.id}`;
   }
 }
 

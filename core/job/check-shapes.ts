@@ -5,7 +5,7 @@ import { toHundredth, toMm } from '../units';
 import { firstMeeting } from './crossing';
 import { longestWall, mostEdges, mostEdgesOfShape } from './limits';
 import { refusal, type Path } from './place';
-import type { Fitting, Job, Opening, Vertex } from './schema';
+import type { Fitting, Job, Opening, SurveyLine, Vertex } from './schema';
 import { pointOf } from './shape';
 
 /** Every outline, shape and hole encloses one area without meeting itself; every opening is one kind of shape. */
@@ -16,6 +16,7 @@ export function checkShapes(job: Job): Finding[] {
     ...(['openings', 'fittings'] as const).flatMap((list) =>
       wall[list].flatMap((object, i) => checkPlaced(job, ['walls', w, list, i], object, budget)),
     ),
+    ...(wall.lines ?? []).flatMap((line, i) => checkLine(job, ['walls', w, 'lines', i], line)),
     ...wall.zones.flatMap((zone, z) => [
       ...checkVertices(job, ['walls', w, 'zones', z, 'shape'], zone.shape, budget),
       ...zone.holes.flatMap((hole, h) =>
@@ -23,6 +24,12 @@ export function checkShapes(job: Job): Finding[] {
       ),
     ]),
   ]);
+}
+
+function checkLine(job: Job, path: Path, { from, to }: SurveyLine): Finding[] {
+  if (!same(gridPoint(from), gridPoint(to))) return [];
+  const says = `is the point where the line begins (${inWords(gridPoint(from))}); give the line two different ends.`;
+  return [refusal(job, [...path, 'to'], 'line-without-length', says)];
 }
 
 function checkPlaced(job: Job, path: Path, object: Opening | Fitting, budget: { edges: number }): Finding[] {

@@ -1,6 +1,6 @@
 import type { Finding } from '../finding';
 import type { Outline } from '../geometry/outline';
-import type { Polygon, Region } from '../geometry/polygon';
+import type { Point, Polygon, Region } from '../geometry/polygon';
 import type { Wall } from '../job/schema';
 
 /** Why an edge of a region or panel is where it is. */
@@ -9,7 +9,8 @@ export type EdgeCause =
   | { readonly kind: 'zone'; readonly id: string }
   | { readonly kind: 'rim'; readonly side: RimSide }
   | { readonly kind: 'opening'; readonly id: string }
-  | { readonly kind: 'fitting'; readonly id: string };
+  | { readonly kind: 'fitting'; readonly id: string }
+  | { readonly kind: 'movement-joint'; readonly id: string };
 
 export type RimSide = 'floor' | 'ceiling' | 'left' | 'right';
 
@@ -23,13 +24,23 @@ export interface KeepOut {
   readonly grown: Polygon;
 }
 
+/** A joint of the building that no panel bridges, in hundredths, wall frame. */
+export interface MovementJoint {
+  readonly id: string;
+  readonly from: Point;
+  readonly to: Point;
+  /** The width of the joint along the line: no panel enters it. */
+  readonly strip: Polygon;
+}
+
 export interface SurveyedWall {
   readonly wall: Wall;
   readonly outline: Outline;
   readonly keepOuts: readonly KeepOut[];
   /** The band of the rim, per side, that no panel enters; may overlap. */
   readonly rim: readonly { readonly side: RimSide; readonly band: Polygon }[];
-  /** Outline − rim − grown openings and fittings. */
+  readonly movementJoints: readonly MovementJoint[];
+  /** Outline − rim − grown openings and fittings − movement joints. */
   readonly usable: Region;
   readonly findings: readonly Finding[];
 }

@@ -14,7 +14,7 @@ const REACH = 2;
  * Everything that may have cut a zone's area, near enough to have done so.
  *
  * Things of the wall come before lines someone drew: where a zone was drawn up to a door, the door is the
- * reason. Order: openings, fittings, rim, the wall's own edges (as strips outside it, with the cause of their
+ * reason. Order: openings, fittings, movement joints, rim, the wall's own edges (as strips outside it, with the cause of their
  * side of the rim), zones listed before, the zone itself.
  */
 export function boundariesOf(
@@ -27,6 +27,7 @@ export function boundariesOf(
     if (boxesMeet(boxOf(polygon.outer), zone.box, REACH)) boundaries.push({ cause, polygon });
   };
   for (const { kind, id, grown } of survey.keepOuts) add({ kind, id }, grown);
+  for (const { id, strip } of survey.movementJoints) add({ kind: 'movement-joint', id }, strip);
   for (const { side, band } of survey.rim) add({ kind: 'rim', side }, band);
   for (const { side, strip } of stripsOutside(survey, zone)) add({ kind: 'rim', side }, strip);
   for (const other of earlier) {

@@ -140,7 +140,7 @@ function surveyAndLayOut(wall: Wall): WorkedWall {
     ...wall.fittings.map((fitting) => keepOut('fitting', fitting)),
   ];
   const usable = difference([{ outer: outline.ring, holes: [] }], ...keepOuts.map(({ grown }) => [grown]));
-  const survey: SurveyedWall = { wall, outline, keepOuts, rim: [], usable, findings: [] };
+  const survey: SurveyedWall = { wall, outline, keepOuts, rim: [], movementJoints: [], usable, findings: [] };
   return { survey, zones: wall.zones.map((zone) => layOut(survey, zone)) };
 }
 

@@ -54,7 +54,7 @@ export function countStockSheets(
 }
 
 /** Nests of one count: some dozen of a few panels, fewer of many, so that one count takes a millisecond at most. */
-const mostNests = 20;
+const mostNests = 12;
 const leastNests = 3;
 const mostWork = 40_000;
 

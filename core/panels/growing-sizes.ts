@@ -27,16 +27,22 @@ export function growingSizes(
   [reachX, reachY]: readonly [Reach, Reach],
 ): GrowingSizes | undefined {
   const sizes = meter.cutSizes(x, y);
-  const growth = (reach: Reach, side: 'width' | 'height'): number[] | undefined => {
-    const step = reach[1] > 1 ? 1 : reach[0] < -1 ? -1 : 0;
+  const [stepX, stepY] = [stepWithin(reachX), stepWithin(reachY)];
+  // Where all edges are level and upright, one neighbour across the corner says both.
+  const beyond = meter.hasSlopes || !stepX || !stepY ? undefined : meter.cutSizes(x + stepX, y + stepY);
+  const growth = (step: number, side: 'width' | 'height'): number[] | undefined => {
     if (step === 0) return sizes.map(() => 0);
-    const moved = side === 'width' ? meter.cutSizes(x + step, y) : meter.cutSizes(x, y + step);
+    const moved = beyond ?? (side === 'width' ? meter.cutSizes(x + step, y) : meter.cutSizes(x, y + step));
     if (moved.length !== sizes.length) return undefined;
     return sizes.map((size, i) => Math.sign((moved[i]![side] - size[side]) * step));
   };
-  const growsX = growth(reachX, 'width');
-  const growsY = growth(reachY, 'height');
+  const growsX = growth(stepX, 'width');
+  const growsY = growth(stepY, 'height');
   return growsX && growsY && { sizes, growsX, growsY };
+}
+
+function stepWithin([low, high]: Reach): number {
+  return high > 1 ? 1 : low < -1 ? -1 : 0;
 }
 
 /** Sizes to be written over again and again, so that nothing is made anew for the many thousands of a search. */

@@ -11,8 +11,8 @@ import type { StartQuestion } from './start-figures';
 import type { Counts, StartMeter } from './start-meter';
 
 /** Fields, starts in them, and nests of one search. */
-const mostFields = 400;
-const mostStarts = 20_000;
+const mostFields = 150;
+const mostStarts = 6_000;
 const mostNests = 160;
 
 const workOfField = 60;

@@ -78,8 +78,8 @@ function spansOf(
 }
 
 /** Shifts along either axis that are tried together in one field; more where the start moves along one alone. */
-const mostShifts = 12;
-const mostPairs = mostShifts ** 2;
+const mostShifts = 8;
+const mostPairs = 100;
 
 /**
  * Where panels just fit, and at the ends: first up and then along, and the other way about. Along an axis on which no

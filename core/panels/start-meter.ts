@@ -40,6 +40,8 @@ export interface StartMeter {
   /** Exactly what laying out would count; null as soon as there are more slivers than allowed. */
   countPanels(x: Hundredth, y: Hundredth, allowedSlivers: number): Counts | null;
   cutSizes(x: Hundredth, y: Hundredth): CutSize[];
+  /** Some edge of the area is neither level nor upright. */
+  readonly hasSlopes: boolean;
   /** Sloping and curved edges took so much work that no more starts should be counted. */
   isWornOut(): boolean;
 }
@@ -177,6 +179,7 @@ export function startMeter(
     startAt: (x, y) => ({ x: originX(x), y: originY(y) }),
     countPanels,
     cutSizes,
+    hasSlopes: !blocks.isRectilinear,
     isWornOut: sloped.areWornOut,
   };
 }

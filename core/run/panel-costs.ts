@@ -1,13 +1,12 @@
 import { countStockSheets } from '../cutting/count-stock-sheets';
 import type { CuttingTask, StockFormat } from '../cutting/plan';
 import { searchCutting } from '../cutting/search';
-import { minorUnitDigits } from '../job/minor-unit';
 import type { Job, StockSheet } from '../job/schema';
 import type { Steps } from '../panels/pace';
 import type { PanelCost, PanelCosts, PricedPanel } from '../panels/panel-costs';
 import { toHundredth } from '../units';
 import { formatOf } from './stock-formats';
-import { fromMinorUnits } from './whole-money';
+import { moneyInWords } from './whole-money';
 
 /** Cutting steps for what some panels cost by themselves: enough to compare layouts, not for a cut list. */
 const stepsToCompare = 8;
@@ -30,11 +29,6 @@ export function panelCosts(job: Job, stock: readonly StockSheet[]): PanelCosts {
     planCost: (panels) => planCost(job, [...formats.values()], panels),
     inWords: (cost) => (isPriced(stock) ? moneyInWords(cost, job.currency) : areaInWords(cost)),
   };
-}
-
-/** `12.80 EUR`, from whole minor units. */
-export function moneyInWords(minorUnits: number, currency: string): string {
-  return `${fromMinorUnits(minorUnits, currency).toFixed(minorUnitDigits(currency))} ${currency}`;
 }
 
 /** Stock sheets whose area is their price, where none of them has one: whole mm². */

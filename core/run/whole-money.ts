@@ -9,3 +9,8 @@ export function fromMinorUnits(amount: number, currency: string): number {
   const digits = minorUnitDigits(currency);
   return Number((amount / 10 ** digits).toFixed(digits));
 }
+
+/** `12.80 EUR`, from whole minor units. */
+export function moneyInWords(amount: number, currency: string): string {
+  return `${fromMinorUnits(amount, currency).toFixed(minorUnitDigits(currency))} ${currency}`;
+}

@@ -1,4 +1,4 @@
-import { translate, type Polygon } from '../geometry/polygon';
+import { boxOf, translate, type Polygon } from '../geometry/polygon';
 import { layOutTree, treeOf, type TreeLayout } from './cut-tree';
 import type { FilledSheet } from './fill-sheet';
 import { freeSpaces, occupy } from './free-spaces';
@@ -21,7 +21,10 @@ export interface DrawnSheet {
   readonly offcuts: readonly Offcut[];
   /** Area of the largest offcut that is kept; 0 without one. */
   readonly largestOffcut: number;
+  /** Rounded to whole hundredths, so that sums are exact. */
   readonly cutLength: number;
+  /** Equal where the same kinds lie at the same places. */
+  readonly pattern: string;
 }
 
 export function drawSheet(
@@ -71,7 +74,7 @@ function drawFree(
   }
   const kept = offcuts.filter(({ keep }) => keep);
   const rects = kept.map(({ x, y, width: w, height: h }): Rect => [x, y, x + w, y + h]);
-  return finished(shapes, traceCuts(shapes, rects, width, height, kerf), offcuts);
+  return finished(filled, shapes, traceCuts(shapes, rects, width, height, kerf), offcuts);
 }
 
 function drawEdgeToEdge(
@@ -79,9 +82,10 @@ function drawEdgeToEdge(
   kinds: readonly PanelKind[],
   width: number,
   height: number,
-  { places, spaces }: FilledSheet,
+  filled: FilledSheet,
   first: 'x' | 'y',
 ): DrawnSheet {
+  const { places, spaces } = filled;
   const { kerf } = task;
   const shapes: Polygon[] = [];
   const corners: (readonly [number, number])[] = [];
@@ -139,7 +143,7 @@ function drawEdgeToEdge(
       cutOut(number, x + left, y + bottom, right - left, top - bottom);
     }
   });
-  return finished(shapes, cuts, offcuts);
+  return finished(filled, shapes, cuts, offcuts);
 }
 
 function offcutOf([left, bottom, right, top]: Rect, { kerf, leastOffcut }: CuttingTask): Offcut {
@@ -155,6 +159,7 @@ function worth({ width, height, keep }: Offcut): number {
 }
 
 function finished(
+  { places }: FilledSheet,
   shapes: readonly Polygon[],
   cuts: readonly DrawnCut[],
   offcuts: readonly Offcut[],
@@ -168,6 +173,16 @@ function finished(
     cuts,
     offcuts,
     largestOffcut,
-    cutLength: cuts.reduce((sum, cut) => sum + cutLength(cut), 0),
+    cutLength: Math.round(cuts.reduce((sum, cut) => sum + cutLength(cut), 0)),
+    pattern: places
+      .map(({ kind, pose }, i) => `${kind} ${pose} ${cornerKey(shapes[i]!)}`)
+      .sort()
+      .join(),
   };
+}
+
+/** The least corner of a shape tells where it lies, as places of one kind and pose differ only by a move. */
+function cornerKey({ outer }: Polygon): string {
+  const { left, bottom } = boxOf(outer);
+  return `${left} ${bottom}`;
 }

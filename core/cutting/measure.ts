@@ -1,8 +1,10 @@
 import type { NestedSheet, NestTask } from './nest';
+import { chargeOf } from './shortage';
 import { drawn, type Drawings } from './write-plan';
 
 /** What plans are compared by, in this order; less is better. */
 export type Measure = readonly [
+  /** Bought stock sheets at their price, rack pieces at their value; stock sheets that cannot be had weigh more. */
   cost: number,
   boughtSheets: number,
   /** A rack piece is used only where that saves cost or a bought stock sheet. */
@@ -10,28 +12,35 @@ export type Measure = readonly [
   /** The largest offcut that is kept, negative. */
   offcut: number,
   cutLength: number,
+  /** Stock sheets that differ: a fitter repeats a pattern. */
+  patterns?: number,
 ];
 
-export function measure(nestTask: NestTask, sheets: readonly NestedSheet[], drawings: Drawings): Measure {
-  let cost = 0;
+/** @param others bought besides these stock sheets, by number of the format; counts where only so many can be had */
+export function measure(
+  nestTask: NestTask,
+  sheets: readonly NestedSheet[],
+  drawings: Drawings,
+  others?: readonly number[],
+): Measure {
   let bought = 0;
   let offcut = 0;
   let cutLength = 0;
+  const patterns = new Set<string>();
   for (const sheet of sheets) {
-    if (sheet.rack < 0) {
-      bought++;
-      cost += nestTask.task.stock[sheet.stock]!.price;
-    }
+    if (sheet.rack < 0) bought++;
     const drawing = drawn(drawings, nestTask, sheet);
     offcut = Math.max(offcut, drawing.largestOffcut);
     cutLength += drawing.cutLength;
+    patterns.add(`${sheet.stock} ${sheet.rack} ${drawing.pattern}`);
   }
-  return [cost, bought, sheets.length - bought, -offcut, cutLength];
+  const cost = chargeOf(nestTask.task, sheets, others);
+  return [cost, bought, sheets.length - bought, -offcut, cutLength, patterns.size];
 }
 
 /** Negative if `a` is better: the first place in which they differ decides. */
-export function compare(a: readonly number[], b: readonly number[]): number {
-  for (let i = 0; i < a.length; i++) {
+export function compare(a: readonly (number | undefined)[], b: readonly (number | undefined)[]): number {
+  for (let i = 0; i < Math.min(a.length, b.length); i++) {
     if (a[i]! !== b[i]!) return a[i]! - b[i]!;
   }
   return 0;

@@ -1,6 +1,7 @@
 import { compare } from './measure';
 import { nest, type NestedSheet, type NestRule, type NestTask } from './nest';
 import type { CuttingTask } from './plan';
+import { chargeOf } from './shortage';
 
 /** Pieces without which a nest is tried again. */
 const MOST_PIECES_TRIED = 12;
@@ -12,10 +13,14 @@ export function nestWithRack(nestTask: NestTask, rule: NestRule): NestedSheet[] 
   const plain = nest(nestTask, rule, counts(), []);
   if (task.rack.length === 0) return plain;
   const size = (piece: number) => task.rack[piece]!.width * task.rack[piece]!.height;
-  let rack = task.rack.map((_, piece) => piece).sort((a, b) => size(a) - size(b));
-  let racked = nest(nestTask, rule, counts(), rack);
-  if (compare(spend(task, racked), spend(task, plain)) >= 0) return plain;
-  rack = racked.flatMap((sheet) => (sheet.rack < 0 ? [] : [sheet.rack]));
+  const all = task.rack.map((_, piece) => piece).sort((a, b) => size(a) - size(b));
+  const cheap = all.filter((piece) => isCheap(task, piece));
+  const candidates = cheap.length < all.length ? [all, cheap] : [all];
+  let [racked, rack] = [plain, [] as number[]];
+  for (const pieces of candidates) {
+    const tried = nest(nestTask, rule, counts(), pieces);
+    if (compare(spend(task, tried), spend(task, racked)) < 0) [racked, rack] = [tried, piecesOf(tried)];
+  }
   for (const piece of rack.slice(0, MOST_PIECES_TRIED)) {
     const fewer = nest(
       nestTask,
@@ -25,14 +30,24 @@ export function nestWithRack(nestTask: NestTask, rule: NestRule): NestedSheet[] 
     );
     if (compare(spend(task, fewer), spend(task, racked)) <= 0) {
       racked = fewer;
-      rack = racked.flatMap((sheet) => (sheet.rack < 0 ? [] : [sheet.rack]));
+      rack = piecesOf(fewer);
     }
   }
   return racked;
 }
 
-/** Money and number of bought stock sheets. */
+function piecesOf(sheets: readonly NestedSheet[]): number[] {
+  return sheets.flatMap(({ rack }) => (rack < 0 ? [] : [rack]));
+}
+
+/** Whether a rack piece costs less for its area than a stock sheet of its kind. */
+function isCheap({ stock, rack }: CuttingTask, number: number): boolean {
+  const { stock: id, width, height, value = 0 } = rack[number]!;
+  const own = stock.find((format) => format.id === id);
+  return value === 0 || (own !== undefined && value * own.width * own.height <= own.price * width * height);
+}
+
+/** What the plan is charged with, and the number of bought stock sheets. */
 function spend(task: CuttingTask, sheets: readonly NestedSheet[]): [cost: number, bought: number] {
-  const bought = sheets.filter((sheet) => sheet.rack < 0);
-  return [bought.reduce((sum, { stock }) => sum + task.stock[stock]!.price, 0), bought.length];
+  return [chargeOf(task, sheets), sheets.filter(({ rack }) => rack < 0).length];
 }

@@ -2,6 +2,7 @@ import { fillSheet, type FilledSheet, type Way } from './fill-sheet';
 import type { Score } from './score-place';
 import { kindsOf, type PanelKind } from './kinds';
 import type { CuttingTask } from './plan';
+import { hasLimits } from './shortage';
 
 /** A task read once: its panels by kind. */
 export interface NestTask {
@@ -37,20 +38,24 @@ export function readNestTask(task: CuttingTask): NestTask {
  * given; one on which nothing fits is left on the rack.
  *
  * @param counts panels left of each kind; all zero afterwards
+ * Stock that can be had only so many times is bought beyond that only for panels that no other format can give.
+ *
  * @param rack numbers of the rack pieces that may be used
+ * @param others bought besides, by number of the format
  */
 export function nest(
   { task, kinds }: NestTask,
   rule: NestRule,
   counts: number[],
   rack: readonly number[],
+  others?: readonly number[],
 ): NestedSheet[] {
   const { score, ways } = rule;
   const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score, ways };
   const sheets: NestedSheet[] = [];
-  const orders = task.stock.map((_, stock) =>
-    rule.order.filter((kind) => kinds[kind]!.allowed.includes(stock)),
-  );
+  const left = task.stock.map(({ available = Infinity }, stock) => available - (others?.[stock] ?? 0));
+  const order = needyFirst(task, kinds, rule.order);
+  const orders = task.stock.map((_, stock) => order.filter((kind) => kinds[kind]!.allowed.includes(stock)));
   for (const number of rack) {
     const piece = task.rack[number]!;
     const stock = task.stock.findIndex(({ id }) => id === piece.stock);
@@ -58,14 +63,15 @@ export function nest(
     const filled = fillSheet(settings, piece.width, piece.height, orders[stock]!, counts);
     if (filled) sheets.push({ stock, rack: number, filled });
   }
-  for (const first of rule.order) {
+  for (const first of order) {
     while (counts[first]! > 0) {
       const { stock, filled, used } = cheapestFill(first);
       do {
         sheets.push({ stock, rack: -1, filled });
         used.forEach((count, kind) => (counts[kind] = counts[kind]! - count));
+        left[stock]!--;
         // While enough is left of everything on it, the next stock sheet comes out the same.
-      } while ([...used].every(([kind, count]) => counts[kind]! >= count));
+      } while (left[stock] !== 0 && [...used].every(([kind, count]) => counts[kind]! >= count));
     }
   }
   return sheets;
@@ -73,7 +79,9 @@ export function nest(
   /** The first kind decides which formats come into question; the least price for the area used is taken. */
   function cheapestFill(first: number) {
     let best: { stock: number; filled: FilledSheet; rate: number; worth: number } | undefined;
-    for (const stock of kinds[first]!.stock) {
+    const { stock: formats } = kinds[first]!;
+    const canBeHad = formats.filter((stock) => left[stock]! > 0);
+    for (const stock of canBeHad.length > 0 ? canBeHad : formats) {
       const { width, height, price } = task.stock[stock]!;
       const filled = fillSheet(settings, width, height, orders[stock]!, [...counts]);
       if (!filled) continue;
@@ -87,4 +95,16 @@ export function nest(
     for (const { kind } of best.filled.places) used.set(kind, (used.get(kind) ?? 0) + 1);
     return { ...best, used };
   }
+}
+
+/** Where stock can be had only so many times, the kinds that nothing else can give come first. */
+function needyFirst(
+  task: CuttingTask,
+  kinds: readonly PanelKind[],
+  order: readonly number[],
+): readonly number[] {
+  if (!hasLimits(task)) return order;
+  const isNeedy = (kind: number) =>
+    kinds[kind]!.stock.every((stock) => task.stock[stock]!.available !== undefined);
+  return [...order.filter(isNeedy), ...order.filter((kind) => !isNeedy(kind))];
 }

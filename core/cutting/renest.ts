@@ -3,6 +3,7 @@ import { compare, measure } from './measure';
 import { nest, type NestedSheet, type NestRule, type NestTask } from './nest';
 import type { Random } from './random';
 import { disturbedRule } from './rules';
+import { boughtOf, chargeOf, hasLimits } from './shortage';
 import { drawn, sizeOf, type Drawings } from './write-plan';
 
 /** A stock sheet filled beyond this share can give nothing back. */
@@ -28,18 +29,20 @@ export function renest(
   const counts = nestTask.kinds.map(() => 0);
   for (const { filled } of old) for (const { kind } of filled.places) counts[kind]!++;
   const kinds = counts.flatMap((count, kind) => (count > 0 ? [kind] : []));
+  const gone = new Set(chosen);
+  const kept = sheets.filter((_, i) => !gone.has(i));
+  const others = hasLimits(nestTask.task) ? boughtOf(nestTask.task, kept) : undefined;
   const rule = disturbedRule(nestTask, kinds, random);
   const squeezed =
     polish && old.length === 1 ? squeeze(nestTask, old[0]!, rule, [...counts], random, drawings) : null;
   const fresh = squeezed
     ? [squeezed]
-    : nest(nestTask, rule, counts, chooseRack(nestTask, sheets, old, random));
+    : nest(nestTask, rule, counts, chooseRack(nestTask, sheets, old, random), others);
   const better = polish
-    ? compare(measure(nestTask, fresh, drawings), measure(nestTask, old, drawings)) <= 0
-    : compare(gathering(nestTask, fresh), gathering(nestTask, old)) <= 0;
+    ? compare(measure(nestTask, fresh, drawings, others), measure(nestTask, old, drawings, others)) <= 0
+    : compare(gathering(nestTask, fresh, others), gathering(nestTask, old, others)) <= 0;
   if (!better) return null;
-  const gone = new Set(chosen);
-  return [...sheets.filter((_, i) => !gone.has(i)), ...fresh];
+  return [...kept, ...fresh];
 }
 
 function chooseSheets(
@@ -104,15 +107,12 @@ function chooseRack(
 }
 
 /** Cost, bought stock sheets, rack pieces; then how unevenly all are filled: full ones leave one empty. */
-function gathering({ task }: NestTask, sheets: readonly NestedSheet[]): number[] {
-  let cost = 0;
-  let bought = 0;
-  let squares = 0;
-  for (const { rack, stock, filled } of sheets) {
-    squares += filled.area * filled.area;
-    if (rack >= 0) continue;
-    bought++;
-    cost += task.stock[stock]!.price;
-  }
-  return [cost, bought, sheets.length - bought, -squares];
+function gathering(
+  { task }: NestTask,
+  sheets: readonly NestedSheet[],
+  others: readonly number[] | undefined,
+): number[] {
+  const bought = sheets.filter(({ rack }) => rack < 0).length;
+  const squares = sheets.reduce((sum, { filled }) => sum + filled.area * filled.area, 0);
+  return [chargeOf(task, sheets, others), bought, sheets.length - bought, -squares];
 }

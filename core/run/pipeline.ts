@@ -12,6 +12,7 @@ import { joinDeliveries } from './job-cutting';
 import { layoutRequest } from './layout-request';
 import { planDeliveries } from './plan-deliveries';
 import { defaultSteps } from './steps';
+import { stockFindings } from './stock-findings';
 import { rackOf } from './stock-formats';
 import { createCache, type WallCache } from './wall-cache';
 import type { WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
@@ -39,13 +40,10 @@ export function* workOut(
 
   const findings = gatherFindings(job, walls);
   const deliveries = gatherDeliveries(job, walls);
-  const result = (plans: Parameters<typeof joinDeliveries>[2]): WorkedOut => ({
-    job,
-    walls,
-    cutting: joinDeliveries(job, deliveries, plans),
-    findings,
-    steps,
-  });
+  const result = (plans: Parameters<typeof joinDeliveries>[2]): WorkedOut => {
+    const cutting = joinDeliveries(job, deliveries, plans);
+    return { job, walls, cutting, findings: inOrder([...findings, ...stockFindings(job, cutting)]), steps };
+  };
   const stepsOf = ({ task }: Delivery) =>
     Math.max(3, Math.min(steps, Math.floor((steps * 200) / task.panels.length)));
   const planning = planDeliveries(deliveries, rackOf(job), searchCutting, stepsOf);
@@ -92,8 +90,9 @@ function* workOutWall(job: Job, wall: Wall, cache: WallCache): Generator<undefin
 
 /** Everything that the result of a wall depends on. */
 function keyOf(job: Job, wall: Wall): string {
-  const { stock, cutting, revisions, currency } = job;
-  return JSON.stringify([wall, stock, cutting.method, cutting.kerf, revisions.at(-1)?.id, currency]);
+  const { stock, cutting, revisions, currency, temperatures } = job;
+  const { method, kerf } = cutting;
+  return JSON.stringify([wall, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures]);
 }
 
 /** Everything that the layout of a zone depends on: of the wall only what cuts the zone. */
@@ -108,6 +107,7 @@ function keyOfLayout(job: Job, { wallId, area, stock, issued }: LayoutRequest): 
     region,
     boundaries,
     stock,
+    job.temperatures,
     method,
     kerf,
     issued,
@@ -116,8 +116,7 @@ function keyOfLayout(job: Job, { wallId, area, stock, issued }: LayoutRequest): 
 }
 
 function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {
-  const order = { error: 0, warning: 1, note: 2 };
-  const findings = [
+  return [
     ...jobWarnings(job),
     ...walls.flatMap(({ survey, zones }) => [
       ...survey.findings,
@@ -125,5 +124,10 @@ function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {
     ]),
     ...jobCautions(job),
   ];
-  return findings.sort((a, b) => order[a.level] - order[b.level]);
+}
+
+/** The gravest first, otherwise as they come. */
+function inOrder(findings: readonly Finding[]): Finding[] {
+  const order = { error: 0, warning: 1, note: 2 };
+  return [...findings].sort((a, b) => order[a.level] - order[b.level]);
 }

@@ -1,8 +1,14 @@
-import type { CuttingSearch, DeliveryPlan, RackOffcut } from '../cutting/plan';
+import type { CuttingSearch, DeliveryPlan, RackOffcut, StockFormat } from '../cutting/plan';
 import type { Delivery } from './deliveries';
 
-interface Run {
+/** What the deliveries before leave: rack pieces, and how many of the limited stock can still be had, by its id. */
+interface Supply {
   readonly rack: readonly RackOffcut[];
+  readonly available: ReadonlyMap<string, number>;
+}
+
+interface Run {
+  readonly supply: Supply;
   readonly search: ReturnType<CuttingSearch>;
   readonly plan: DeliveryPlan;
   readonly steps: number;
@@ -12,11 +18,12 @@ interface Run {
 const seed = 1;
 
 /**
- * Plans the deliveries in their order; a rack piece that one of them uses is gone for those after it.
+ * Plans the deliveries in their order; a rack piece that one of them uses is gone for those after it, and so are
+ * stock sheets of which only some can be had.
  *
  * Yields the plans of all deliveries as soon as each has its first one, again whenever one of them gets
  * better, and `undefined` at every other pause; returns the plans that `stepsOf` steps lead to. Where better
- * cutting of one delivery changes the rack that is left, the next one starts anew.
+ * cutting of one delivery changes what is left, the next one starts anew.
  */
 export function* planDeliveries(
   deliveries: readonly Delivery[],
@@ -25,18 +32,19 @@ export function* planDeliveries(
   stepsOf: (delivery: Delivery) => number,
 ): Generator<readonly DeliveryPlan[] | undefined, readonly DeliveryPlan[]> {
   const runs: Run[] = [];
-  let left = rack;
+  const whole: Supply = { rack, available: limitsOf(deliveries) };
+  let left = whole;
   for (const delivery of deliveries) {
     const run = begin(delivery, left, search);
     runs.push(run);
-    left = rackAfter(left, run.plan);
+    left = supplyAfter(left, run.plan);
     yield undefined;
   }
   yield runs.map((run) => run.plan);
 
-  left = rack;
+  left = whole;
   for (const [i, delivery] of deliveries.entries()) {
-    let run = sameRack(runs[i]!.rack, left) ? runs[i]! : begin(delivery, left, search);
+    let run = sameSupply(runs[i]!.supply, left) ? runs[i]! : begin(delivery, left, search);
     runs[i] = run;
     const budget = stepsOf(delivery);
     while (run.steps < budget && !run.ended) {
@@ -46,16 +54,20 @@ export function* planDeliveries(
       runs[i] = run;
       yield better ? runs.map(({ plan }) => plan) : undefined;
     }
-    left = rackAfter(left, run.plan);
+    left = supplyAfter(left, run.plan);
   }
   return runs.map((run) => run.plan);
 }
 
-function begin(delivery: Delivery, rack: readonly RackOffcut[], searchCutting: CuttingSearch): Run {
-  const search = searchCutting({ ...delivery.task, rack }, seed);
+function begin({ task }: Delivery, supply: Supply, searchCutting: CuttingSearch): Run {
+  const stock = task.stock.map((format): StockFormat => {
+    const available = supply.available.get(format.id);
+    return available === undefined ? format : { ...format, available };
+  });
+  const search = searchCutting({ ...task, stock, rack: supply.rack }, seed);
   const first = search.next();
   if (first.done) throw new Error('A cutting search gives a plan in its first step.');
-  return { rack, search, plan: first.value, steps: 1, ended: false };
+  return { supply, search, plan: first.value, steps: 1, ended: false };
 }
 
 function step(run: Run): Run {
@@ -63,11 +75,27 @@ function step(run: Run): Run {
   return next.done ? { ...run, ended: true } : { ...run, plan: next.value, steps: run.steps + 1 };
 }
 
-function rackAfter(rack: readonly RackOffcut[], plan: DeliveryPlan): readonly RackOffcut[] {
-  const used = new Set(plan.sheets.map((planned) => planned.fromRack));
-  return rack.filter((piece) => !used.has(piece.id));
+function limitsOf(deliveries: readonly Delivery[]): Map<string, number> {
+  const formats = deliveries.flatMap(({ task }) => task.stock);
+  return new Map(
+    formats.flatMap(({ id, available }) => (available === undefined ? [] : [[id, available] as const])),
+  );
 }
 
-function sameRack(a: readonly RackOffcut[], b: readonly RackOffcut[]): boolean {
-  return a.length === b.length && a.every((piece, i) => piece.id === b[i]!.id);
+function supplyAfter({ rack, available }: Supply, plan: DeliveryPlan): Supply {
+  const used = new Set(plan.sheets.map(({ fromRack }) => fromRack));
+  const bought = (stock: string) =>
+    plan.sheets.filter((planned) => planned.fromRack === null && planned.stock === stock).length;
+  return {
+    rack: rack.filter((piece) => !used.has(piece.id)),
+    available: new Map([...available].map(([stock, count]) => [stock, Math.max(0, count - bought(stock))])),
+  };
+}
+
+function sameSupply(a: Supply, b: Supply): boolean {
+  return (
+    a.rack.length === b.rack.length &&
+    a.rack.every((piece, i) => piece.id === b.rack[i]!.id) &&
+    [...a.available].every(([stock, count]) => count === b.available.get(stock))
+  );
 }

@@ -11,14 +11,16 @@ export function formatOf(job: Job, stock: StockSheet): StockFormat {
     height: toHundredth(stock.height),
     price: toMinorUnits(stock.price, job.currency),
     hasFace: stock.hasFace,
+    ...(stock.available !== undefined && { available: stock.available }),
   };
 }
 
 export function rackOf(job: Job): RackOffcut[] {
-  return job.rack.map(({ id, stock, width, height }) => ({
+  return job.rack.map(({ id, stock, width, height, value }) => ({
     id,
     stock,
     width: toHundredth(width),
     height: toHundredth(height),
+    ...(value !== undefined && { value: toMinorUnits(value, job.currency) }),
   }));
 }

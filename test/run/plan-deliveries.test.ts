@@ -54,3 +54,25 @@ describe('planDeliveries', () => {
     expect(follow(2).last.map((plan) => plan.newSheets)).toEqual([2, 2]);
   });
 });
+
+describe('stock of which only some can be had', () => {
+  const limited = deliveries.map((delivery) => ({
+    ...delivery,
+    task: {
+      ...task,
+      stock: [{ id: 'S1', width: 100, height: 100, price: 1, hasFace: false, available: 3 }],
+    },
+  }));
+
+  it('is shared out: what one delivery buys is gone for those after it', () => {
+    const seen: (number | undefined)[] = [];
+    const buyTwo: CuttingSearch = function* ({ stock }) {
+      seen.push(stock[0]!.available);
+      const one = planOf(1, null);
+      for (const plan = { ...one, sheets: [...one.sheets, ...one.sheets], newSheets: 2 }; ;) yield plan;
+    };
+    const work = planDeliveries(limited, rack, buyTwo, () => 2);
+    while (!work.next().done);
+    expect(seen).toEqual([3, 1]);
+  });
+});

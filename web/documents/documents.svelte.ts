@@ -1,5 +1,5 @@
 import type { LodeplanDocument } from '../../core/drawings/page';
-import type { Job } from '../../core/job/schema';
+import type { Job, Revision } from '../../core/job/schema';
 import type { WorkedOut } from '../../core/worked-out';
 import type { OpenJob } from '../job/open-job.svelte';
 import { download, fileName } from './download';
@@ -16,6 +16,8 @@ export class Documents {
   /** What is being printed, in words, or null. */
   printing = $state.raw<string | null>(null);
   clientViewShown = $state.raw(false);
+  /** The issued revision that is shown instead of the plan on the screen, as its record has it. */
+  #issued = $state.raw<{ revision: Revision; worked: WorkedOut } | null>(null);
 
   /** The wall on the screen and its setting-out sheet go together. */
   #shownName = $state.raw(ofThisWall);
@@ -39,6 +41,29 @@ export class Documents {
   }
   get clientView(): LodeplanDocument | undefined {
     return this.list?.find(({ name, pages }) => name === 'client-view' && pages.length > 0);
+  }
+
+  /** null once another job is open. */
+  get issued(): Revision | null {
+    const revision = this.#issued?.revision;
+    return revision && this.#open.job.revisions.includes(revision) ? revision : null;
+  }
+  /** What documents are to be made of: the record that is shown, or the plan on the screen. */
+  wantedOf(plan: WorkedOut | null): WorkedOut | null {
+    return this.issued ? this.#issued!.worked : plan;
+  }
+
+  /** Shows the documents of an issued revision, printed from its record; says so in `fault` if it cannot be. */
+  async showIssued(revision: Revision): Promise<void> {
+    const { readRevision } = await import('../../core/run/read-revision');
+    const read = readRevision(revision);
+    this.fault = 'fault' in read ? read.fault : null;
+    this.#issued = 'worked' in read ? { revision, worked: read.worked } : null;
+  }
+
+  showPlan(): void {
+    this.#issued = null;
+    this.fault = null;
   }
 
   show(name: string, pageIndex = 0): void {

@@ -111,6 +111,23 @@ export class OpenJob {
     return null;
   }
 
+  /**
+   * Goes on with a job that no undo leaves: what it has and the job before had not is carried into every change that can
+   * be undone or made again, so that these stay possible without taking it back.
+   */
+  goOnFrom(job: Job, carry: (earlier: Job) => Job): void {
+    this.cancel();
+    const carryInto = ({ name, before, after }: DoneChange): DoneChange => ({
+      name,
+      before: carry(before),
+      after: carry(after),
+    });
+    this.#done = this.#done.map(carryInto);
+    this.#undone = this.#undone.map(carryInto);
+    this.#replace(job);
+    this.refused = null;
+  }
+
   preview(change: (start: Job) => Job): void {
     this.#gestureStart ??= this.#job;
     this.#replace(change(this.#gestureStart));

@@ -3,12 +3,16 @@ import { longestFile } from '../../core/job/limits';
 import { readJob } from '../../core/job/read';
 import type { Job } from '../../core/job/schema';
 import { writeJob } from '../../core/job/write';
+import { issueRevision, type Issue } from '../../core/run/issue-revision';
+import type { WorkedOut } from '../../core/worked-out';
 import { download, fileName } from '../documents/download';
 import type { OpenJob } from '../job/open-job.svelte';
+import { bookRevision } from '../keeping/book-revision';
 import type { Keeping } from '../keeping/keeping.svelte';
+import { freshKey } from '../keeping/store';
 import { goTo } from './start-job';
 
-export type DialogName = 'details' | 'new' | 'jobs' | 'wall';
+export type DialogName = 'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack';
 
 /** What happens to whole jobs: new, open, save, and the dialogs for them. */
 export class JobDesk {
@@ -22,7 +26,7 @@ export class JobDesk {
   constructor(open: OpenJob, keeping: Keeping) {
     this.#open = open;
     this.#keeping = keeping;
-    keeping.onChangedElsewhere((job) => open.apply('Change made in another tab', () => job));
+    keeping.onChangedElsewhere((job) => this.#follow(job));
   }
 
   close(): void {
@@ -79,6 +83,44 @@ export class JobDesk {
     download(new Blob([writeJob(job)], { type: 'application/json' }), `${fileName(job.name)}.json`);
   }
 
+  /**
+   * Issues the plan on the screen: the record goes into the job, rack pieces are booked out and kept offcuts in. No undo
+   * takes that back; changes made before can still be undone, in the job that goes on.
+   *
+   * @param isSteelCut whether steel was cut to the revision before
+   * @returns what has to be told or why nothing was issued
+   */
+  async issue(
+    worked: WorkedOut,
+    issue: Issue,
+    isSteelCut: boolean,
+  ): Promise<{ fault: string } | { promised: readonly string[] }> {
+    const place = { wallId: this.#open.wall?.id ?? '', station: this.#open.station };
+    let promised: readonly string[] = [];
+    const outcome = await this.#keeping.issue(place, (pieces, holders) => {
+      const takenMarks = pieces.map(({ id }) => id);
+      const job = issueRevision(worked.job, worked, { ...issue, takenMarks });
+      const jobKey = this.#keeping.id;
+      const change = bookRevision(pieces, holders, { jobKey, job, isSteelCut, freshKey });
+      if ('fault' in change) return change;
+      promised = change.promised;
+      return { job, ...change };
+    });
+    if ('fault' in outcome) return outcome;
+    this.#open.goOnFrom(outcome.job, carryRevisions(outcome.job));
+    return { promised };
+  }
+
+  /** A revision that another tab has issued stays; its other changes can be undone here. */
+  #follow(job: Job): void {
+    const open = this.#open;
+    if (job.revisions.length > open.job.revisions.length) {
+      const carry = carryRevisions(job);
+      open.goOnFrom(carry(open.job), carry);
+    }
+    open.apply('Change made in another tab', () => job);
+  }
+
   letFileOver(event: DragEvent): void {
     if (event.dataTransfer?.types.includes('Files')) event.preventDefault();
   }
@@ -89,6 +131,11 @@ export class JobDesk {
     event.preventDefault();
     void this.take(file);
   }
+}
+
+/** What issuing changes in a job, for every earlier state of it. */
+function carryRevisions({ revisions, revision, date }: Job): (earlier: Job) => Job {
+  return (earlier) => ({ ...earlier, revisions, revision, date });
 }
 
 function tooLong(file: File): Finding {

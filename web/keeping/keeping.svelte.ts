@@ -1,7 +1,9 @@
 import type { Job } from '../../core/job/schema';
 import { readJob } from '../../core/job/read';
 import { writeJob } from '../../core/job/write';
-import { freshKey, JobStore, type KeptHead, type KeptJob, type Place } from './store';
+import { noHolders, type FirmPiece, type Holders } from './firm-piece';
+import { FirmRack } from './firm-rack.svelte';
+import { freshKey, JobStore, type IssueWrite, type KeptHead, type KeptJob, type Place } from './store';
 
 /**
  * kept: what is on the screen lies on this device. keeping: a write is under way. unavailable: the browser
@@ -20,6 +22,9 @@ interface Written {
   readonly stamp: string;
 }
 
+/** An issued job and what becomes of the firm's rack. */
+export type Issued = Pick<IssueWrite, 'put' | 'remove'> & { readonly job: Job };
+
 const thisTab = 'lodeplan-open-job';
 
 /**
@@ -31,6 +36,8 @@ export class Keeping {
   /** Why nothing can be kept, or what became of the job, in words; null while all is well. */
   message = $state.raw<string | null>(null);
   id = $state.raw('');
+  /** Beside the jobs: what lies on the firm's rack. */
+  readonly firm: FirmRack;
 
   readonly #store: JobStore | null;
   readonly #channel = new BroadcastChannel('lodeplan-jobs');
@@ -42,6 +49,7 @@ export class Keeping {
 
   private constructor(store: JobStore | null) {
     this.#store = store;
+    this.firm = new FirmRack(store);
   }
 
   static async start(): Promise<Keeping> {
@@ -113,13 +121,13 @@ export class Keeping {
     const job = kept && readJob(kept.text).job;
     if (!kept || !job) return;
     const name = `${job.name}, copy`;
-    const text = writeJob({ ...job, name });
+    // A piece of the firm's rack lies in one job only.
+    const copy = { ...job, name, rack: job.rack.filter(({ firm }) => firm === undefined) };
+    const { wallId, station } = kept;
     await this.#store?.putBack({
-      ...kept,
+      ...entryOf(copy, { wallId, station }),
       id: freshKey(),
       stamp: freshKey(),
-      name,
-      text,
       keptAt: Date.now(),
     });
   }
@@ -128,11 +136,50 @@ export class Keeping {
   async remove(id: string): Promise<KeptJob | undefined> {
     const kept = await this.#store?.read(id);
     await this.#store?.remove(id);
+    this.#tellOthers({ id, stamp: '' });
     return kept;
   }
 
   async putBack(kept: KeptJob): Promise<void> {
     await this.#store?.putBack(kept);
+    this.#tellOthers(kept);
+  }
+
+  /**
+   * Keeps an issued job and books its rack pieces in one turn. Where nothing can be kept the job is issued all the
+   * same, without bookings.
+   *
+   * @returns the issued job, or why nothing was issued
+   */
+  async issue(
+    place: Place,
+    plan: (pieces: readonly FirmPiece[], holders: Holders) => Issued | { fault: string },
+  ): Promise<{ job: Job } | { fault: string }> {
+    if (!this.#store) return plan([], noHolders);
+    await this.#finish();
+    this.#writing = true;
+    try {
+      if (!this.id) this.#startEntry();
+      const stamp = freshKey();
+      const keptAt = Date.now();
+      let issued: Job | undefined;
+      const fault = await this.#store.issue(this.id, this.#stamp, (pieces, holders) => {
+        const planned = plan(pieces, holders);
+        if ('fault' in planned) return planned;
+        issued = planned.job;
+        return { ...planned, job: { ...entryOf(planned.job, place), id: this.id, stamp, keptAt } };
+      });
+      if (fault !== null || !issued) return { fault: fault ?? 'Nothing was issued.' };
+      this.#keptJob = issued;
+      this.#keptAt = keptAt;
+      this.#stamp = stamp;
+      this.#tellOthers({ id: this.id, stamp });
+      this.firm.tellOthers();
+      return { job: issued };
+    } finally {
+      this.#writing = false;
+      if (this.#wanted) void this.#write();
+    }
   }
 
   async #finish(): Promise<void> {
@@ -160,19 +207,23 @@ export class Keeping {
     if (!this.id) this.#startEntry();
     const changed = job !== this.#keptJob;
     const keptAt = changed ? Date.now() : this.#keptAt;
-    const head = { name: job.name, walls: job.walls.length, keptAt, text: writeJob(job), ...place };
+    const entry = { ...entryOf(job, place), keptAt };
     const stamp = changed ? freshKey() : this.#stamp!;
-    const written = await this.#store!.write({ ...head, id: this.id, stamp }, this.#stamp);
+    const written = await this.#store!.write({ ...entry, id: this.id, stamp }, this.#stamp);
     if (!written && changed) {
       this.#startEntry();
       this.message =
         'Changed in another tab at the same moment; this tab goes on as a copy in the list of jobs.';
-      await this.#store!.write({ ...head, id: this.id, stamp }, undefined);
+      await this.#store!.write({ ...entry, id: this.id, stamp }, undefined);
     }
     this.#keptJob = job;
     this.#keptAt = keptAt;
     this.#stamp = stamp;
-    if (changed) this.#channel.postMessage({ id: this.id, stamp } satisfies Written);
+    if (changed) this.#tellOthers({ id: this.id, stamp });
+  }
+
+  #tellOthers({ id, stamp }: Written): void {
+    this.#channel.postMessage({ id, stamp } satisfies Written);
   }
 
   #startEntry(): void {
@@ -196,6 +247,11 @@ export class Keeping {
     const why = reason instanceof Error && reason.message ? ` (${reason.message})` : '';
     this.message = `This browser keeps nothing here${why}. Use “Save file” before you leave the page.`;
   }
+}
+
+function entryOf(job: Job, place: Place): Omit<KeptJob, 'id' | 'stamp' | 'keptAt'> {
+  const holds = job.rack.flatMap(({ firm }) => (firm === undefined ? [] : [firm]));
+  return { name: job.name, walls: job.walls.length, holds, text: writeJob(job), ...place };
 }
 
 function rememberedByTab(): string | null {

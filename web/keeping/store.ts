@@ -1,4 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import type { FirmPiece, Holder, Holders } from './firm-piece';
 
 /** Where the user was: found again after a reload. */
 export interface Place {
@@ -12,6 +13,8 @@ export interface KeptHead {
   readonly walls: number;
   /** Milliseconds since 1970. */
   readonly keptAt: number;
+  /** Keys of the firm's rack pieces that the job has on its own rack; absent in entries of earlier versions. */
+  readonly holds?: readonly string[];
 }
 
 /** A job as it lies on the device: its file, and what the list of jobs shows without reading it. */
@@ -24,6 +27,14 @@ export interface KeptJob extends KeptHead, Place {
 interface Schema extends DBSchema {
   jobs: { key: string; value: KeptJob };
   notes: { key: string; value: string };
+  rack: { key: string; value: FirmPiece };
+}
+
+/** What one issue writes: the job with its record and the rack as it is then, together or not at all. */
+export interface IssueWrite {
+  readonly job: KeptJob;
+  readonly put: readonly FirmPiece[];
+  readonly remove: readonly string[];
 }
 
 const lastJob = 'last-job';
@@ -38,19 +49,25 @@ export class JobStore {
 
   /** @throws whatever the browser gives as its reason for having no storage */
   static async open(): Promise<JobStore> {
-    const database = await openDB<Schema>('lodeplan', 1, {
-      upgrade(fresh) {
-        fresh.createObjectStore('jobs', { keyPath: 'id' });
-        fresh.createObjectStore('notes');
+    let refuse: (reason: Error) => void = () => undefined;
+    const blocked = new Promise<never>((_, reject) => (refuse = reject));
+    const opening = openDB<Schema>('lodeplan', 2, {
+      upgrade(database, from) {
+        if (from < 1) {
+          database.createObjectStore('jobs', { keyPath: 'id' });
+          database.createObjectStore('notes');
+        }
+        if (from < 2) database.createObjectStore('rack', { keyPath: 'key' });
       },
+      blocked: () => refuse(new Error('an older Lodeplan is open in another tab: close it and reload')),
     });
-    return new JobStore(database);
+    return new JobStore(await Promise.race([opening, blocked]));
   }
 
   async list(): Promise<KeptHead[]> {
     const jobs = await this.#database.getAll('jobs');
     return jobs
-      .map(({ id, name, walls, keptAt }) => ({ id, name, walls, keptAt }))
+      .map(({ id, name, walls, keptAt, holds = [] }) => ({ id, name, walls, keptAt, holds }))
       .sort((a, b) => b.keptAt - a.keptAt);
   }
 
@@ -75,6 +92,54 @@ export class JobStore {
     return ours;
   }
 
+  rack(): Promise<FirmPiece[]> {
+    return this.#database.getAll('rack');
+  }
+
+  /** The rack changed in one turn: what another tab wrote just before is seen, what it writes next waits. */
+  async changeRack(
+    change: (pieces: readonly FirmPiece[], holders: Holders) => Pick<IssueWrite, 'put' | 'remove'>,
+  ): Promise<void> {
+    const turn = this.#database.transaction(['jobs', 'rack'], 'readwrite');
+    const rack = turn.objectStore('rack');
+    const { put, remove } = change(await rack.getAll(), holdersIn(await turn.objectStore('jobs').getAll()));
+    for (const piece of put) void rack.put(piece);
+    for (const key of remove) void rack.delete(key);
+    await turn.done;
+  }
+
+  /**
+   * Writes what an issue leads to, in one turn over jobs and rack.
+   *
+   * @param plan what is to be written, from the rack as it lies there, or why nothing can be
+   * @returns null, or why nothing was written
+   */
+  async issue(
+    id: string,
+    seen: string | undefined,
+    plan: (pieces: readonly FirmPiece[], holders: Holders) => IssueWrite | { fault: string },
+  ): Promise<string | null> {
+    const turn = this.#database.transaction(['jobs', 'notes', 'rack'], 'readwrite');
+    const jobs = turn.objectStore('jobs');
+    const rack = turn.objectStore('rack');
+    const lying = await jobs.get(id);
+    if (lying?.stamp !== seen) {
+      await turn.done;
+      return 'This job was changed in another tab at the same moment; nothing was issued, so look at it and issue it again.';
+    }
+    const write = plan(await rack.getAll(), holdersIn(await jobs.getAll()));
+    if ('fault' in write) {
+      await turn.done;
+      return write.fault;
+    }
+    void jobs.put(write.job);
+    void turn.objectStore('notes').put(write.job.id, lastJob);
+    for (const piece of write.put) void rack.put(piece);
+    for (const key of write.remove) void rack.delete(key);
+    await turn.done;
+    return null;
+  }
+
   async putBack(job: KeptJob): Promise<void> {
     await this.#database.put('jobs', job);
   }
@@ -86,6 +151,15 @@ export class JobStore {
   lastId(): Promise<string | undefined> {
     return this.#database.get('notes', lastJob);
   }
+}
+
+/** Which jobs hold which pieces, from the jobs themselves. */
+export function holdersIn(jobs: readonly Pick<KeptHead, 'id' | 'name' | 'holds'>[]): Holders {
+  const holders = new Map<string, Holder[]>();
+  for (const { id, name, holds = [] } of jobs) {
+    for (const key of holds) holders.set(key, [...(holders.get(key) ?? []), { jobKey: id, job: name }]);
+  }
+  return holders;
 }
 
 /** Unique enough for one browser; works where `crypto.randomUUID` does not exist (plain http on a local network). */

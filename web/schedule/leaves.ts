@@ -5,7 +5,7 @@ export const leavesOf = {
   survey: ['Openings and fittings', 'Wall', 'Corners'],
   zones: ['Zones', 'Corners'],
   panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting'],
-  drawings: ['Documents'],
+  drawings: ['Documents', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;
 
 export type LeafName = (typeof leavesOf)[StationName][number];

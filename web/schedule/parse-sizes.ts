@@ -1,6 +1,6 @@
 import { lengthFigure } from '../look/figures';
 import { readLength } from '../tapes/read-length';
-import type { Entry } from './parse-entry';
+import { parseCount, parsePrice, type Entry } from './parse-entry';
 
 /** A length as it stands in a field, in mm. */
 export function writeLength(length: number): string {
@@ -25,4 +25,24 @@ export function parseAllowance(text: string): Entry<number> {
 /** As `parseSize`, or nothing. */
 export function parseOptionalSize(text: string): Entry<number | undefined> {
   return text.trim() === '' ? { value: undefined } : parseSize(text);
+}
+
+/** As `parsePrice`, or nothing. */
+export function parseOptionalPrice(text: string): Entry<number | undefined> {
+  return text.trim() === '' ? { value: undefined } : parsePrice(text);
+}
+
+/** As `parseCount`, or nothing. */
+export function parseOptionalCount(text: string): Entry<number | undefined> {
+  return text.trim() === '' ? { value: undefined } : parseCount(text);
+}
+
+/** An area in mm², above 0, or nothing. */
+export function parseOptionalArea(text: string): Entry<number | undefined> {
+  const tidy = text.trim().replace(/[\s']/g, '').replace(',', '.');
+  if (tidy === '') return { value: undefined };
+  const value = Number(tidy);
+  return Number.isFinite(value) && value > 0
+    ? { value }
+    : { fault: 'Type an area in square millimetres, such as 10 000.' };
 }

@@ -3,7 +3,8 @@ import { emptyJob, newFitting, newOpening, newWall, newZone } from '../../../cor
 import type { Job } from '../../../core/job/schema';
 import { setBox, setDiameter, setField, setMiddle, takeOut } from '../../../web/job/changes/fields';
 import { setDetail } from '../../../web/job/changes/job-details';
-import { putOnRack, setCutting, setStock, stockInUse, takeOutStock } from '../../../web/job/changes/stock';
+import { putOnRack } from '../../../web/job/changes/rack';
+import { setCutting, setStock, stockInUse, takeOutStock } from '../../../web/job/changes/stock';
 import { copyWall, reorderWall, setDelivery, setRim } from '../../../web/job/changes/walls';
 import { moveZoneInList, setBuildUp, setLayout } from '../../../web/job/changes/zones';
 

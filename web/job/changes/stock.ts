@@ -1,5 +1,5 @@
 import { addStock, changeJob, changeStock, removeStock } from '../../../core/job/changes';
-import type { CuttingSettings, Job, RackPiece, StockSheet } from '../../../core/job/schema';
+import type { CuttingSettings, Job, StockSheet } from '../../../core/job/schema';
 import type { NamedChange } from './named-change';
 
 const stockWords: Readonly<Record<string, string>> = {
@@ -48,28 +48,6 @@ export function stockInUse(job: Job, id: string): string | null {
   return users.length > 0
     ? `Zone ${users[0]} is laid with it; choose another stock sheet there first.`
     : null;
-}
-
-export function putOnRack(piece: RackPiece): NamedChange {
-  return {
-    name: `Put ${piece.id} on the rack`,
-    change: (job) => changeJob(job, { rack: [...job.rack, piece] }),
-  };
-}
-
-export function setRackPiece(id: string, patch: Partial<RackPiece>): NamedChange {
-  return {
-    name: `Change rack piece ${id}`,
-    change: (job) =>
-      changeJob(job, { rack: job.rack.map((piece) => (piece.id === id ? { ...piece, ...patch } : piece)) }),
-  };
-}
-
-export function takeOffRack(id: string): NamedChange {
-  return {
-    name: `Take ${id} off the rack`,
-    change: (job) => changeJob(job, { rack: job.rack.filter((piece) => piece.id !== id) }),
-  };
 }
 
 const cuttingWords: Readonly<Record<string, string>> = {

@@ -1,5 +1,7 @@
 import type { Finding } from '../finding';
 import type { Box, Point, Polygon } from '../geometry/polygon';
+import type { Creep } from './creep';
+import type { FixingOrder } from './fixing-order';
 import type { EdgeCause } from '../survey/surveyed-wall';
 
 /** A piece of steel as it is fixed on the wall; wall frame, hundredths. */
@@ -7,6 +9,8 @@ export interface Panel {
   /** `A-Z1-07`: wall, zone, number. */
   readonly mark: string;
   readonly stock: string;
+  /** To be measured on the wall before it is cut, and fixed last. */
+  readonly closing?: boolean;
   /** Whole stock sheet. */
   readonly full: boolean;
   readonly sliver: boolean;
@@ -57,5 +61,9 @@ export interface ZoneLayout {
   readonly runnersUp: readonly StartCandidate[];
   /** Where every part of the zone has a start of its own; the next best are then starts for all parts alike. */
   readonly parts?: readonly StartedPart[];
+  /** In which order the panels go on the wall, and what the first ones stand on. */
+  readonly fixing: FixingOrder;
+  /** The row and the column that may come out longest or shortest, where stock sheets have a tolerance. */
+  readonly creep: readonly Creep[];
   readonly findings: readonly Finding[];
 }

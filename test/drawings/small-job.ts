@@ -210,6 +210,8 @@ function layOut(survey: SurveyedWall, zone: Zone): WorkedZone {
     panels,
     considered: 1,
     runnersUp: [],
+    fixing: { battens: [], order: panels.map(({ mark }) => mark) },
+    creep: [],
     findings: [],
   };
   return { area, layout };

@@ -42,6 +42,9 @@ export function shortMark({ mark }: Pick<Panel, 'mark'>): string {
   return mark.slice(mark.lastIndexOf('-') + 1);
 }
 
+/** Stands after the number of a closing panel; the drawing's note says what it means. */
+export const closingSign = 'C';
+
 function isMostlyShown({ outer }: Polygon, { shown }: View): boolean {
   const box = boxOf(outer);
   const x = (box.left + box.right) / 2;
@@ -61,7 +64,7 @@ function markHeight(panels: readonly Panel[], view: View): TextHeight {
 function baseOf(panel: Panel, height: TextHeight): Omit<Text, 'at'> {
   return {
     kind: 'text',
-    text: shortMark(panel),
+    text: panel.closing ? `${shortMark(panel)} ${closingSign}` : shortMark(panel),
     height,
     face: 'condensed',
     weight: 'semi-bold',

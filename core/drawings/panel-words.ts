@@ -1,3 +1,4 @@
+import { usableSize } from '../job/usable-size';
 import type { Panel } from '../panels/panel';
 import type { EdgeCause } from '../survey/surveyed-wall';
 import { formatHundredth } from './figures';
@@ -12,6 +13,9 @@ export interface PanelWords {
   readonly cutouts: readonly string[];
 }
 
+/** What a fitter does with a closing panel. */
+export const measureFirst = 'measure on the wall before cutting';
+
 /** A panel in words, for the cut list, the schedule and the setting-out table alike. */
 export function panelWords(
   panel: Panel,
@@ -23,8 +27,9 @@ export function panelWords(
     ...measures.cutouts.map((cutout) => reasonOf(cutout, place)),
     ...edgeReasons(panel, place, measures),
   ];
+  const cutFor = reasons.length > 0 ? reasons.join('; ') : 'size';
   return {
-    cutFor: reasons.length > 0 ? reasons.join('; ') : 'size',
+    cutFor: panel.closing ? `${measureFirst}; ${cutFor}` : cutFor,
     cutouts: measures.cutouts.map((cutout) => cutoutText(cutout, place)),
   };
 }
@@ -99,8 +104,8 @@ function whereText(sides: readonly PanelSide[]): string {
 /** The sides where the panel ends short of its stock sheet, with what it gives way to. */
 function edgeReasons(panel: Panel, place: PanelPlace, { at, width, height }: PanelMeasures): string[] {
   const turned = place.zone.zone.layout?.turned ?? false;
-  const cellWidth = (turned ? place.stock.height : place.stock.width) * 100;
-  const cellHeight = (turned ? place.stock.width : place.stock.height) * 100;
+  const usable = usableSize(place.stock);
+  const [cellWidth, cellHeight] = turned ? [usable.height, usable.width] : [usable.width, usable.height];
   const short: Record<PanelSide, boolean> = {
     left: at.x > panel.cell.x,
     right: at.x + width < panel.cell.x + cellWidth,

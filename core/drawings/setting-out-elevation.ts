@@ -1,5 +1,6 @@
 import type { Ring } from '../geometry/polygon';
 import type { WorkedWall } from '../worked-out';
+import { battenLines, labelBattens } from './batten-lines';
 import { labelFitting, labelOpening, labelWallArcs, labelZone } from './elevation-labels';
 import { fittingSymbol } from './fitting-symbols';
 import { hatch } from './hatch';
@@ -58,6 +59,7 @@ export function drawElevation(
   const panelLines = panels.flatMap(({ outline }) =>
     [outline.outer, ...outline.holes].map((ring) => redLead(paperRing(view, ring), 0.25)),
   );
+  const battens = brief ? [] : visibleZones.flatMap((zone) => battenLines(zone, view));
   const cut = panels.filter(({ full }) => !full);
   const hatching = cut.flatMap(({ outline }) =>
     hatch(
@@ -67,6 +69,7 @@ export function drawElevation(
   );
 
   keepClear(room, [wallLine, ...zoneLines, ...panelLines], fittings, view);
+  for (const { points } of battens) keepOffLine(room, points, false);
   const symbols = openings.flatMap(({ opening, keepOut }) => openingSymbol(opening, keepOut, view));
   for (const item of symbols)
     if (item.kind === 'stroke') keepOffLine(room, item.points, item.closed ?? false);
@@ -74,6 +77,7 @@ export function drawElevation(
     ...openings.flatMap(({ opening, keepOut }) => labelOpening(opening, keepOut, view, room)),
     ...(brief ? [] : fittings.flatMap(({ fitting, keepOut }) => labelFitting(fitting, keepOut, view, room))),
     ...visibleZones.flatMap((zone) => labelZone(zone, survey.outline, view, room, brief)),
+    ...(brief ? [] : visibleZones.flatMap((zone) => labelBattens(zone, view, room))),
     ...(brief ? [] : labelWallArcs(survey.outline, view, room)),
   ];
   const marked = brief ? { items: [], unmarked: [] } : markPanels(panels, view, room);
@@ -82,6 +86,7 @@ export function drawElevation(
     ...hatching,
     ...panelLines,
     ...zoneLines,
+    ...battens,
     ...symbols,
     ...fittings.flatMap(({ fitting, keepOut }) => fittingSymbol(fitting, keepOut, view)),
     wallLine,

@@ -2,10 +2,13 @@ import { boxOfOutline } from '../geometry/arc';
 import type { WorkedWall } from '../worked-out';
 import { cautions } from './cautions';
 import { formatHundredth } from './figures';
+import { closingSign } from './panel-marks';
+import { measureFirst } from './panel-words';
 
 /** How a setting-out drawing is read: where its figures run from, and what its colour and hatching mean. */
 export function readingNote(wall: WorkedWall): string {
   const steel = wall.zones.some(({ layout }) => layout !== null);
+  const closing = wall.zones.some(({ layout }) => layout?.panels.some((panel) => panel.closing));
   return [
     `Seen square-on. ${datumNote(wall)}`,
     ...(steel
@@ -13,7 +16,19 @@ export function readingNote(wall: WorkedWall): string {
           `Red lead: steel and its panel lines; hatched: cut panels. Full marks begin with ${wall.survey.wall.id} and the zone.`,
         ]
       : []),
+    ...(closing ? [`${closingSign}: closing panel, ${measureFirst}, fix last.`] : []),
+    ...creepNotes(wall),
   ].join(' ');
+}
+
+/** By how much the longest row and column may come out off, where the stock sheets' tolerance is known. */
+function creepNotes({ zones }: WorkedWall): string[] {
+  return zones.flatMap(({ layout }) =>
+    (layout?.creep ?? []).map(
+      ({ axis, from, to, most, likely }) =>
+        `${axis === 'x' ? 'Row' : 'Column'} ${from} to ${to} may come out ${formatHundredth(most)} longer or shorter, likely ${formatHundredth(likely)}.`,
+    ),
+  );
 }
 
 /** The cautions that apply to what is on a wall. */

@@ -127,8 +127,9 @@ function panelSchedule(worked: WorkedOut, { survey, zones }: WorkedWall): Schedu
   const sheets = new Map(
     worked.cutting.sheets.flatMap(({ id, placements }) => placements.map(({ mark }) => [mark, id] as const)),
   );
-  const rows = zones.flatMap(({ area, layout }) =>
-    (layout?.panels ?? []).map((panel): FlowRow => {
+  const rows = zones.flatMap(({ area, layout }) => {
+    const order = new Map(layout?.fixing.order.map((mark, i) => [mark, i + 1]));
+    return (layout?.panels ?? []).map((panel): FlowRow => {
       const box = boxOf(panel.outline.outer);
       const stock = worked.job.stock.find(({ id }) => id === panel.stock);
       const words = stock ? panelWords(panel, { wall: survey, zone: area, stock }).cutFor : '–';
@@ -136,6 +137,7 @@ function panelSchedule(worked: WorkedOut, { survey, zones }: WorkedWall): Schedu
         kind: 'row',
         cells: [
           panel.mark,
+          String(order.get(panel.mark) ?? '–'),
           formatHundredth(box.left),
           formatHundredth(box.bottom),
           formatHundredth(box.right - box.left),
@@ -146,12 +148,13 @@ function panelSchedule(worked: WorkedOut, { survey, zones }: WorkedWall): Schedu
         ],
         strong: !panel.full,
       };
-    }),
-  );
+    });
+  });
   return {
     heading: 'Panels, cut ones in bold',
     columns: [
       left('Panel'),
+      right('fix as no.'),
       right('from left'),
       right('from floor'),
       right('width'),

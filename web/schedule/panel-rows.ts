@@ -12,6 +12,8 @@ export interface PanelRow {
   readonly zone: WorkedZone;
   /** The number that is painted on it, "07" of "A-Z1-07". */
   readonly number: string;
+  /** Which in the order of fixing; of its zone. */
+  readonly fixedAs: number;
   readonly fromLeft: number;
   readonly fromFloor: number;
   readonly width: number;
@@ -26,14 +28,16 @@ export function panelRows(worked: WorkedOut, wallId: string): PanelRow[] {
   const wall = worked.walls.find(({ survey }) => survey.wall.id === wallId);
   if (!wall) return [];
   const sheets = sheetsByMark(worked);
-  return wall.zones.flatMap((zone) =>
-    (zone.layout?.panels ?? []).map((panel): PanelRow => {
+  return wall.zones.flatMap((zone) => {
+    const order = new Map(zone.layout?.fixing.order.map((mark, i) => [mark, i + 1]));
+    return (zone.layout?.panels ?? []).map((panel): PanelRow => {
       const { left, bottom, right, top } = boxOf(panel.outline.outer);
       return {
         panel,
         wall,
         zone,
         number: panel.mark.split('-').at(-1)!,
+        fixedAs: order.get(panel.mark) ?? 0,
         fromLeft: left,
         fromFloor: bottom,
         width: right - left,
@@ -41,8 +45,8 @@ export function panelRows(worked: WorkedOut, wallId: string): PanelRow[] {
         area: areaFigure(polygonArea(panel.outline)),
         sheet: sheetInWords(panel, sheets.get(panel.mark)),
       };
-    }),
-  );
+    });
+  });
 }
 
 /** Why the panel is cut, and where its notches and holes sit; worked out only for rows that are on the screen. */

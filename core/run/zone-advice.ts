@@ -47,8 +47,8 @@ export type AdviceSteps<Result> = Generator<undefined | number, Result, void>;
 /** Moves of either direction that are tried together with those of the other. */
 const mostTogether = 4;
 /** Pieces of advice at most, and sizes for which the cutting plan is asked. */
-const mostAdvice = 6;
-const mostPlanned = 12;
+const mostAdvice = 8;
+const mostPlanned = 16;
 /** Halvings with which a change is made as small as it may be. */
 const halvings = 9;
 
@@ -78,7 +78,7 @@ export function* zoneAdviceInSteps(question: AdviceQuestion): AdviceSteps<ZoneAd
     .sort(compareSizes);
   const planned: ZoneAdvice[] = [];
   const nowByPlan = yield* scale.byPlan(now.panels);
-  for (const { growth, panels } of undominated(promising).slice(0, mostPlanned)) {
+  for (const { growth, panels } of spread(undominated(promising), mostPlanned)) {
     const figures = yield* scale.byPlan(panels);
     if (!isNoWorse(figures, nowByPlan)) continue;
     const saves = saved(nowByPlan, figures);
@@ -86,7 +86,7 @@ export function* zoneAdviceInSteps(question: AdviceQuestion): AdviceSteps<ZoneAd
     planned.push({ edges: growth, figures, saves: { ...saves, money } });
   }
   const asSizes = planned.map((advice) => ({ ...advice, growth: advice.edges }));
-  const advice = undominated(asSizes.sort(compareSizes)).slice(0, mostAdvice);
+  const advice = spread(undominated(asSizes.sort(compareSizes)), mostAdvice);
   return {
     now: nowByPlan,
     advice: advice.map(({ edges, figures, saves }) => ({ edges, figures, saves })),
@@ -229,6 +229,23 @@ function undominated<One extends Size>(sizes: readonly One[]): One[] {
             (sizeOfChange(other.growth) === sizeOfChange(one.growth) && j < i)),
       ),
   );
+}
+
+/** For every number of stock sheets the best size and the one nearest to the zone as it is, in the order given. */
+function spread<One extends Size>(sizes: readonly One[], most: number): One[] {
+  const levels = new Map<number, One[]>();
+  for (const size of sizes) {
+    const level = levels.get(size.figures.stockSheets) ?? [];
+    levels.set(size.figures.stockSheets, [...level, size]);
+  }
+  const kept = new Set<One>();
+  for (const level of levels.values()) {
+    kept.add(level[0]!);
+    kept.add(
+      level.reduce((near, one) => (sizeOfChange(one.growth) < sizeOfChange(near.growth) ? one : near)),
+    );
+  }
+  return sizes.filter((size) => kept.has(size)).slice(0, most);
 }
 
 function sizeOfChange(growth: ZoneGrowth): Mm {

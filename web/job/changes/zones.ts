@@ -41,8 +41,14 @@ const layoutWords: Readonly<Record<string, string>> = {
   jointGap: 'joint gap',
   stagger: 'stagger',
   leastWidth: 'least width',
+  leastArea: 'least area',
+  stocks: 'mixed formats',
+  cutFrom: 'stock for cut panels',
+  startEachPart: 'starts of parts',
+  redivide: 'slivers',
 };
 
+/** Fields of a layout replaced; a field set to undefined is taken out. */
 export function setLayout(wallId: string, zoneId: string, patch: Partial<Layout>): NamedChange {
   const [field = ''] = Object.keys(patch);
   return {
@@ -50,7 +56,7 @@ export function setLayout(wallId: string, zoneId: string, patch: Partial<Layout>
     change: (job) => {
       const zone = findZone(findWall(job, wallId)?.zones, zoneId);
       if (!zone) return job;
-      const layout = { ...(zone.layout ?? defaultLayout(job)), ...patch } as Layout;
+      const layout = withoutUndefined({ ...(zone.layout ?? defaultLayout(job)), ...patch } as Layout);
       return changeObject<Zone>(job, wallId, { kind: 'zone', id: zoneId }, { layout });
     },
   };
@@ -62,4 +68,8 @@ function patchZone(wallId: string, zoneId: string, name: string, patch: Partial<
 
 function findZone(zones: readonly Zone[] | undefined, id: string): Zone | undefined {
   return zones?.find((zone) => zone.id === id);
+}
+
+function withoutUndefined<T extends object>(object: T): T {
+  return Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined)) as T;
 }

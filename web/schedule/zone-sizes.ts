@@ -1,0 +1,36 @@
+import { countText } from '../../core/drawings/figure-text';
+import type { ZoneEdge } from '../../core/job/zone-edges';
+import type { ZoneAdvice } from '../../core/run/zone-advice';
+import { lengthFigure } from '../look/figures';
+
+/** The edges of a zone as one names them. */
+export const edgeNames: readonly { readonly edge: ZoneEdge; readonly label: string }[] = [
+  { edge: 'left', label: 'left' },
+  { edge: 'right', label: 'right' },
+  { edge: 'bottom', label: 'foot' },
+  { edge: 'top', label: 'top' },
+];
+
+/** "240 mm narrower on the right, 60 mm taller at the top" */
+export function changeInWords({ edges }: Pick<ZoneAdvice, 'edges'>): string {
+  return edgeNames
+    .filter(({ edge }) => edges[edge])
+    .map(({ edge, label }) => {
+      const by = edges[edge]!;
+      const isSide = edge === 'left' || edge === 'right';
+      const word = isSide ? (by > 0 ? 'wider' : 'narrower') : by > 0 ? 'taller' : 'shorter';
+      return `${lengthFigure(Math.abs(by))} mm ${word} ${isSide ? 'on the' : 'at the'} ${label}`;
+    })
+    .join(', ');
+}
+
+/** "saves 2 stock sheets, 12.80 EUR, with 3 cut panels more" */
+export function savingInWords({ saves }: Pick<ZoneAdvice, 'saves'>): string {
+  const gains = [
+    saves.stockSheets > 0 && countText(saves.stockSheets, 'stock sheet'),
+    saves.cutPanels > 0 && countText(saves.cutPanels, 'cut panel'),
+    saves.money,
+  ].filter((gain) => typeof gain === 'string');
+  const more = saves.cutPanels < 0 ? `, with ${countText(-saves.cutPanels, 'cut panel')} more` : '';
+  return `saves ${gains.join(', ')}${more}`;
+}

@@ -14,10 +14,21 @@ export interface CutPanel {
   readonly outline: Polygon;
 }
 
+/** Margins of a stock sheet that are cut off before anything else. */
+export interface StockTrim {
+  readonly left: Hundredth;
+  readonly right: Hundredth;
+  readonly bottom: Hundredth;
+  readonly top: Hundredth;
+}
+
 export interface StockFormat {
   readonly id: string;
+  /** Once its margins are cut off. */
   readonly width: Hundredth;
   readonly height: Hundredth;
+  /** Not part of the size above; none if not given. */
+  readonly trim?: StockTrim;
   /** In whole minor units of the job's currency. */
   readonly price: number;
   readonly hasFace: boolean;
@@ -78,11 +89,12 @@ export interface PlannedSheet {
   readonly stock: string;
   /** Rack piece it is cut from, or null for a bought sheet. */
   readonly fromRack: string | null;
+  /** Of the whole stock sheet, margins and all; a rack piece has none. */
   readonly width: Hundredth;
   readonly height: Hundredth;
   readonly placements: readonly Placement[];
   readonly offcuts: readonly Offcut[];
-  /** In the order of cutting; none for a whole sheet. */
+  /** In the order of cutting, margins first; none for a whole sheet without margins. */
   readonly cuts: readonly Cut[];
 }
 

@@ -1,10 +1,11 @@
-import { boxOf } from '../geometry/polygon';
+import { boxOf, translate, type Point } from '../geometry/polygon';
 import { drawSheet, type DrawnSheet } from './draw-sheet';
 import type { FilledSheet } from './fill-sheet';
 import type { NestedSheet, NestTask } from './nest';
 import type { Bounds } from './lower-bound';
-import type { DeliveryPlan, Placement, PlannedSheet } from './plan';
+import type { DeliveryPlan, Placement, PlannedSheet, StockFormat } from './plan';
 import { allTurns, shapeKey, turned, type Turn } from './poses';
+import { trimCuts } from './trim-cuts';
 
 /** Stock sheets that are filled alike are drawn once. */
 export type Drawings = WeakMap<FilledSheet, DrawnSheet>;
@@ -45,7 +46,7 @@ export function writePlan(
         ...turnOf(member, kind, pose),
       };
     });
-    return {
+    const planned: PlannedSheet = {
       stock: task.stock[sheet.stock]!.id,
       fromRack: sheet.rack < 0 ? null : task.rack[sheet.rack]!.id,
       width,
@@ -56,6 +57,7 @@ export function writePlan(
         host === undefined ? cut : { ...cut, opens: placements[host]!.mark },
       ),
     };
+    return sheet.rack < 0 ? withMargins(planned, task.stock[sheet.stock]!, task.kerf) : planned;
   });
   const bought = sheets.filter(({ rack }) => rack < 0);
   return {
@@ -64,6 +66,28 @@ export function writePlan(
     lowerBound: bounds.newSheets,
     cost: bought.reduce((sum, { stock }) => sum + task.stock[stock]!.price, 0),
     costLowerBound: bounds.cost,
+  };
+}
+
+/** The same on the whole stock sheet, whose margins come off first. */
+function withMargins(planned: PlannedSheet, format: StockFormat, kerf: number): PlannedSheet {
+  const { trim } = format;
+  if (!trim) return planned;
+  const { left, right, bottom, top } = trim;
+  const moved = ({ x, y }: Point): Point => ({ x: x + left, y: y + bottom });
+  return {
+    ...planned,
+    width: planned.width + left + right,
+    height: planned.height + bottom + top,
+    placements: planned.placements.map((placement) => ({
+      ...placement,
+      outline: translate(placement.outline, left, bottom),
+    })),
+    offcuts: planned.offcuts.map((offcut) => ({ ...offcut, ...moved(offcut) })),
+    cuts: [
+      ...trimCuts(format, kerf),
+      ...planned.cuts.map((cut) => ({ ...cut, from: moved(cut.from), to: moved(cut.to) })),
+    ],
   };
 }
 

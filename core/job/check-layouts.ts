@@ -1,8 +1,10 @@
 import type { Finding } from '../finding';
+import { toMm } from '../units';
 import { mostPanels } from './limits';
 import { refusal } from './place';
 import type { Job, Layout, Wall, Zone } from './schema';
 import { boxOfVertices, type MmBox } from './shape';
+import { usableSize } from './usable-size';
 
 /** Layouts whose grid would have more panels than any screen or drawing can hold, alone or together. */
 export function checkLayouts(job: Job): Finding[] {
@@ -33,7 +35,12 @@ function mostPanelsOf(job: Job, wall: Wall, zone: Zone, layout: Layout): number 
   return Math.max(
     0,
     ...formats.map((sheet) => {
-      const [width, height] = layout.turned ? [sheet.height, sheet.width] : [sheet.width, sheet.height];
+      const usable = usableSize(sheet);
+      // Margins that leave nothing are refused elsewhere.
+      if (usable.width <= 0 || usable.height <= 0) return 0;
+      const [width, height] = (
+        layout.turned ? [usable.height, usable.width] : [usable.width, usable.height]
+      ).map(toMm) as [number, number];
       return cells(box.width, width + layout.jointGap) * cells(box.height, height + layout.jointGap);
     }),
   );

@@ -1,5 +1,6 @@
 import type { Box, Point } from '../geometry/polygon';
 import type { Layout, StockSheet } from '../job/schema';
+import { usableSize } from '../job/usable-size';
 import { toHundredth, type Hundredth } from '../units';
 
 /**
@@ -24,13 +25,14 @@ export interface Grid {
 export type Pattern = Omit<Grid, 'start'>;
 
 export function patternOf(layout: Layout, stock: StockSheet): Pattern {
-  const [width, height] = layout.turned ? [stock.height, stock.width] : [stock.width, stock.height];
+  const usable = usableSize(stock);
+  const [width, height] = layout.turned ? [usable.height, usable.width] : [usable.width, usable.height];
   const gap = toHundredth(layout.jointGap);
   return {
-    width: toHundredth(width),
-    height: toHundredth(height),
-    pitchX: toHundredth(width) + gap,
-    pitchY: toHundredth(height) + gap,
+    width,
+    height,
+    pitchX: width + gap,
+    pitchY: height + gap,
     stagger: layout.stagger,
   };
 }

@@ -1,6 +1,7 @@
 import { boxOf, type Polygon } from '../geometry/polygon';
 import type { StockSheet } from '../job/schema';
-import { toHundredth, type Hundredth } from '../units';
+import { usableSize } from '../job/usable-size';
+import type { Hundredth } from '../units';
 import type { Piece } from './pieces-of-grid';
 
 /** A piece of an area, and the stock sheet it is laid from. */
@@ -11,7 +12,7 @@ export interface LaidPiece extends Piece {
 /** Whether a piece comes out of a stock sheet, either way round: its bounding rectangle does. */
 export function fitsStock(piece: Polygon, stock: StockSheet): boolean {
   const { width, height } = sidesOf(piece);
-  const [across, up] = [toHundredth(stock.width), toHundredth(stock.height)];
+  const { width: across, height: up } = usableSize(stock);
   return (width <= across && height <= up) || (height <= across && width <= up);
 }
 
@@ -21,7 +22,7 @@ export function isWholeStock(piece: Polygon, stock: StockSheet): boolean {
   const { width, height } = sidesOf(piece);
   const { left, right, bottom, top } = boxOf(piece.outer);
   const isBox = piece.outer.every(({ x, y }) => (x === left || x === right) && (y === bottom || y === top));
-  const [across, up] = [toHundredth(stock.width), toHundredth(stock.height)];
+  const { width: across, height: up } = usableSize(stock);
   return isBox && ((width === across && height === up) || (height === across && width === up));
 }
 

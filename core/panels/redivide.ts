@@ -1,4 +1,6 @@
 import { boxOf, type Box, type Polygon, type Region } from '../geometry/polygon';
+import type { StockSheet } from '../job/schema';
+import { usableSize } from '../job/usable-size';
 import type { Hundredth } from '../units';
 import { areaEdges, type AreaEdges } from './area-edges';
 import {
@@ -178,13 +180,18 @@ function joined(stretch: JointStretch, facing: Facing, cut: CutBox): Change | nu
     const other = after[i]!;
     // A joint is kept where nothing is gained by its going.
     if (one.slivers + other.slivers === 0) return null;
-    const larger = one.stock.width * one.stock.height >= other.stock.width * other.stock.height ? one : other;
+    const larger = usableArea(one.stock) >= usableArea(other.stock) ? one : other;
     const box = { ...one.box, [high]: other.box[high], [low]: one.box[low] };
     const cell = cut({ ...larger, course: one.course }, box);
     if (!cell) return null;
     come.push(cell);
   }
   return changeOf(stretch, come, facing, 'joined', [0, 0, 0]);
+}
+
+function usableArea(stock: StockSheet): number {
+  const { width, height } = usableSize(stock);
+  return width * height;
 }
 
 function moved(

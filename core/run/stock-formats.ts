@@ -1,14 +1,15 @@
 import type { RackOffcut, StockFormat } from '../cutting/plan';
 import { toMinorUnits } from './whole-money';
 import type { Job, StockSheet } from '../job/schema';
+import { hasTrim, trimOf, usableSize } from '../job/usable-size';
 import { toHundredth } from '../units';
 
 /** A stock sheet in the cutting stage's units: hundredths, whole minor units of the job's currency. */
 export function formatOf(job: Job, stock: StockSheet): StockFormat {
   return {
     id: stock.id,
-    width: toHundredth(stock.width),
-    height: toHundredth(stock.height),
+    ...usableSize(stock),
+    ...(hasTrim(stock) && { trim: trimOf(stock) }),
     price: toMinorUnits(stock.price, job.currency),
     hasFace: stock.hasFace,
     ...(stock.available !== undefined && { available: stock.available }),

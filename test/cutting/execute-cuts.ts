@@ -7,11 +7,14 @@ import { distanceBetween } from './verify-plan';
  * lower bank of its kerf.
  */
 
-/** @returns what went wrong; [] if every cut ran right across its piece and every panel came out */
-export function executeCuts(sheet: PlannedSheet, kerf: number): string[] {
+/**
+ * @param usable the stock sheet, its margins cut off
+ * @returns what went wrong; [] if every cut ran right across its piece and every panel came out
+ */
+export function executeCuts(sheet: PlannedSheet, usable: Box, kerf: number): string[] {
   const faults: string[] = [];
   const panels = new Map(sheet.placements.map((placement) => [placement.mark, placement.outline]));
-  let pieces: Box[] = [{ left: 0, bottom: 0, right: sheet.width, top: sheet.height }];
+  let pieces: Box[] = [usable];
   const opened = new Set<string>();
   for (const cut of sheet.cuts) {
     if (cut.opens !== undefined) {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { rectangle, type Polygon } from '../../core/geometry/polygon';
-import type { CutPanel, CuttingMethod, CuttingTask } from '../../core/cutting/plan';
+import type { CutPanel, CuttingMethod, CuttingTask, StockTrim } from '../../core/cutting/plan';
 
 /** Panels between 20 and 490 mm, some notched, holed, slanted or alike; stock, rack and kerf as they come. */
 export function randomTasks(method: CuttingMethod): fc.Arbitrary<CuttingTask> {
@@ -17,8 +17,9 @@ export function randomTasks(method: CuttingMethod): fc.Arbitrary<CuttingTask> {
         maxLength: 3,
       }),
       leastOffcut: fc.constantFrom<[number, number]>([10000, 10000], [5000, 20000]),
+      trim: fc.option(trim(), { nil: undefined }),
     })
-    .map(({ shapes, kerf, prices, hasFace, rack, leastOffcut }) => ({
+    .map(({ shapes, kerf, prices, hasFace, rack, leastOffcut, trim }) => ({
       panels: shapes.flatMap(([outline, copies, choice], i) =>
         Array.from({ length: copies }, (_, copy): CutPanel => {
           const stock = [['S1'], ['S1', 'S2'], ['S2']][choice]!;
@@ -26,7 +27,7 @@ export function randomTasks(method: CuttingMethod): fc.Arbitrary<CuttingTask> {
         }),
       ),
       stock: [
-        { id: 'S1', width: 50000, height: 50000, price: prices[0], hasFace },
+        { id: 'S1', width: 50000, height: 50000, price: prices[0], hasFace, ...(trim && { trim }) },
         { id: 'S2', width: 60000, height: 100000, price: prices[1], hasFace },
       ],
       rack: rack.map(([width, height, stock], i) => ({ id: `R${i}`, stock, width, height })),
@@ -34,6 +35,12 @@ export function randomTasks(method: CuttingMethod): fc.Arbitrary<CuttingTask> {
       kerf,
       leastOffcut,
     }));
+}
+
+/** Wider or narrower than the kerf, or none. */
+function trim(): fc.Arbitrary<StockTrim> {
+  const margin = fc.constantFrom(0, 50, 100, 1000, 1230);
+  return fc.record({ left: margin, right: margin, bottom: margin, top: margin });
 }
 
 function length(from: number, to: number): fc.Arbitrary<number> {

@@ -54,7 +54,15 @@ function sheetFaults(
   if (!source) return [`unknown rack piece ${sheet.fromRack}.`];
   if (sheet.fromRack !== null && 'stock' in source && source.stock !== sheet.stock)
     faults.push('wrong stock.');
-  if (source.width !== sheet.width || source.height !== sheet.height) faults.push('wrong size.');
+  const trim = sheet.fromRack === null ? (stock.trim ?? noTrim) : noTrim;
+  const usable: Box = {
+    left: trim.left,
+    bottom: trim.bottom,
+    right: trim.left + source.width,
+    top: trim.bottom + source.height,
+  };
+  if (usable.right + trim.right !== sheet.width || usable.top + trim.top !== sheet.height)
+    faults.push('wrong size.');
   if (sheet.placements.length === 0) faults.push('nothing is cut from it.');
 
   for (const placement of sheet.placements) {
@@ -65,7 +73,7 @@ function sheetFaults(
       faults.push(`${panel.mark} is turned over on stock with a face.`);
     if (!isMovedCopy(panel.outline, placement)) faults.push(`${panel.mark} has changed its shape.`);
     const { left, bottom, right, top } = boxOf(placement.outline.outer);
-    if (left < 0 || bottom < 0 || right > sheet.width || top > sheet.height) {
+    if (isBeyond({ left, bottom, right, top }, usable)) {
       faults.push(`${panel.mark} hangs over the edge.`);
     }
   }
@@ -85,14 +93,7 @@ function sheetFaults(
     keep: offcut.keep,
   }));
   for (const { left, bottom, right, top, keep } of offcuts) {
-    if (
-      left < 0 ||
-      bottom < 0 ||
-      right > sheet.width ||
-      top > sheet.height ||
-      left >= right ||
-      bottom >= top
-    ) {
+    if (isBeyond({ left, bottom, right, top }, usable) || left >= right || bottom >= top) {
       faults.push('an offcut does not lie on it.');
     }
     const [a, b] = task.leastOffcut;
@@ -112,11 +113,52 @@ function sheetFaults(
   });
 
   const only = sheet.placements.length === 1 ? boxOf(sheet.placements[0]!.outline.outer) : null;
-  const isWhole = only !== null && polygonArea(sheet.placements[0]!.outline) === sheet.width * sheet.height;
-  if (isWhole !== (sheet.cuts.length === 0)) faults.push('a whole stock sheet is cut, or a cut one is not.');
-  if (task.method === 'edge-to-edge') faults.push(...executeCuts(sheet, task.kerf));
-  else faults.push(...untracedEdges(sheet, task.kerf));
+  const isWhole = only !== null && polygonArea(sheet.placements[0]!.outline) === source.width * source.height;
+  const margins = marginCuts(sheet, usable, task.kerf);
+  faults.push(...margins.faults);
+  const cuts = sheet.cuts.slice(margins.count);
+  if (isWhole !== (cuts.length === 0)) faults.push('a whole stock sheet is cut, or a cut one is not.');
+  const trimmed = { ...sheet, cuts };
+  if (task.method === 'edge-to-edge') faults.push(...executeCuts(trimmed, usable, task.kerf));
+  else faults.push(...untracedEdges(trimmed, usable, task.kerf));
   return faults;
+}
+
+const noTrim = { left: 0, right: 0, bottom: 0, top: 0 };
+
+function isBeyond(box: Box, usable: Box): boolean {
+  return (
+    box.left < usable.left || box.bottom < usable.bottom || box.right > usable.right || box.top > usable.top
+  );
+}
+
+/**
+ * The first cuts take the margins off, one each, right across what is left, in any order. A margin's kerf lies inside
+ * it as far as there is room.
+ */
+function marginCuts(
+  { width, height, cuts }: PlannedSheet,
+  usable: Box,
+  kerf: number,
+): { count: number; faults: string[] } {
+  const rest: Box = { left: 0, bottom: 0, right: width, top: height };
+  const pending = (['left', 'right', 'bottom', 'top'] as const).filter((side) => rest[side] !== usable[side]);
+  const count = pending.length;
+  for (const { from, to } of cuts.slice(0, count)) {
+    const upright = from.x === to.x && from.y === rest.bottom && to.y === rest.top;
+    const level = from.y === to.y && from.x === rest.left && to.x === rest.right;
+    const at = {
+      left: upright && from.x === Math.max(0, usable.left - kerf),
+      right: upright && from.x === usable.right,
+      bottom: level && from.y === Math.max(0, usable.bottom - kerf),
+      top: level && from.y === usable.top,
+    };
+    const side = pending.find((one) => at[one]);
+    if (side === undefined) return { count, faults: ['a margin is not cut off first.'] };
+    pending.splice(pending.indexOf(side), 1);
+    Object.assign(rest, { [side]: usable[side] });
+  }
+  return { count, faults: pending.length > 0 ? ['a margin is not cut off.'] : [] };
 }
 
 function forPairs<T>(list: readonly T[], visit: (a: T, b: T) => void): void {
@@ -199,22 +241,22 @@ function toSegment(point: Point, a: Point, b: Point): number {
 }
 
 /** Edges of placed panels that neither the stock sheet's edge nor a cut, on this bank of its kerf or the other, makes. */
-function untracedEdges(sheet: PlannedSheet, kerf: number): string[] {
+function untracedEdges(sheet: PlannedSheet, usable: Box, kerf: number): string[] {
   const faults: string[] = [];
   for (const { mark, outline } of sheet.placements) {
     for (const points of [outline.outer, ...outline.holes]) {
       points.forEach((a, i) => {
         const b = points[(i + 1) % points.length]!;
-        if (!isTraced(a, b, sheet, kerf)) faults.push(`no cut makes an edge of ${mark}.`);
+        if (!isTraced(a, b, sheet, usable, kerf)) faults.push(`no cut makes an edge of ${mark}.`);
       });
     }
   }
   return faults;
 }
 
-function isTraced(a: Point, b: Point, sheet: PlannedSheet, kerf: number): boolean {
-  if (a.x === b.x && (a.x === 0 || a.x === sheet.width)) return true;
-  if (a.y === b.y && (a.y === 0 || a.y === sheet.height)) return true;
+function isTraced(a: Point, b: Point, sheet: PlannedSheet, usable: Box, kerf: number): boolean {
+  if (a.x === b.x && (a.x === usable.left || a.x === usable.right)) return true;
+  if (a.y === b.y && (a.y === usable.bottom || a.y === usable.top)) return true;
   if (a.x !== b.x && a.y !== b.y) {
     return sheet.cuts.some(
       ({ from, to }) =>

@@ -10,6 +10,7 @@ import type { Circle, Fill, Item, PaperPoint, Stroke } from './page';
 import type { PaperBox } from './paper';
 import { markPanels } from './panel-marks';
 import { coverRing } from './ring-places';
+import { labelSurveyLines, surveyLines } from './survey-lines';
 import { breakStrokes, clipStrokes, paperBox, paperRing, shows, type View } from './setting-out-view';
 
 export interface ElevationOptions {
@@ -69,6 +70,8 @@ export function drawElevation(
   );
 
   keepClear(room, [wallLine, ...zoneLines, ...panelLines], fittings, view);
+  const lines = brief ? [] : surveyLines(survey, view);
+  for (const { points, closed: isClosed } of lines) keepOffLine(room, points, isClosed ?? false);
   for (const { points } of battens) keepOffLine(room, points, false);
   const symbols = openings.flatMap(({ opening, keepOut }) => openingSymbol(opening, keepOut, view));
   for (const item of symbols)
@@ -77,6 +80,7 @@ export function drawElevation(
     ...openings.flatMap(({ opening, keepOut }) => labelOpening(opening, keepOut, view, room)),
     ...(brief ? [] : fittings.flatMap(({ fitting, keepOut }) => labelFitting(fitting, keepOut, view, room))),
     ...visibleZones.flatMap((zone) => labelZone(zone, survey.outline, view, room, brief)),
+    ...(brief ? [] : labelSurveyLines(survey, view, room)),
     ...(brief ? [] : visibleZones.flatMap((zone) => labelBattens(zone, view, room))),
     ...(brief ? [] : labelWallArcs(survey.outline, view, room)),
   ];
@@ -84,6 +88,7 @@ export function drawElevation(
 
   const drawing: Item[] = [
     ...hatching,
+    ...lines,
     ...panelLines,
     ...zoneLines,
     ...battens,

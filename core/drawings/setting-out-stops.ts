@@ -1,9 +1,10 @@
 import { boxOfOutline, cornersOf } from '../geometry/arc';
 import type { Outline } from '../geometry/outline';
 import { boxOf, type Box, type Point, type Ring } from '../geometry/polygon';
+import type { SurveyLine } from '../job/schema';
 import type { Panel } from '../panels/panel';
 import type { KeepOut } from '../survey/surveyed-wall';
-import type { Hundredth } from '../units';
+import { toHundredth, type Hundredth } from '../units';
 import type { WorkedWall } from '../worked-out';
 
 /** What a running dimension may leave to a table, the first to go named last. */
@@ -35,6 +36,7 @@ export function objectStops({ survey, zones }: WorkedWall): ObjectStops {
     ...survey.keepOuts.flatMap((keepOut) =>
       withExtent(boxOf(keepOut.bare.ring), keepOutStops(keepOut, axis)),
     ),
+    ...(survey.wall.lines ?? []).flatMap((line) => lineStops(line, axis)),
     ...zones.flatMap(({ area }) =>
       withExtent(area.box, outlineStops(area.shape, axis, 'zone', area.zone.id)),
     ),
@@ -61,6 +63,18 @@ function touches(a: Box, b: Box): boolean {
 
 function withExtent(extent: Box, stops: readonly WallStop[]): ObjectStop[] {
   return stops.map((stop) => ({ ...stop, extent }));
+}
+
+/** An upright line stands at its place along the foot, a level one at its height; a slanted one at its ends. */
+function lineStops({ id, from, to }: SurveyLine, axis: Axis): ObjectStop[] {
+  const ends = [from, to].map(([x, y]) => ({ x: toHundredth(x), y: toHundredth(y) }));
+  const across = axis === 'x' ? 'y' : 'x';
+  const isAlong = ends[0]![across] === ends[1]![across];
+  if (isAlong) return [];
+  return withExtent(
+    boxOf(ends),
+    ends.map((end) => stopAt(end, axis, 'opening', id)),
+  );
 }
 
 /** Ends of a round thing are of no use to a fitter: its centre is. */

@@ -12,6 +12,8 @@ export const cautions = {
     'bonding and earthing: a licensed electrician and the local wiring rules decide.',
   concealed: 'Find concealed cables and pipes before drilling or sanding.',
   edges: 'Cut steel has sharp edges: wear gloves, deburr every edge.',
+  lifting:
+    'Some panels are too heavy for one person: two people or a lifting aid; the local rules for lifting decide.',
   dust: 'Sanding makes dust: mask and extraction. Paint in old buildings may hold lead.',
   detectors:
     'Detectors are blind behind steel: the plan of cables and panels as built stays with the owner of the wall.',

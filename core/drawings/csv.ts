@@ -2,12 +2,13 @@ import Papa from 'papaparse';
 import type { Ring } from '../geometry/polygon';
 import { boxOf } from '../geometry/polygon';
 import type { WorkedOut } from '../worked-out';
+import { bundlesOf, fixingPlaces } from './bundles';
 import { panelMeasures } from './panel-measures';
 import { panelWords } from './panel-words';
 import { placedPanels, type PlacedPanel } from './placed-panels';
 
 export interface CsvTable {
-  readonly name: 'cut-list' | 'panels' | 'offcuts';
+  readonly name: 'cut-list' | 'panels' | 'offcuts' | 'bundles';
   readonly text: string;
 }
 
@@ -19,7 +20,8 @@ type Row = Readonly<Record<string, Cell>>;
  * in mm and areas in m² as the headings say. Text that a spreadsheet would run as a formula is set in words
  * by a leading apostrophe; figures stay figures.
  *
- * @returns `cut-list` one row a panel as it is cut, `panels` one row a panel as it is fixed, `offcuts` one row each
+ * @returns `cut-list` one row a panel as it is cut, `panels` one row a panel as it is fixed, `offcuts` one row each,
+ *   `bundles` one row a panel in the order in which the bundles are made up
  */
 export function csvTables(worked: WorkedOut): CsvTable[] {
   const placed = placedPanels(worked);
@@ -27,6 +29,7 @@ export function csvTables(worked: WorkedOut): CsvTable[] {
     { name: 'cut-list', text: csvText(cutListHeadings, placed.map(cutListRow)) },
     { name: 'panels', text: csvText(panelHeadings, placed.map(panelRow)) },
     { name: 'offcuts', text: csvText(offcutHeadings, offcutRows(worked)) },
+    { name: 'bundles', text: csvText(bundleHeadings, bundleRows(worked)) },
   ];
 }
 
@@ -79,6 +82,21 @@ const offcutHeadings = [
   'keep',
 ] as const;
 
+const bundleHeadings = [
+  'bundle',
+  'delivery',
+  'room',
+  'wall',
+  'zone',
+  'mark',
+  'fixing_place',
+  'closing',
+  'width_mm',
+  'height_mm',
+  'placed_on',
+  'bundle_mass_kg',
+] as const;
+
 function cutListRow(placed: PlacedPanel): Row {
   const { panel, wall, zone, stock, sheet, placement } = placed;
   const measures = panelMeasures(panel, placed);
@@ -124,6 +142,30 @@ function panelRow(placed: PlacedPanel): Row {
     area_m2: area / 1e10,
     outline_wkt: wellKnownText([panel.outline.outer, ...panel.outline.holes]),
   };
+}
+
+function bundleRows(worked: WorkedOut): Row[] {
+  const fixing = fixingPlaces(worked);
+  return bundlesOf(worked).flatMap(({ number, delivery, room, panels, mass }) =>
+    panels.map((placed): Row => {
+      const { panel, wall, zone, sheet } = placed;
+      const { width, height } = panelMeasures(panel, placed);
+      return {
+        bundle: number,
+        delivery,
+        room,
+        wall: wall.wall.id,
+        zone: zone.zone.id,
+        mark: panel.mark,
+        fixing_place: fixing.get(panel.mark)?.place ?? '',
+        closing: yesNo(panel.closing === true),
+        width_mm: width / 100,
+        height_mm: height / 100,
+        placed_on: sheet.id,
+        bundle_mass_kg: mass === null ? '' : Math.round(mass * 100) / 100,
+      };
+    }),
+  );
 }
 
 function offcutRows({ cutting }: WorkedOut): Row[] {

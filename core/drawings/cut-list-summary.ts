@@ -2,6 +2,7 @@ import type { WorkedOut } from '../worked-out';
 import { countText, massText, metreText, percentText, sizeText } from './figure-text';
 import { layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
 import { figuresOf, type JobFigures } from './job-figures';
+import { proofText, wasteText } from './proof-text';
 import type { Text, TextMeasure } from './page';
 import { fitText } from './text';
 
@@ -14,7 +15,7 @@ const columns: readonly FlowColumn[] = [
 export function summaryOf(worked: WorkedOut, measure: TextMeasure): FlowBlock[] {
   const figures = figuresOf(worked);
   const blocks = [
-    orderBlock(figures, proofOf(worked), measure),
+    orderBlock(figures, proofText(worked), measure),
     ...layRows(columns, sumRows(figures, worked), measure),
   ];
   return [...blocks, { height: 3, at: () => [] }];
@@ -46,14 +47,6 @@ function orderBlock(figures: JobFigures, proof: string, measure: TextMeasure): F
   };
 }
 
-function proofOf({ cutting }: WorkedOut): string {
-  const { newSheets, lowerBound, leastPossible, order } = cutting;
-  if (leastPossible && order.length === 1)
-    return `No plan for these panels needs fewer: ${newSheets} is the least possible.`;
-  if (leastPossible) return 'No plan for these panels costs less.';
-  return `No plan for these panels can do with fewer than ${lowerBound}; this one takes ${newSheets}.`;
-}
-
 function sumRows(figures: JobFigures, { job }: WorkedOut): FlowRow[] {
   const row = (name: string, value: string): FlowRow => ({ kind: 'row', cells: [name, value] });
   const nameOf = (id: string) => {
@@ -71,7 +64,7 @@ function sumRows(figures: JobFigures, { job }: WorkedOut): FlowRow[] {
     ...perStock,
     ...rack,
     row('Panels', `${figures.panels}: ${figures.whole} whole, ${figures.cut} cut${sliversText(figures)}`),
-    row('Waste', `${percentText(figures.wasteShare)} of the stock sheets and rack pieces used`),
+    row('Waste', wasteText(figures, percentText)),
     row('Offcuts to keep', keptText(figures)),
     row('Length to cut', metreText(figures.cutLength)),
     ...(figures.steelMass === null ? [] : [row('Steel on the wall', massText(figures.steelMass))]),

@@ -1,13 +1,14 @@
 import type { WorkedOut } from '../worked-out';
+import { bundlesOf, mostLifted, type Bundle } from './bundles';
 import { cautions } from './cautions';
 import { summaryOf } from './cut-list-summary';
 import { areaText, countText, massText, sizeText } from './figure-text';
 import { dealOut, heightOf, layHeading, layRows, stack, type FlowColumn, type FlowRow } from './flow-table';
-import { massOf } from './job-figures';
+import { deliveryText } from './delivery-text';
 import type { LodeplanDocument, TextMeasure } from './page';
-import { panelMeasures } from './panel-measures';
+import { panelMeasures, type PanelMeasures } from './panel-measures';
 import { panelWords } from './panel-words';
-import { placedPanels, type PlacedPanel } from './placed-panels';
+import type { PlacedPanel } from './placed-panels';
 import { tradePage, upright, type TradeDocument } from './trade-page';
 
 const columns: readonly FlowColumn[] = [
@@ -21,25 +22,29 @@ const columns: readonly FlowColumn[] = [
 ];
 
 /**
- * Every panel of the job by delivery and wall: size, what it is cut for, which stock sheet or rack piece it comes from;
- * before them the sums. No pages if the job has no panels.
+ * Every panel of the job by delivery and bundle, in the order of fixing: size, what it is cut for, which stock sheet or rack
+ * piece it comes from; before them the sums. No pages if the job has no panels.
  */
 export function cutList(worked: WorkedOut, measure: TextMeasure): LodeplanDocument {
-  const placed = placedPanels(worked);
+  const bundles = bundlesOf(worked);
   const title = 'Cut list';
-  if (placed.length === 0) return { name: 'cut-list', title: `${worked.job.name}: cut list`, pages: [] };
+  if (bundles.length === 0) return { name: 'cut-list', title: `${worked.job.name}: cut list`, pages: [] };
   const document: TradeDocument = {
     job: worked.job,
     title,
     documentType: 'Cut list',
     notes: [
       'Sizes are width × height as the panel hangs, seen from the face. Turned: anticlockwise from there to the stock sheet.',
+      `Bundles are made up by room and in the order of fixing, none heavier than ${mostLifted} kg unless one panel is.`,
+      ...(bundles.some(({ panels }) => panels.some(({ panel }) => panel.closing))
+        ? ['Closing panels are measured on the wall before they are cut: the size here is the drawing’s.']
+        : []),
     ],
-    cautions: [cautions.edges],
+    cautions: [cautions.edges, ...(bundles.some(({ isHeavy }) => isHeavy) ? [cautions.lifting] : [])],
   };
   const summary = summaryOf(worked, measure);
   const heading = layHeading(columns, measure);
-  const rows = layRows(columns, listRows(placed, worked), measure);
+  const rows = layRows(columns, listRows(bundles), measure);
   const first = tradePage(document, 1, 1, measure).space;
   const next = tradePage(document, 2, 2, measure).space;
   const roomOf = ({ top, bottom }: { top: number; bottom: number }) => top - bottom - heading.height;
@@ -56,33 +61,23 @@ export function cutList(worked: WorkedOut, measure: TextMeasure): LodeplanDocume
   };
 }
 
-function listRows(placed: readonly PlacedPanel[], worked: WorkedOut): FlowRow[] {
-  const deliveries = [...new Set(worked.cutting.sheets.map(({ delivery }) => delivery))];
-  return deliveries.flatMap((delivery) =>
-    worked.walls.flatMap(({ survey }): FlowRow[] => {
-      const own = placed.filter(({ wall, sheet }) => wall === survey && sheet.delivery === delivery);
-      if (own.length === 0) return [];
-      const { id, name } = survey.wall;
-      const cut = own.filter(({ panel }) => !panel.full).length;
-      const mass = massOf(
-        own.map(({ panel }) => panel),
-        worked,
-      );
-      const aside = [
-        countText(own.length, 'panel'),
-        `${cut} cut`,
-        ...(mass === null ? [] : [massText(mass)]),
-      ];
-      return [
-        {
-          kind: 'group',
-          text: `${deliveryText(delivery)}, wall ${id}${name ? ` ${name}` : ''}`,
-          aside: aside.join(', '),
-        },
-        ...own.map(rowOf),
-      ];
-    }),
-  );
+function listRows(bundles: readonly Bundle[]): FlowRow[] {
+  return bundles.flatMap(({ number, delivery, place, panels, mass, isHeavy }): FlowRow[] => {
+    const cut = panels.filter(({ panel }) => !panel.full).length;
+    const aside = [
+      countText(panels.length, 'panel'),
+      `${cut} cut`,
+      ...(mass === null ? [] : [`${massText(mass)}${isHeavy ? ', too heavy for one' : ''}`]),
+    ];
+    return [
+      {
+        kind: 'group',
+        text: `${deliveryText(delivery)}, ${place}: bundle ${number}`,
+        aside: aside.join(', '),
+      },
+      ...panels.map(rowOf),
+    ];
+  });
 }
 
 function rowOf(placed: PlacedPanel): FlowRow {
@@ -94,7 +89,7 @@ function rowOf(placed: PlacedPanel): FlowRow {
     cells: [
       panel.mark,
       sizeText(measures.width, measures.height),
-      panel.full ? 'whole stock sheet' : panelWords(panel, placed, measures).cutFor,
+      cutForText(placed, measures),
       sheet.fromRack === null ? sheet.id : `rack ${sheet.fromRack}`,
       placement.turnedOver ? `over, ${turned}`.replace(', –', '') : turned,
       panel.stock,
@@ -103,7 +98,9 @@ function rowOf(placed: PlacedPanel): FlowRow {
   };
 }
 
-/** `Delivery 1`; the walls without one go together as the last. */
-export function deliveryText(delivery: string): string {
-  return delivery ? `Delivery ${delivery}` : 'Last delivery';
+function cutForText(placed: PlacedPanel, measures: PanelMeasures): string {
+  const { panel } = placed;
+  if (panel.full) return 'whole stock sheet';
+  const { cutFor } = panelWords(panel, placed, measures);
+  return panel.closing ? `closing panel; ${cutFor}` : cutFor;
 }

@@ -20,7 +20,8 @@ export function patternGroup(
 ): BlockGroup {
   const { method } = worked.job.cutting;
   const { drawn, number, sheets } = pattern;
-  const lines = [`${sheetsText(sheets)} of ${stockName(worked, drawn.stock)}`];
+  const alike = sheets.length > 1 ? `Cut ${sheets.length} alike: ` : '';
+  const lines = [`${alike}${sheetsText(sheets)} of ${stockName(worked, drawn.stock)}`];
   const blocks = arrangeBlock({
     size: [drawn.width / 100, drawn.height / 100],
     room,

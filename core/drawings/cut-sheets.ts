@@ -2,7 +2,7 @@ import type { WorkedOut } from '../worked-out';
 import type { Mm } from '../units';
 import { withGapBelow } from './arrange-block';
 import { cautions, checkOnSite } from './cautions';
-import { deliveryText } from './cut-list';
+import { deliveryText } from './delivery-text';
 import { cutPatterns, type CutPattern, type WholeSheets } from './cut-patterns';
 import { patternGroup, sheetsText } from './cut-sheet-blocks';
 import { patternIndex } from './cut-sheet-index';
@@ -22,6 +22,7 @@ import {
 } from './page-blocks';
 import { measurePanels, panelBlocks, panelShapes, type PanelShape } from './panel-sheet';
 import { placedPanels } from './placed-panels';
+import { proofText } from './proof-text';
 import { tradePage, upright, type TradeDocument } from './trade-page';
 import { panelSheetOf } from './whole-to-open';
 
@@ -122,8 +123,8 @@ function dealWithIndex(
   return deal((pattern) => pageOf.get(shownBy.get(pattern)!)!);
 }
 
-function notesFor({ job }: WorkedOut): string[] {
-  const { method, kerf } = job.cutting;
+function notesFor(worked: WorkedOut): string[] {
+  const { method, kerf } = worked.job.cutting;
   const way =
     method === 'edge-to-edge'
       ? 'Every cut runs right across the piece in hand, in the order of the flags.'
@@ -133,6 +134,7 @@ function notesFor({ job }: WorkedOut): string[] {
       ? `Each cut loses a kerf of ${formatMm(kerf)} mm to the right of its line or above it.`
       : 'No kerf is allowed for.';
   return [
+    proofText(worked),
     `Seen from the face. ${way}`,
     `Measure from the lower left corner of the stock sheet; “in hand” is the same cut from the left or the foot of the piece left by then. ${lost}`,
     'A black corner is the lower left of the panel as it hangs; turned: anticlockwise. Hatched: waste. Dashed: offcut to keep.',

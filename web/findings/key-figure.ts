@@ -1,11 +1,13 @@
+import { cutPatterns } from '../../core/drawings/cut-patterns';
 import { countText } from '../../core/drawings/figure-text';
 import { figuresOf, type JobFigures } from '../../core/drawings/job-figures';
 import type { LodeplanDocument } from '../../core/drawings/page';
+import { proofText } from '../../core/drawings/proof-text';
 import { polygonArea, regionArea } from '../../core/geometry/polygon';
 import { buildUpKind } from '../../core/job/build-up-kinds';
 import type { Job } from '../../core/job/schema';
 import type { WorkedOut, WorkedWall } from '../../core/worked-out';
-import { areaFigure, massFigure, metresFigure, percentFigure } from '../look/figures';
+import { areaFigure, massFigure, metresFigure, percentFigure, withPoint } from '../look/figures';
 import type { StationName } from '../job/open-job.svelte';
 import { workedWall } from '../schedule/worked-zone';
 
@@ -108,7 +110,7 @@ function sheetsFigure(worked: WorkedOut): KeyFigure {
     heading: headingOf(figures, worked.job),
     figure: String(figures.toOrder),
     unit: `${figures.toOrder === 1 ? 'stock sheet' : 'stock sheets'} to order: ${figures.planned} + ${countText(figures.spares, 'spare')}`,
-    proof: proofOf(worked),
+    proof: withPoint(proofText(worked)),
     rows: [
       ...(figures.order.length > 1 ? orderRows(figures, worked.job) : []),
       { label: 'Panels, of which cut', value: `${figures.panels}, ${figures.cut}` },
@@ -116,15 +118,27 @@ function sheetsFigure(worked: WorkedOut): KeyFigure {
       ...(figures.rackPieces > 0
         ? [{ label: 'Pieces from the rack', value: String(figures.rackPieces) }]
         : []),
-      { label: 'Waste', value: percentFigure(figures.wasteShare) },
+      {
+        label: figures.keptArea > 0 ? 'Waste, kept offcuts not counted' : 'Waste',
+        value: percentFigure(figures.wasteShare),
+      },
       { label: 'Offcuts to keep', value: String(figures.offcutsKept.length) },
       { label: 'Length to cut', value: metresFigure(figures.cutLength) },
+      ...alikeRow(worked),
       {
         label: 'Steel on the wall',
         value: figures.steelMass === null ? 'thickness missing' : massFigure(figures.steelMass),
       },
     ],
   };
+}
+
+/** How often the workshop repeats what it has set up once; nothing where no two stock sheets are cut alike. */
+function alikeRow(worked: WorkedOut): KeyFigure['rows'] {
+  const { patterns } = cutPatterns(worked);
+  const most = Math.max(0, ...patterns.map(({ sheets }) => sheets.length));
+  if (most < 2) return [];
+  return [{ label: 'Cutting patterns', value: `${patterns.length}; up to ${most} cut alike` }];
 }
 
 const nothingToOrder: KeyFigure = {
@@ -145,17 +159,4 @@ function orderRows({ order }: JobFigures, job: Job) {
     label: job.stock.find(({ id }) => id === stock)?.name || stock,
     value: `${plan} + ${spares}`,
   }));
-}
-
-/** Says "least possible" only where plan and bound meet. */
-export function proofOf({ cutting }: Pick<WorkedOut, 'cutting'>): string {
-  const { newSheets, lowerBound, leastPossible, cost, costLowerBound } = cutting;
-  if (!leastPossible) {
-    return lowerBound < newSheets
-      ? `At least ${lowerBound} are needed for these panels; this plan takes ${newSheets}.`
-      : `No plan needs fewer than ${lowerBound}, but other stock sheets could cost less.`;
-  }
-  return cost === costLowerBound && newSheets > lowerBound
-    ? `No plan costs less for these panels; it takes ${newSheets}.`
-    : `No plan needs fewer: ${newSheets} is the least possible for these panels.`;
 }

@@ -1,5 +1,5 @@
 import type { Job, Revision } from '../../core/job/schema';
-import { materialOf, type Booking, type FirmPiece, type Holders } from './firm-piece';
+import { isLeftBy, isUsedBy, materialOf, type Booking, type FirmPiece, type Holders } from './firm-piece';
 
 /** What issuing a revision changes on the firm's rack. */
 export interface RackChange {
@@ -43,7 +43,7 @@ export function bookRevision(
 
   const left = new Set(record.rack?.in.map(({ id }) => id));
   const isLeftBefore = (piece: FirmPiece) =>
-    piece.from !== undefined && isOf(piece.from, issuing) && !piece.usedUp && !left.has(piece.id);
+    isLeftByUs(piece, issuing) && !piece.usedUp && !left.has(piece.id);
   const superseded = isSteelCut ? [] : pieces.filter(isLeftBefore);
   const isHeld = ({ key }: FirmPiece) => (holders.get(key) ?? []).some((holder) => holder.jobKey !== jobKey);
 
@@ -51,7 +51,7 @@ export function bookRevision(
     .filter(({ key, usedUp }) => used.has(key) && !usedUp)
     .map((piece): FirmPiece => ({ ...piece, usedUp: booking }));
   const givenBack = pieces
-    .filter(({ key, usedUp }) => !isSteelCut && usedUp && isOf(usedUp, issuing) && !used.has(key))
+    .filter((piece) => !isSteelCut && isUsedByUs(piece, issuing) && !used.has(piece.key))
     .map(({ usedUp: _, ...piece }): FirmPiece => piece);
   return {
     put: [...bookedOut, ...givenBack, ...newPieces(pieces, record, booking, issuing, freshKey)],
@@ -67,7 +67,7 @@ function newPieces(
   issuing: Issuing,
   freshKey: () => string,
 ): FirmPiece[] {
-  const known = new Set(pieces.filter(({ from }) => from && isOf(from, issuing)).map(({ id }) => id));
+  const known = new Set(pieces.filter((piece) => isLeftByUs(piece, issuing)).map(({ id }) => id));
   return (record.rack?.in ?? [])
     .filter(({ id }) => !known.has(id))
     .map(({ id, stock, width, height }): FirmPiece => ({
@@ -82,7 +82,7 @@ function newPieces(
 
 function whyNotOurs(piece: FirmPiece, holders: Holders, issuing: Issuing): string | null {
   if (piece.usedUp) {
-    return isOf(piece.usedUp, issuing)
+    return isUsedByUs(piece, issuing)
       ? null
       : `Rack piece ${piece.id} is used up in “${piece.usedUp.job}”, revision ${piece.usedUp.revision}; give it back in this job's rack first.`;
   }
@@ -93,7 +93,15 @@ function whyNotOurs(piece: FirmPiece, holders: Holders, issuing: Issuing): strin
 }
 
 /** Of this entry of the list, or of a file of it that was opened again: then the job has the record itself. */
-function isOf({ jobKey, revision, date }: Booking, issuing: Issuing): boolean {
-  const earlier = issuing.job.revisions.slice(0, -1);
-  return jobKey === issuing.jobKey || earlier.some((one) => one.id === revision && one.date === date);
+function isLeftByUs(piece: FirmPiece, { jobKey, job }: Issuing): boolean {
+  return (
+    piece.from !== undefined && (piece.from.jobKey === jobKey || isLeftBy(job.revisions.slice(0, -1), piece))
+  );
+}
+
+function isUsedByUs(piece: FirmPiece, { jobKey, job }: Issuing): boolean {
+  return (
+    piece.usedUp !== undefined &&
+    (piece.usedUp.jobKey === jobKey || isUsedBy(job.revisions.slice(0, -1), piece))
+  );
 }

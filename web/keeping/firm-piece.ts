@@ -1,4 +1,4 @@
-import type { Job, RackPiece, StockSheet } from '../../core/job/schema';
+import type { Job, RackPiece, Revision, StockSheet } from '../../core/job/schema';
 
 /** A revision of a kept job, as the rack remembers it. */
 export interface Booking {
@@ -66,6 +66,21 @@ export function stateInWords(state: PieceState): string {
     case 'used-up':
       return `used up in “${state.by.job}”, revision ${state.by.revision}`;
   }
+}
+
+/** Whether one of these revisions left the piece; marks are never given twice on a device. */
+export function isLeftBy(revisions: readonly Revision[], { id, from }: FirmPiece): boolean {
+  return revisions.some(
+    (one) =>
+      one.id === from?.revision && one.date === from.date && one.rack?.in.some((piece) => piece.id === id),
+  );
+}
+
+/** Whether one of these revisions cuts the piece up. */
+export function isUsedBy(revisions: readonly Revision[], { id, usedUp }: FirmPiece): boolean {
+  return revisions.some(
+    (one) => one.id === usedUp?.revision && one.date === usedUp.date && one.rack?.out.includes(id),
+  );
 }
 
 /** Stock sheets of a job that a piece could have been cut from: same thickness, coating and face side. */

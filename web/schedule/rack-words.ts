@@ -1,5 +1,5 @@
 import type { Job, RackPiece } from '../../core/job/schema';
-import { stateInWords, type FirmPiece } from '../keeping/firm-piece';
+import { isUsedBy, stateInWords, type FirmPiece } from '../keeping/firm-piece';
 import type { FirmRack } from '../keeping/firm-rack.svelte';
 
 /** What becomes of a piece in the plan, and where the firm's rack disagrees with it. */
@@ -16,7 +16,7 @@ export function rackWords(
   const state = firm.stateOf(firmPiece);
   if (state.kind === 'held-twice') return `${inPlan}; ${stateInWords(state)}`;
   if (state.kind !== 'used-up') return inPlan;
-  const { revision, date } = state.by;
-  const isOurs = job.revisions.some((one) => one.id === revision && one.date === date);
-  return isOurs ? `${inPlan}; booked out by revision ${revision}` : `${inPlan}; ${stateInWords(state)}`;
+  return isUsedBy(job.revisions, firmPiece)
+    ? `${inPlan}; booked out by revision ${state.by.revision}`
+    : `${inPlan}; ${stateInWords(state)}`;
 }

@@ -3,7 +3,7 @@ import type { Finding } from '../../../core/finding';
 import { emptyJob, newFitting, newWall, newZone } from '../../../core/job/defaults';
 import { OpenJob } from '../../../web/job/open-job.svelte';
 import { placeOfFinding, showFinding } from '../../../web/findings/finding-place';
-import { proofOf } from '../../../web/findings/key-figure';
+import { proofText } from '../../../core/drawings/proof-text';
 import { countFindings, isCaution, sortFindings } from '../../../web/findings/station-findings';
 
 const finding = (level: Finding['level'], wall?: string, object?: string): Finding => ({
@@ -88,19 +88,19 @@ describe('the list of findings', () => {
 describe('the proof under the number of stock sheets', () => {
   const cutting = { newSheets: 14, lowerBound: 14, cost: 100, costLowerBound: 100, leastPossible: true };
   const proof = (patch: Partial<typeof cutting>) =>
-    proofOf({ cutting: { ...cutting, ...patch, sheets: [], order: [] } });
+    proofText({ cutting: { ...cutting, ...patch, sheets: [], order: [] } });
 
   it('claims the least possible only where the plan reaches its bound', () => {
-    expect(proof({})).toBe('No plan needs fewer: 14 is the least possible for these panels.');
+    expect(proof({})).toBe('14 stock sheets: no plan needs fewer.');
     expect(proof({ leastPossible: false, lowerBound: 13 })).toBe(
-      'At least 13 are needed for these panels; this plan takes 14.',
+      '14 stock sheets: at least 13 are needed, a better plan may still be found.',
     );
   });
 
   it('speaks of cost where stock sheets of several prices are mixed', () => {
-    expect(proof({ lowerBound: 13 })).toBe('No plan costs less for these panels; it takes 14.');
+    expect(proof({ lowerBound: 13 })).toBe('14 stock sheets: no plan costs less.');
     expect(proof({ leastPossible: false, costLowerBound: 90 })).toBe(
-      'No plan needs fewer than 14, but other stock sheets could cost less.',
+      '14 stock sheets: no plan needs fewer, but other stock sheets could cost less.',
     );
   });
 });

@@ -10,6 +10,10 @@ const stockWords: Readonly<Record<string, string>> = {
   price: 'price',
   hasFace: 'face side',
   spares: 'spares',
+  coating: 'coating',
+  available: 'number to be had',
+  trim: 'margins',
+  tolerance: 'tolerance',
 };
 
 export function putInStock(stock: StockSheet): NamedChange {

@@ -68,6 +68,18 @@ export function setDelivery(wallId: string, delivery: string): NamedChange {
   };
 }
 
+/** Panels are bundled and labelled by room; an empty name takes the wall out of its room. */
+export function setRoom(wallId: string, room: string): NamedChange {
+  return {
+    name: `Set room of ${nameOfWall(wallId)}`,
+    change: (job) =>
+      changeWall(job, wallId, (wall) => {
+        const { room: _, ...rest } = wall;
+        return (room ? { ...rest, room } : rest) as Wall;
+      }),
+  };
+}
+
 export function setRim(
   wallId: string,
   side: 'floor' | 'ceiling' | 'left' | 'right',

@@ -10,8 +10,8 @@ import { shiftsInField, startFields, type StartField } from './start-fields';
 import type { StartQuestion } from './start-figures';
 import type { Counts, StartMeter } from './start-meter';
 
-/** Fields, starts in them, and nests of one search. */
-const mostFields = 150;
+/** Cut panels of all fields looked at, starts in them, and nests of one search. */
+const mostPanels = 6_000;
 const mostStarts = 6_000;
 const mostNests = 160;
 
@@ -34,13 +34,16 @@ export function* searchInside(
   const { pattern, countStockSheets, kerf = 0 } = question;
   const sheetSides = [...new Set([pattern.width, pattern.height])];
   const best = () => places.places[0]!;
-  const fields = startFields(question, counted, (counts) => mostSheets(counts, best()));
+  const fields = startFields(question, counted, (counts) => mostSheets(counts, best())).filter(staysClear);
   const known = new Map<number, number>();
   let compared = 0;
 
   const promising: { field: StartField; growing: GrowingSizes; least: number }[] = [];
-  for (const field of fields.slice(0, mostFields)) {
+  let panels = 0;
+  for (const field of fields) {
     const { x, y, reachX, reachY, counts } = field;
+    panels += counts.cut;
+    if (panels > mostPanels) break;
     pace.spend(workOfField);
     if (pace.isDue()) yield;
     const growing = growingSizes(meter, x, y, [reachX, reachY]);
@@ -94,6 +97,13 @@ export function* searchInside(
     if (counts.full + sheets <= most) enter(field.x + dx, field.y + dy);
   }
   return { compared };
+
+  /** Where more joints are too near to cracks than at the best, sizes do not matter; the count is one all over a field. */
+  function staysClear({ x, y }: StartField): boolean {
+    if (!question.nearJoints) return true;
+    const { count } = question.nearJoints(question.area);
+    return count(meter.startAt(x, y)) <= best().nearCorners;
+  }
 
   /** As it is, not as it should be by what its neighbours are. */
   function enter(x: Hundredth, y: Hundredth): void {

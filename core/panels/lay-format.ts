@@ -6,7 +6,9 @@ import { searchBestStartInSteps } from './best-start';
 import type { CountStockSheets } from './cut-size';
 import { patternOf, type Grid } from './grid';
 import type { JointCell } from './joint-cells';
+import type { JointClearance } from './joint-clearance';
 import type { LaidPiece } from './laid-piece';
+import { nearJointsOfAreas } from './near-joints';
 import type { Pace, Steps } from './pace';
 import type { StartCandidate, StartedPart } from './panel';
 import { searchPartStartsInSteps } from './part-starts';
@@ -41,11 +43,13 @@ export interface FormatQuestion {
   readonly stock: StockSheet;
   readonly countStockSheets: CountStockSheets;
   readonly kerf?: Hundredth | undefined;
+  /** How far joints keep away from where the wall cracks; nowhere if not given. */
+  readonly clearance?: JointClearance | undefined;
 }
 
 /** Lays a zone from one stock sheet, from the start that its layout asks for. */
 export function* layFormatInSteps(question: FormatQuestion, pace: Pace): Steps<FormatLayout> {
-  const { area, layout, stock, countStockSheets, kerf } = question;
+  const { area, layout, stock, countStockSheets, kerf, clearance } = question;
   const pattern = patternOf(layout, stock);
   const leastWidth = toHundredth(layout.leastWidth);
   const divide = (part: Region, grid: Grid): DividedPart => ({
@@ -58,7 +62,8 @@ export function* layFormatInSteps(question: FormatQuestion, pace: Pace): Steps<F
     const grid = { ...pattern, start: startPoint(layout.start, area.box, pattern) };
     return { stock, divided: [divide(area.area, grid)], considered: 1, capped: false, runnersUp: [] };
   }
-  const search = { area, pattern, leastWidth, countStockSheets, kerf };
+  const nearJoints = clearance && nearJointsOfAreas(pattern, clearance);
+  const search = { area, pattern, leastWidth, countStockSheets, kerf, nearJoints };
   if (layout.startEachPart && area.area.length > 1) {
     const { parts, considered, capped, chosen, common } = yield* searchPartStartsInSteps(search, pace);
     const divided = area.area.map((part, i) => divide([part], { ...pattern, start: parts[i]!.start }));

@@ -1,9 +1,11 @@
 import { rectangleOfBox } from '../geometry/polygon';
-import type { Layout, StockSheet } from '../job/schema';
+import type { Layout, StockSheet, Temperatures } from '../job/schema';
 import { toHundredth, type Hundredth } from '../units';
+import type { CrackPlaces } from '../survey/crack-places';
 import { causesOf } from '../zones/edge-causes';
 import type { ZoneArea } from '../zones/zone-area';
 import type { CountStockSheets } from './cut-size';
+import { allowsJoint, jointClearance } from './joint-clearance';
 import { isWholeStock, inReadingOrder } from './laid-piece';
 import {
   isRedivided,
@@ -16,11 +18,13 @@ import {
 import { layoutFindings } from './layout-findings';
 import { markPanels, type IssuedMark } from './marks';
 import { mixFormatsInSteps } from './mix-formats';
+import { nearJointFindings } from './near-joint-findings';
 import type { NarrowPlace } from './narrow-place';
 import { createPace, runSteps, type Pace, type Steps } from './pace';
 import type { Panel, ZoneLayout } from './panel';
 import type { PanelCost, PanelCosts } from './panel-costs';
 import type { JointChange } from './redivide';
+import { planFixing } from './plan-fixing';
 import { narrowPlace } from './sliver';
 
 export type { CountStockSheets, CutSize } from './cut-size';
@@ -35,6 +39,10 @@ export interface LayoutRequest {
   readonly kerf?: Hundredth;
   /** Panels of the zone as last issued; they keep their marks where their outline is the same. */
   readonly issued?: readonly IssuedMark[];
+  /** Of the steel; without them joints are not checked for its growth. */
+  readonly temperatures?: Temperatures | undefined;
+  /** Where the wall cracks, as far as the layout's joints keep away from there. */
+  readonly cracks?: CrackPlaces | undefined;
   /** What stock costs: with it, a layout that lists several formats may mix them. */
   readonly costs?: PanelCosts;
 }
@@ -96,23 +104,32 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
     });
   }
   const { from, changes, mixed } = divided;
+  const zoneId = zone.id;
+  const { temperatures, stock: known } = request;
+  const plan = planFixing({ wallId, zoneId, layout, panels, stock: known, temperatures });
   return {
     start: from.divided[0]?.grid.start ?? { x: area.box.left, y: area.box.bottom },
-    panels,
+    panels: plan.panels,
+    fixing: plan.fixing,
+    creep: plan.creep,
     considered: from.considered,
     ...(from.chosen && { chosen: from.chosen }),
     runnersUp: from.runnersUp,
     ...(from.parts && { parts: from.parts }),
-    findings: layoutFindings({
-      wallId,
-      area,
-      stock,
-      panels,
-      narrow,
-      capped: from.capped,
-      changes,
-      ...(mixed && { mixed }),
-    }),
+    findings: [
+      ...layoutFindings({
+        wallId,
+        area,
+        stock,
+        panels,
+        narrow,
+        capped: from.capped,
+        changes,
+        ...(mixed && { mixed }),
+      }),
+      ...nearJointFindings({ wallId, area, panels, clearance: jointClearance(layout, request.cracks) }),
+      ...plan.findings,
+    ],
   };
 }
 
@@ -126,14 +143,19 @@ interface DividedZone {
 
 /** The zone cut into cells: by one format's grid or by several, and slivers shared out where that is asked. */
 function* divideZone(
-  { area, stock: known, countStockSheets, kerf, costs }: LayoutRequest,
+  { area, stock: known, countStockSheets, kerf, cracks, costs }: LayoutRequest,
   layout: Layout,
   stock: StockSheet,
   pace: Pace,
 ): Steps<DividedZone> {
+  const clearance = jointClearance(layout, cracks);
+  const jointRule = clearance && allowsJoint(clearance, toHundredth(layout.jointGap));
   const formats = formatsToMix(layout, stock, known);
   if (costs && formats.length > 1) {
-    const mix = yield* mixFormatsInSteps({ area, layout, formats, costs, kerf }, pace);
+    const mix = yield* mixFormatsInSteps(
+      { area, layout, formats, costs, kerf, clearance, allowsJoint: jointRule },
+      pace,
+    );
     return {
       from: mix.from,
       parts: mix.divided,
@@ -141,9 +163,9 @@ function* divideZone(
       mixed: { saved: savedBy(mix, costs) },
     };
   }
-  const from = yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf }, pace);
+  const from = yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf, clearance }, pace);
   if (!isRedivided(layout) || from.chosen?.slivers === 0) return { from, parts: from.divided, changes: [] };
-  const { divided, changes } = yield* redivideParts(from.divided, layout, pace);
+  const { divided, changes } = yield* redivideParts(from.divided, layout, pace, jointRule);
   return { from, parts: divided, changes };
 }
 

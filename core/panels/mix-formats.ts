@@ -4,6 +4,7 @@ import { toHundredth, type Hundredth } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
 import { chooseWaysInSteps, compareQuick, type ChosenWays, type Preference } from './choose-ways';
 import { patternOf } from './grid';
+import type { JointClearance } from './joint-clearance';
 import { isWholeStock } from './laid-piece';
 import {
   cellsOf,
@@ -29,6 +30,7 @@ export interface MixQuestion {
   readonly costs: PanelCosts;
   readonly kerf?: Hundredth | undefined;
   readonly allowsJoint?: JointRule | undefined;
+  readonly clearance?: JointClearance | undefined;
 }
 
 export interface MixedLayout {
@@ -55,11 +57,11 @@ interface Candidate {
  * than the cheapest of those: fewest slivers, then least cost, then fewest cut panels.
  */
 export function* mixFormatsInSteps(question: MixQuestion, pace: Pace): Steps<MixedLayout> {
-  const { area, layout, formats, costs, kerf } = question;
+  const { area, layout, formats, costs, kerf, clearance } = question;
   const singles: FormatLayout[] = [];
   for (const stock of formats) {
     const countStockSheets = costs.countOf(stock.id);
-    singles.push(yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf }, pace));
+    singles.push(yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf, clearance }, pace));
   }
   const mixes: (ChosenWays & { from: FormatLayout })[] = [];
   const sources = singles.flatMap((single) => startsToMix(single, question));

@@ -54,7 +54,7 @@ export function* nestPromising(
 }
 
 export function promisingStart(
-  { area, pattern, countNearCorners }: StartQuestion,
+  { area, pattern, nearJoints }: StartQuestion,
   meter: StartMeter,
   x: Hundredth,
   y: Hundredth,
@@ -64,7 +64,7 @@ export function promisingStart(
   const hope = {
     start,
     slivers,
-    nearCorners: countNearCorners?.(start) ?? 0,
+    nearCorners: nearJoints?.(area).count(start) ?? 0,
     stockSheets: full + Math.ceil(covered / (pattern.width * pattern.height) - 1e-9),
     cutPanels: cut,
     cutLength,

@@ -3,6 +3,7 @@ import type { Hundredth } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
 import type { Pattern } from './grid';
 import { cutSizeOf, type CountStockSheets, type CutSize } from './cut-size';
+import type { NearJoints } from './near-joints';
 import type { StartCandidate } from './panel';
 import { cutLengthOf } from './cut-length';
 import { isWholeCell, piecesOfGrid } from './pieces-of-grid';
@@ -17,10 +18,8 @@ export interface StartQuestion {
   readonly countStockSheets: CountStockSheets;
   /** Lost between two panels cut from one sheet; 0 if not given. */
   readonly kerf?: Hundredth | undefined;
-  /** How many joints of a start come too near to a corner of an opening; none if not given. */
-  readonly countNearCorners?: ((start: Point) => number) | undefined;
-  /** Coordinates of starts, each way, at which a joint is just far enough from a corner. */
-  readonly cornerEvents?: { readonly x: readonly Hundredth[]; readonly y: readonly Hundredth[] } | undefined;
+  /** Joints of an area that come too near to where the wall cracks; any joint will do if not given. */
+  readonly nearJoints?: ((area: ZoneArea) => NearJoints) | undefined;
 }
 
 /**
@@ -43,7 +42,7 @@ export function figuresOfStart(question: StartQuestion, start: Point): StartCand
   return {
     start,
     slivers,
-    nearCorners: question.countNearCorners?.(start) ?? 0,
+    nearCorners: question.nearJoints?.(area).count(start) ?? 0,
     stockSheets: pieces.length - cut.length + countStockSheets(cut),
     cutPanels: cut.length,
     cutLength,

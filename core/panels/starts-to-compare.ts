@@ -19,15 +19,16 @@ const leastStarts = 16;
 export function startsToCompare(question: StartQuestion, edges: CrossEdges): StartsToCompare {
   const { box } = question.area;
   const along = axisPatterns(question);
+  const near = question.nearJoints?.(question.area);
   // Joints that mirror onto joints: a panel or a joint in the middle.
   const symmetric = Math.floor((box.left + box.right - along.x.size) / 2);
   const x = axisStarts(
     edges.x,
     along.x,
     [symmetric, symmetric + Math.floor(along.x.pitch / 2), box.left, box.right - along.x.size],
-    question.cornerEvents?.x,
+    near?.events.x,
   );
-  const y = axisStarts(edges.y, along.y, [box.bottom, box.top - along.y.size], question.cornerEvents?.y);
+  const y = axisStarts(edges.y, along.y, [box.bottom, box.top - along.y.size], near?.events.y);
 
   const most = Math.max(leastStarts, mostStartsFor(question));
   if (x.length * y.length <= most) return { x, y, capped: false };

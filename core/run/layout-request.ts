@@ -1,6 +1,7 @@
 import { countStockSheets } from '../cutting/count-stock-sheets';
-import type { Job, Wall } from '../job/schema';
+import type { Job, Layout, Wall } from '../job/schema';
 import type { LayoutRequest } from '../panels/lay-out';
+import { crackPlaces } from '../survey/crack-places';
 import { toHundredth } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
 import { issuedMarks } from './issued-marks';
@@ -21,8 +22,16 @@ export function layoutRequest(job: Job, wall: Wall, area: ZoneArea): LayoutReque
     stock,
     issued: issuedMarks(job, wall.id, area.zone.id),
     kerf: toHundredth(kerf),
+    temperatures: job.temperatures,
     // Ranked by the zone's own panels: what other walls cut must not move this one's start.
     countStockSheets: (cut) => countStockSheets(cut, formatOf(job, own), method, toHundredth(kerf)),
+    cracks: cracksFor(wall, area, layout),
     ...(others.length > 0 && { costs: panelCosts(job, stock) }),
   };
+}
+
+/** Undefined where joints need not keep away from anywhere, so that a wall's other changes lay nothing out again. */
+function cracksFor(wall: Wall, { box }: ZoneArea, { clearOfCorners = 0, clearOfBoardJoints = 0 }: Layout) {
+  const reach = toHundredth(Math.max(clearOfCorners, clearOfBoardJoints));
+  return reach > 0 ? crackPlaces(wall, box, reach) : undefined;
 }

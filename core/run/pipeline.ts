@@ -96,7 +96,7 @@ function keyOf(job: Job, wall: Wall): string {
 }
 
 /** Everything that the layout of a zone depends on: of the wall only what cuts the zone. */
-function keyOfLayout(job: Job, { wallId, area, stock, issued }: LayoutRequest): string {
+function keyOfLayout(job: Job, { wallId, area, stock, issued, cracks }: LayoutRequest): string {
   const { zone, box, area: region, boundaries } = area;
   const { method, kerf } = job.cutting;
   return JSON.stringify([
@@ -111,6 +111,7 @@ function keyOfLayout(job: Job, { wallId, area, stock, issued }: LayoutRequest): 
     method,
     kerf,
     issued,
+    cracks,
     job.currency,
   ]);
 }

@@ -122,7 +122,7 @@ function meanMost(f: Table, g: Table): readonly number[] {
 }
 
 /** Per size whether it fits some carrier as it is (1), turned (2), both (3). */
-function waysToLie(sizes: readonly BoundSize[], carriers: readonly Extent[]): Uint8Array {
+export function waysToLie(sizes: readonly BoundSize[], carriers: readonly Extent[]): Uint8Array {
   return Uint8Array.from(sizes, ({ width, height }) => {
     const lying = carriers.some((carrier) => width <= carrier.width && height <= carrier.height);
     const standing = carriers.some((carrier) => height <= carrier.width && width <= carrier.height);

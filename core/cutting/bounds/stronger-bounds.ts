@@ -1,0 +1,48 @@
+import type { PanelKind } from '../kinds';
+import { weighQuickly } from '../lower-bound';
+import type { CuttingTask } from '../plan';
+import { boundGroups, sumOf, type BoundPart, type Bounds } from './bound-part';
+import { improveWeights } from './line-weights';
+
+/**
+ * Bounds that take longer than `boundsOf` and say more: the same weighings, then weights made for the panels at
+ * hand (see `line-weights.ts`).
+ *
+ * Each `next()` is one step of a few milliseconds and yields the best bounds so far, never lower than before. It ends
+ * by itself when it knows nothing more, or when the bounds reach `plan`.
+ *
+ * @param plan figures of some plan for this task; see `boundsOf` for what follows from it
+ */
+export function* strongerBounds(
+  task: CuttingTask,
+  kinds: readonly PanelKind[],
+  plan?: Bounds,
+): Generator<Bounds, void, void> {
+  const groups = boundGroups(task, kinds, plan);
+  const parts = groups.flatMap(({ whole, apart }) => [whole, ...apart]).filter(({ isEmpty }) => !isEmpty);
+  for (const part of parts) {
+    weighQuickly(part);
+    yield sumOf(groups);
+  }
+  for (const part of parts) {
+    for (const costs of whatCounts(part)) {
+      if (isReached()) return;
+      const { sizes, carriers } = part;
+      for (const step of improveWeights({ sizes, carriers, costs }, part.consider))
+        yield step ?? sumOf(groups);
+    }
+  }
+  yield sumOf(groups);
+
+  function isReached(): boolean {
+    const { newSheets, cost } = sumOf(groups);
+    return plan !== undefined && newSheets >= plan.newSheets && cost >= plan.cost;
+  }
+}
+
+/** The number of stock sheets, and their money where that is something else. */
+function whatCounts({ formats }: BoundPart): number[][] {
+  const number = formats.map(() => 1);
+  const money = formats.map(({ price }) => price);
+  return new Set(money).size > 1 && money.every((price) => price > 0) ? [number, money] : [number];
+}

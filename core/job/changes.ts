@@ -150,7 +150,8 @@ export function removeStock(job: Job, id: string): Job {
 
 /** `prefix` followed by the lowest number that no opening, fitting or zone of the wall has. */
 export function freshId(wall: Wall, prefix: string): string {
-  const taken = new Set([...wall.openings, ...wall.fittings, ...wall.zones].map((object) => object.id));
+  const objects = [...wall.openings, ...wall.fittings, ...wall.zones, ...(wall.lines ?? [])];
+  const taken = new Set(objects.map((object) => object.id));
   for (let n = 1; ; n++) if (!taken.has(prefix + n)) return prefix + n;
 }
 

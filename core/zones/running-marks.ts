@@ -1,6 +1,6 @@
 import { boxOfOutline } from '../geometry/arc';
 import { boxOf, type Box, type Point } from '../geometry/polygon';
-import type { Fitting, Opening, Vertex } from '../job/schema';
+import type { Fitting, Opening, SurveyLine, Vertex } from '../job/schema';
 import { pointOf } from '../job/shape';
 import type { KeepOut, SurveyedWall } from '../survey/surveyed-wall';
 import { toHundredth, type Hundredth } from '../units';
@@ -8,7 +8,8 @@ import type { ZoneArea } from './zone-area';
 
 /** What stands at a running dimension; `corner` is a corner of a free outline that is none of its extremes. */
 export interface Marked {
-  readonly kind: 'wall' | 'opening' | 'fitting' | 'zone';
+  /** `line`: a joint of the ground. */
+  readonly kind: 'wall' | 'opening' | 'fitting' | 'zone' | 'line';
   readonly id: string;
   readonly edge: 'left' | 'right' | 'bottom' | 'top' | 'centre' | 'corner';
   /** For outlines and shapes: which vertices of the job file stand here. */
@@ -38,7 +39,8 @@ export interface DrawnWall extends Pick<SurveyedWall, 'wall' | 'outline'> {
  *
  * Rectangular openings and zones give their edges, rectangular fittings their edges and their centre, circles
  * their centre, free shapes their extremes and corners. Arcs reach as far as their circle does. Equal
- * positions (to the hundredth) are one mark; what stands there is in the order wall, openings, fittings, zones.
+ * positions (to the hundredth) are one mark; what stands there is in the order wall, openings, fittings,
+ * joints of the ground, zones.
  *
  * @returns positions in hundredths from the wall's datum, which is the origin of the wall's frame
  */
@@ -60,8 +62,15 @@ export function runningMarks(
     markEdges(marks, kind, id, box);
     if (kind === 'fitting') markCentre(marks, kind, id, middleOf(box));
   });
+  for (const line of wall.lines ?? []) markLine(marks, line);
   for (const { zone, box } of zones) markShape(marks, 'zone', zone.id, box, zone.shape);
   return { along: sorted(along), up: sorted(up) };
+}
+
+/** An upright line at its place along the foot, a level one at its height; a slanted one is found in its table. */
+function markLine({ along, up }: Marks, { id, from, to }: SurveyLine): void {
+  if (from[0] === to[0]) add(along, toHundredth(from[0]), { kind: 'line', id, edge: 'centre' });
+  if (from[1] === to[1]) add(up, toHundredth(from[1]), { kind: 'line', id, edge: 'centre' });
 }
 
 interface Marks {

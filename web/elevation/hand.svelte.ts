@@ -1,3 +1,4 @@
+import type { StartingBatten } from '../../core/panels/fixing-order';
 import type { Panel } from '../../core/panels/panel';
 import type { Fitting, Opening, Wall, Zone } from '../../core/job/schema';
 import { boxOfVertices, findWall, type MmPoint, type ObjectRef } from '../../core/job/shape';
@@ -57,6 +58,11 @@ export class Hand {
 
   get wall(): Wall | undefined {
     return this.open.wall;
+  }
+
+  /** What the first panels of the wall on the screen stand on, as last worked out. */
+  get battens(): readonly StartingBatten[] {
+    return this.worked?.zones.flatMap(({ layout }) => layout?.fixing.battens ?? []) ?? [];
   }
 
   /** The panels of the wall on the screen, as last worked out. */

@@ -2,11 +2,16 @@ import type { Marked } from '../../core/zones/running-marks';
 import type { Wall } from '../../core/job/schema';
 import type { Selection } from '../job/open-job.svelte';
 import { nameOfObject, nameOfWall } from '../job/changes/names';
+import { nameOfLine } from '../job/changes/survey-lines';
 import type { TapeMark, TapeMarked } from './tape-marks';
 
 /** What stands at a mark, in words: "left edge of door D1". */
 export function wordsOfMarked(wall: Wall, { kind, id, edge }: TapeMarked): string {
   if (kind === 'joint') return `joint in zone ${id}`;
+  if (kind === 'line') {
+    const line = wall.lines?.find((entry) => entry.id === id);
+    return line ? nameOfLine(line) : `joint ${id}`;
+  }
   const name = kind === 'wall' ? nameOfWall(id) : nameOfObject(wall, { kind, id });
   return `${edgeWords[edge]} of ${name}`;
 }

@@ -12,6 +12,7 @@ import type { Marked } from '../../core/zones/running-marks';
 import type { NamedChange } from '../job/changes/named-change';
 import { nameOfObject } from '../job/changes/names';
 import { moveBy, moveWallEdge, stretchTo } from '../job/changes/objects';
+import { setLine } from '../job/changes/survey-lines';
 import type { TapeMarked } from './tape-marks';
 
 export type Axis = 'x' | 'y';
@@ -44,6 +45,7 @@ export function changeForFigure(
   does: FigureDoes,
 ): TypedFigure {
   if (marked.kind === 'wall') return { change: moveWallEdge(wall, axis, from, to) };
+  if (marked.kind === 'line') return moveLine(wall, marked.id, axis, to);
   const ref: ObjectRef = { kind: marked.kind, id: marked.id };
   const object = findObject(wall, ref);
   if (!object) return { fault: `There is no ${marked.kind} ${marked.id} any more.` };
@@ -54,6 +56,13 @@ export function changeForFigure(
   return box.width > 0 && box.height > 0
     ? { change: stretchTo(wall, ref, box) }
     : { fault: faultOfStretch(boxOfObject(object), marked.edge, nameOfObject(wall, ref)) };
+}
+
+function moveLine(wall: Wall, id: string, axis: Axis, to: number): TypedFigure {
+  const line = wall.lines?.find((entry) => entry.id === id);
+  if (!line) return { fault: `There is no joint ${id} any more.` };
+  const moved = ([x, y]: readonly [number, number]): [number, number] => (axis === 'x' ? [to, y] : [x, to]);
+  return { change: setLine(wall.id, line, { from: moved(line.from), to: moved(line.to) }) };
 }
 
 /** The box with one edge moved; the others stay. */

@@ -101,15 +101,13 @@ function panelLabel(
       ? [{ kind: 'text', text: order, at: { x: right, y: top - 3.5 }, height: 3.5, anchor: 'end' } as const]
       : []),
     line(`${sizeText(width, height)}${panel.full ? ', whole' : ''}`, 18.5, 5, { weight: 'semi-bold' }),
-    line(wallText(wall.wall, zone.zone), 25, 3.5),
-    ...(panel.closing
-      ? [
-          line('Closing panel: measure on the wall before cutting.', 30.8, 3.5, {
-            weight: 'semi-bold',
-            colour: 'red-lead',
-          }),
-        ]
-      : []),
+    line(wallText(wall.wall), 24.6, 3.5),
+    panel.closing
+      ? line('Closing panel: measure on the wall before cutting.', 29.8, 3.5, {
+          weight: 'semi-bold',
+          colour: 'red-lead',
+        })
+      : line(named('zone', zone.zone), 29.8, 3.5),
     line(`Bundle ${bundle.number}, ${deliveryText(bundle.delivery)}; from ${source}`, 34.6, 2.5, {
       colour: 'soft',
     }),
@@ -180,13 +178,12 @@ function insideOf({ left, right, top, bottom }: PaperBox): PaperBox {
   return { left: left + inset, right: right - inset, top: top - inset, bottom: bottom + inset };
 }
 
-function wallText(
-  wall: { id: string; name: string; room?: string | undefined },
-  zone: { id: string; name: string },
-): string {
-  const named = (word: string, { id, name }: { id: string; name: string }) =>
-    `${word} ${id}${name ? ` ${name}` : ''}`;
-  return [...(wall.room ? [wall.room] : []), named('wall', wall), named('zone', zone)].join(', ');
+function wallText(wall: { id: string; name: string; room?: string | undefined }): string {
+  return [...(wall.room ? [wall.room] : []), named('wall', wall)].join(', ');
+}
+
+function named(word: string, { id, name }: { id: string; name: string }): string {
+  return `${word} ${id}${name ? ` ${name}` : ''}`;
 }
 
 function jobText({ job }: WorkedOut): string {

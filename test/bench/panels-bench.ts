@@ -11,6 +11,7 @@ import { surveyWall } from '../../core/survey/survey';
 import { toHundredth } from '../../core/units';
 import type { ZoneArea } from '../../core/zones/zone-area';
 import { zoneAreas } from '../../core/zones/zone-areas';
+import { benchBruteForce, benchPlainWays } from './starts-bench';
 
 const stock: StockSheet = {
   id: 'S1',
@@ -23,7 +24,10 @@ const stock: StockSheet = {
   spares: 0,
 };
 
-/** Prints medians of best-start searches, in processor time, and a checksum of what they found. */
+/**
+ * Prints medians of best-start searches, in processor time, and a checksum of what they found; then how they compare
+ * with the plain ways and with every start of a raster.
+ */
 export async function panelsBench(): Promise<void> {
   for (const { name, work } of demoZones()) report(name, 25, () => [work()]);
 
@@ -54,6 +58,9 @@ export async function panelsBench(): Promise<void> {
 
   const hall = zone(50_000, 50_000, 30, seeded(11));
   report('10,000-panel hall, best start, not exhaustive', 1, () => [lay(hall)]);
+
+  benchPlainWays();
+  benchBruteForce();
 }
 
 function lay(area: ZoneArea): ZoneLayout {

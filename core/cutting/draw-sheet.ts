@@ -1,4 +1,4 @@
-import { boxOf, translate, type Polygon } from '../geometry/polygon';
+import { boxOf, translate, type Point, type Polygon } from '../geometry/polygon';
 import { layOutTree, treeOf, type TreeLayout } from './cut-tree';
 import type { FilledSheet } from './fill-sheet';
 import { freeSpaces, occupy } from './free-spaces';
@@ -13,10 +13,17 @@ export interface DrawnCut extends Cut {
   readonly host?: number;
 }
 
+export interface DrawnPanel {
+  readonly kind: number;
+  readonly pose: number;
+}
+
 /** A filled stock sheet with coordinates, cuts and offcuts; which panel of a kind lies where is still open. */
 export interface DrawnSheet {
-  /** By number of the place: its shape in the stock sheet's frame. */
+  /** Shapes of the panels in the stock sheet's frame; a slanted pair has two. */
   readonly shapes: readonly Polygon[];
+  /** Which kind, in which pose, each shape is; of a slanted pair by the single kinds. */
+  readonly panels: readonly DrawnPanel[];
   readonly cuts: readonly DrawnCut[];
   readonly offcuts: readonly Offcut[];
   /** Area of the largest offcut that is kept; 0 without one. */
@@ -33,10 +40,11 @@ export function drawSheet(
   width: number,
   height: number,
   filled: FilledSheet,
+  single: readonly PanelKind[] = kinds,
 ): DrawnSheet {
   if (task.method === 'free') return drawFree(task, kinds, width, height, filled);
   const drawn = (['x', 'y'] as const).map((first) =>
-    drawEdgeToEdge(task, kinds, width, height, filled, first),
+    drawEdgeToEdge(task, kinds, width, height, filled, first, single),
   );
   const [a, b] = drawn as [DrawnSheet, DrawnSheet];
   return b.largestOffcut > a.largestOffcut ||
@@ -74,7 +82,7 @@ function drawFree(
   }
   const kept = offcuts.filter(({ keep }) => keep);
   const rects = kept.map(({ x, y, width: w, height: h }): Rect => [x, y, x + w, y + h]);
-  return finished(filled, shapes, traceCuts(shapes, rects, width, height, kerf), offcuts);
+  return finished(filled, kinds, shapes, traceCuts(shapes, rects, width, height, kerf), offcuts);
 }
 
 function drawEdgeToEdge(
@@ -84,6 +92,7 @@ function drawEdgeToEdge(
   height: number,
   filled: FilledSheet,
   first: 'x' | 'y',
+  single: readonly PanelKind[],
 ): DrawnSheet {
   const { places, spaces } = filled;
   const { kerf } = task;
@@ -143,7 +152,43 @@ function drawEdgeToEdge(
       cutOut(number, x + left, y + bottom, right - left, top - bottom);
     }
   });
-  return finished(filled, shapes, cuts, offcuts);
+  const whole = finished(filled, kinds, shapes, cuts, offcuts);
+  return places.some(({ kind, pose }) => kinds[kind]!.poses[pose]!.parts)
+    ? partPairs(whole, filled, kinds, single, corners)
+    : whole;
+}
+
+/** Every slanted pair parted by one more cut, after its rectangle has come out. */
+function partPairs(
+  whole: DrawnSheet,
+  { places }: FilledSheet,
+  kinds: readonly PanelKind[],
+  single: readonly PanelKind[],
+  corners: readonly (readonly [number, number])[],
+): DrawnSheet {
+  const shapes: Polygon[] = [];
+  const panels: DrawnPanel[] = [];
+  const slants: DrawnCut[] = [];
+  const numbers = places.map((place, i) => {
+    const number = shapes.length;
+    const [x, y] = corners[i]!;
+    const { parts, slant } = kinds[place.kind]!.poses[place.pose]!;
+    if (!parts || !slant) {
+      shapes.push(whole.shapes[i]!);
+      panels.push(whole.panels[i]!);
+      return number;
+    }
+    for (const { kind, pose, x: left, y: bottom } of parts) {
+      shapes.push(translate(single[kind]!.poses[pose]!.shape, x + left, y + bottom));
+      panels.push({ kind, pose });
+    }
+    const [from, to] = slant.map((point) => ({ x: x + point.x, y: y + point.y })) as [Point, Point];
+    slants.push({ from, to });
+    return number;
+  });
+  const cuts = whole.cuts.map((cut) => (cut.host === undefined ? cut : { ...cut, host: numbers[cut.host]! }));
+  const length = slants.reduce((sum, cut) => sum + cutLength(cut), whole.cutLength);
+  return { ...whole, shapes, panels, cuts: [...cuts, ...slants], cutLength: Math.round(length) };
 }
 
 function offcutOf([left, bottom, right, top]: Rect, { kerf, leastOffcut }: CuttingTask): Offcut {
@@ -160,6 +205,7 @@ function worth({ width, height, keep }: Offcut): number {
 
 function finished(
   { places }: FilledSheet,
+  kinds: readonly PanelKind[],
   shapes: readonly Polygon[],
   cuts: readonly DrawnCut[],
   offcuts: readonly Offcut[],
@@ -170,6 +216,7 @@ function finished(
   }
   return {
     shapes,
+    panels: places.map(({ kind, pose }) => ({ kind: kinds[kind]!.single ?? kind, pose })),
     cuts,
     offcuts,
     largestOffcut,

@@ -1,8 +1,9 @@
-import { boxOf, polygonArea, rectangle, type Box, type Polygon } from '../geometry/polygon';
+import { boxOf, polygonArea, rectangle, type Box, type Point, type Polygon } from '../geometry/polygon';
 import { freeSpaces, occupy } from './free-spaces';
 import type { CutPanel, CuttingTask } from './plan';
 import { allTurns, shapeKey, turned, type Turn } from './poses';
 import { coverOf, type Rect } from './slabs';
+import type { PairPart } from './slanted-pairs';
 
 /** Panels that are alike count as one kind: same shape, however turned, and the same stock. */
 export interface PanelKind {
@@ -20,6 +21,8 @@ export interface PanelKind {
   /** Sides of its bounding rectangle. */
   readonly longSide: number;
   readonly shortSide: number;
+  /** Where some panels are paired (see `slanted-pairs.ts`): number of the kind among all single kinds. */
+  readonly single?: number;
 }
 
 export interface Pose {
@@ -32,6 +35,9 @@ export interface Pose {
   readonly cover: readonly Rect[];
   /** Rectangles of waste inside its box, kerf to the panel taken off, apart from each other by a kerf. */
   readonly waste: readonly Rect[];
+  /** The two panels of a slanted pair, and the cut that parts them, in the frame of the pose. */
+  readonly parts?: readonly PairPart[];
+  readonly slant?: readonly [Point, Point];
 }
 
 /**

@@ -8,6 +8,8 @@ import { hasLimits } from './shortage';
 export interface NestTask {
   readonly task: CuttingTask;
   readonly kinds: readonly PanelKind[];
+  /** Kinds of all panels, where some of `kinds` are slanted pairs (see `slanted-pairs.ts`). Bounds go by these. */
+  readonly single?: readonly PanelKind[];
 }
 
 /** A stock sheet with what is on it, by kinds; which panel of a kind goes where is decided last. */

@@ -14,7 +14,7 @@ export function drawn(drawings: Drawings, nestTask: NestTask, sheet: NestedSheet
   let drawing = drawings.get(sheet.filled);
   if (!drawing) {
     const { width, height } = sizeOf(nestTask, sheet);
-    drawing = drawSheet(nestTask.task, nestTask.kinds, width, height, sheet.filled);
+    drawing = drawSheet(nestTask.task, nestTask.kinds, width, height, sheet.filled, nestTask.single);
     drawings.set(sheet.filled, drawing);
   }
   return drawing;
@@ -31,13 +31,14 @@ export function writePlan(
   bounds: Bounds,
   drawings: Drawings,
 ): DeliveryPlan {
-  const { task, kinds } = nestTask;
+  const { task } = nestTask;
+  const kinds = nestTask.single ?? nestTask.kinds;
   const taken = kinds.map(() => 0);
   const turnOf = turnFinder(nestTask);
   const planned = sheets.map((sheet): PlannedSheet => {
     const { width, height } = sizeOf(nestTask, sheet);
     const drawing = drawn(drawings, nestTask, sheet);
-    const placements = sheet.filled.places.map(({ kind, pose }, place): Placement => {
+    const placements = drawing.panels.map(({ kind, pose }, place): Placement => {
       const member = kinds[kind]!.members[taken[kind]!]!;
       taken[kind]!++;
       return {
@@ -92,7 +93,8 @@ function withMargins(planned: PlannedSheet, format: StockFormat, kerf: number): 
 }
 
 /** How a panel, as it is drawn on the wall, becomes the shape that lies on the stock sheet. */
-function turnFinder({ task, kinds }: NestTask): (member: number, kind: number, pose: number) => Turn {
+function turnFinder({ task, ...read }: NestTask): (member: number, kind: number, pose: number) => Turn {
+  const kinds = read.single ?? read.kinds;
   const known = new Map<string, Turn>();
   return (member, kind, number) => {
     const pose = kinds[kind]!.poses[number]!;

@@ -16,6 +16,7 @@ export function executeCuts(sheet: PlannedSheet, usable: Box, kerf: number): str
   const panels = new Map(sheet.placements.map((placement) => [placement.mark, placement.outline]));
   let pieces: Box[] = [usable];
   const opened = new Set<string>();
+  const parted = new Set<string>();
   for (const cut of sheet.cuts) {
     if (cut.opens !== undefined) {
       if (opened.has(cut.opens)) continue;
@@ -34,13 +35,23 @@ export function executeCuts(sheet: PlannedSheet, usable: Box, kerf: number): str
       pieces = [...pieces.filter((piece) => !isSame(piece, box)), ...waste(outline, box, own, kerf)];
       continue;
     }
-    const parted = partAll(pieces, cut, kerf);
-    if (parted) pieces = parted;
+    if (cut.from.x !== cut.to.x && cut.from.y !== cut.to.y) {
+      const pair = partPair(pieces, cut, panels, kerf);
+      if (!pair) faults.push(`the cut ${show(cut)} parts no two panels in their rectangle.`);
+      else {
+        pieces = pieces.filter((piece) => piece !== pair.piece);
+        for (const mark of pair.marks) parted.add(mark);
+      }
+      continue;
+    }
+    const rest = partAll(pieces, cut, kerf);
+    if (rest) pieces = rest;
     else faults.push(`the cut ${show(cut)} does not run right across a piece.`);
   }
   for (const [mark, outline] of panels) {
     const box = boxOf(outline.outer);
     const isRectangle = polygonArea(outline) === (box.right - box.left) * (box.top - box.bottom);
+    if (parted.has(mark)) continue;
     if (isRectangle ? !pieces.some((piece) => isSame(piece, box)) : !opened.has(mark)) {
       faults.push(`${mark} has not come out.`);
     }
@@ -51,6 +62,43 @@ export function executeCuts(sheet: PlannedSheet, usable: Box, kerf: number): str
       faults.push(`an offcut ${width} × ${height} has not come out.`);
   }
   return faults;
+}
+
+/** A slanted cut from side to side of a piece may turn out unevenly by so many hundredths, as its panels are rounded. */
+const UNEVEN = 5;
+
+/** The piece that a slanted cut runs right across, and the two panels that it leaves there, both finished. */
+function partPair(
+  pieces: readonly Box[],
+  { from, to }: Cut,
+  panels: ReadonlyMap<string, Polygon>,
+  kerf: number,
+): { piece: Box; marks: string[] } | null {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const distance = ({ x, y }: Point) =>
+    Math.abs((to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x)) / length;
+  for (const piece of pieces) {
+    const onSide = ({ x, y }: Point) =>
+      x >= piece.left &&
+      x <= piece.right &&
+      y >= piece.bottom &&
+      y <= piece.top &&
+      (x === piece.left || x === piece.right || y === piece.bottom || y === piece.top);
+    if (!onSide(from) || !onSide(to)) continue;
+    const inside = [...panels].filter(([, { outer }]) => outer.every(onSide));
+    const slants = inside.map(([, { outer }]) =>
+      outer.flatMap((a, i) => {
+        const b = outer[(i + 1) % outer.length]!;
+        return a.x === b.x || a.y === b.y ? [] : [[distance(a), distance(b)] as const];
+      }),
+    );
+    if (inside.length !== 2 || slants.some((own) => own.length !== 1)) continue;
+    const [near, far] = slants.map((own) => own[0]!).sort((p, q) => p[0] + p[1] - q[0] - q[1]);
+    const isNear = near!.every((gap) => gap === 0);
+    const isFar = far!.every((gap) => gap >= kerf - 1e-6 && gap <= kerf + UNEVEN);
+    if (isNear && isFar) return { piece, marks: inside.map(([mark]) => mark) };
+  }
+  return null;
 }
 
 function show({ from, to }: Cut): string {

@@ -1,0 +1,56 @@
+import { compare } from './measure';
+import { readNestTask, type NestTask } from './nest';
+import type { CuttingTask, DeliveryPlan } from './plan';
+import { pairedTask } from './slanted-pairs';
+import { cutLength } from './trace-cuts';
+
+/** Searches a task read once. */
+export type NestSearch = (nestTask: NestTask, seed: number) => Generator<DeliveryPlan, void, void>;
+
+/**
+ * Where panels with sloping edges save room in pairs, two searches go step by step beside each other, one with the
+ * pairs and one without, and the better plan counts: so it is never worse than by bounding rectangles. Otherwise it is
+ * the one search alone.
+ */
+export function* searchWithPairs(
+  task: CuttingTask,
+  seed: number,
+  search: NestSearch,
+): Generator<DeliveryPlan, void, void> {
+  const plain = readNestTask(task);
+  const paired = pairedTask(plain);
+  if (!paired) {
+    yield* search(plain, seed);
+    return;
+  }
+  let runs = [search(plain, seed), search(paired, seed)];
+  let best: DeliveryPlan | null = null;
+  let bestMeasure: readonly number[] = [];
+  while (runs.length > 0) {
+    runs = runs.filter((run) => {
+      const { value, done } = run.next();
+      if (done) return false;
+      if (value === best) return true;
+      const own = measureOf(task, value);
+      if (!best || compare(own, bestMeasure) < 0) [best, bestMeasure] = [value, own];
+      // Once a plan is proved, a search that is behind in money or stock sheets only wastes time.
+      const isProved = best.newSheets <= best.lowerBound && best.cost <= best.costLowerBound;
+      return !isProved || (value.cost === best.cost && value.newSheets === best.newSheets);
+    });
+    if (runs.length === 0 || !best) return;
+    yield best;
+  }
+}
+
+/** As plans are measured while they are nested, but for what cannot be had. */
+function measureOf(task: CuttingTask, { sheets, newSheets, cost }: DeliveryPlan): readonly number[] {
+  const racked = sheets.flatMap(({ fromRack }) => (fromRack === null ? [] : [fromRack]));
+  const value = racked.reduce((sum, id) => sum + (task.rack.find((piece) => piece.id === id)?.value ?? 0), 0);
+  let offcut = 0;
+  let length = 0;
+  for (const { offcuts, cuts } of sheets) {
+    for (const { keep, width, height } of offcuts) if (keep) offcut = Math.max(offcut, width * height);
+    length += Math.round(cuts.reduce((sum, cut) => sum + cutLength(cut), 0));
+  }
+  return [cost + value, newSheets, racked.length, -offcut, length];
+}

@@ -67,11 +67,15 @@ export function newZone(job: Job, wall: Wall, box: MmBox, buildUp = 'steel-panel
   return layout ? { ...zone, layout } : zone;
 }
 
-/** The first stock sheet from the best start, no joint gap, no stagger; undefined if the job has no stock. */
+/**
+ * The first stock sheet from the best start, no joint gap, no stagger, joints clear of the corners of openings, where
+ * walls crack; undefined if the job has no stock.
+ */
 export function defaultLayout(job: Job): Layout | undefined {
   const stock = job.stock[0];
   if (!stock) return undefined;
-  return { stock: stock.id, start: 'best', turned: false, jointGap: 0, stagger: 0, leastWidth: 50 };
+  const plain = { start: 'best', turned: false, jointGap: 0, stagger: 0, leastWidth: 50 } as const;
+  return { stock: stock.id, ...plain, clearOfCorners };
 }
 
 /** A rectangular wall from its datum, with nothing on it and no rim. */
@@ -110,6 +114,8 @@ export function emptyJob(name = 'New job'): Job {
 const defaultStock: readonly StockSheet[] = [stockSheet('S1', 500, 500), stockSheet('S2', 1000, 2000)];
 
 const doorHandle = 1050;
+
+const clearOfCorners = 100;
 
 const openings: Readonly<Record<OpeningKind, DefaultObject>> = {
   door: { label: 'Door', prefix: 'D', width: 926, height: 2040, y: 0, clearance: 60, round: false },

@@ -34,7 +34,10 @@ describe('new things', () => {
     full = addZone(full, 'A', newZone(full, full.walls[0]!, { x: 0, y: 1000, width: 2000, height: 1000 }));
     expect(readJobObject(full)).toEqual({ job: full, findings: [] });
     expect(full.walls[0]!.openings[0]).toMatchObject({ id: 'D1', kind: 'door', hinge: 'left', y: 0 });
-    expect(full.walls[0]!.zones[0]).toMatchObject({ id: 'Z1', layout: { stock: 'S1', start: 'best' } });
+    expect(full.walls[0]!.zones[0]).toMatchObject({
+      id: 'Z1',
+      layout: { stock: 'S1', start: 'best', clearOfCorners: 100 },
+    });
     expect(newFitting(full.walls[0]!, 'socket').id).toBe('K2');
   });
 

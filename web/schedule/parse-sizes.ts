@@ -37,6 +37,14 @@ export function parseOptionalCount(text: string): Entry<number | undefined> {
   return text.trim() === '' ? { value: undefined } : parseCount(text);
 }
 
+/** Degrees Celsius, as far as the job file takes them. */
+export function parseTemperature(text: string): Entry<number> {
+  const value = Number(text.trim().replace('−', '-').replace(',', '.'));
+  return text.trim() !== '' && value >= -60 && value <= 150
+    ? { value }
+    : { fault: 'Type a temperature in degrees Celsius, such as 18.' };
+}
+
 /** An area in mm², above 0, or nothing. */
 export function parseOptionalArea(text: string): Entry<number | undefined> {
   const tidy = text.trim().replace(/[\s']/g, '').replace(',', '.');

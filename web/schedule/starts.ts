@@ -28,11 +28,12 @@ export function startOfChoice(choice: StartChoice, { start }: Pick<ZoneLayout, '
 
 /** "7 stock sheets, 5 of 16 panels cut, no slivers, symmetrical" */
 export function startInWords(candidate: StartCandidate): string {
-  const { stockSheets, cutPanels, panels, slivers, asymmetry } = candidate;
+  const { stockSheets, cutPanels, panels, slivers, nearCorners, asymmetry } = candidate;
   return [
     countText(stockSheets, 'stock sheet'),
     `${cutPanels} of ${countText(panels, 'panel')} cut`,
     slivers === 0 ? 'no slivers' : countText(slivers, 'sliver'),
+    ...(nearCorners > 0 ? [countText(nearCorners, ...jointsByCracks)] : []),
     asymmetry === 0 ? 'symmetrical' : 'not symmetrical',
   ].join(', ');
 }
@@ -41,6 +42,7 @@ export function startInWords(candidate: StartCandidate): string {
 export function tradeInWords(chosen: StartCandidate, other: StartCandidate): string {
   const differences = [
     compare(other.slivers - chosen.slivers, 'sliver'),
+    compare(other.nearCorners - chosen.nearCorners, ...jointsByCracks),
     compare(other.stockSheets - chosen.stockSheets, 'stock sheet'),
     compare(other.cutPanels - chosen.cutPanels, 'cut panel'),
     compare(other.panels - chosen.panels, 'panel'),
@@ -59,7 +61,13 @@ export function startPlace({ start }: Pick<StartCandidate, 'start'>): string {
   return `${hundredthFigure(start.x)} from left, ${hundredthFigure(start.y)} from floor`;
 }
 
-function compare(count: number, noun: string): { gives: boolean; text: string } | null {
+/** Too near to a corner of an opening or to a board joint. */
+const jointsByCracks = ['joint where the wall cracks', 'joints where the wall cracks'] as const;
+
+function compare(count: number, one: string, many?: string): { gives: boolean; text: string } | null {
   if (count === 0) return null;
-  return { gives: count < 0, text: `${countText(Math.abs(count), noun)} ${count > 0 ? 'more' : 'fewer'}` };
+  return {
+    gives: count < 0,
+    text: `${countText(Math.abs(count), one, many)} ${count > 0 ? 'more' : 'fewer'}`,
+  };
 }

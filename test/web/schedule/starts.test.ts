@@ -19,6 +19,9 @@ describe('a start in words', () => {
     expect(startInWords({ ...best, stockSheets: 1, slivers: 2, asymmetry: 500 })).toBe(
       '1 stock sheet, 6 of 16 panels cut, 2 slivers, not symmetrical',
     );
+    expect(startInWords({ ...best, nearCorners: 2 })).toBe(
+      '14 stock sheets, 6 of 16 panels cut, no slivers, 2 joints where the wall cracks, symmetrical',
+    );
   });
 
   it.each([
@@ -26,6 +29,7 @@ describe('a start in words', () => {
     [{ stockSheets: 15 }, '1 stock sheet more'],
     [{ cutPanels: 10, panels: 20 }, '4 cut panels more, 4 panels more'],
     [{ stockSheets: 15, cutPanels: 4 }, '1 stock sheet more, but 2 cut panels fewer'],
+    [{ stockSheets: 13, nearCorners: 1 }, '1 joint where the wall cracks more, but 1 stock sheet fewer'],
     [{ asymmetry: 100 }, 'less even'],
   ])('weighs another against it: %j', (patch, words) => {
     expect(tradeInWords(best, { ...best, ...patch })).toBe(words);

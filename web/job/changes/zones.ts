@@ -42,6 +42,8 @@ const layoutWords: Readonly<Record<string, string>> = {
   stagger: 'stagger',
   leastWidth: 'least width',
   leastArea: 'least area',
+  clearOfCorners: 'distance from corners',
+  clearOfBoardJoints: 'distance from board joints',
   stocks: 'mixed formats',
   cutFrom: 'stock for cut panels',
   startEachPart: 'starts of parts',

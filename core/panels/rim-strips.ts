@@ -137,6 +137,7 @@ function slotOf(
     for (const turned of filler.width === filler.height ? [false] : [layout.turned, !layout.turned]) {
       const pattern = patternOf({ ...layout, turned, stagger: 0 }, filler);
       for (const start of startsIn(box, pattern, innerX, innerY)) {
+        if (endsInJoint(place, area, { ...pattern, start })) continue;
         const cells = cellsOf(region, { ...pattern, start }, filler)
           .filter(({ pieces }) => pieces.length > 0)
           .map((cell) => ({
@@ -152,6 +153,21 @@ function slotOf(
 }
 
 const mostCellsOfPlace = 400;
+
+/** Whether a place begins or ends, beside other panels, in a joint of the grid in it: two joints would be one wide one. */
+function endsInJoint(place: Box, area: Box, { start, width, height, pitchX, pitchY }: Grid): boolean {
+  const beginsInJoint = (at: number, from: number, size: number, pitch: number) =>
+    modulo(at - from, pitch) >= size;
+  // An end is in a joint where the mirrored grid would begin in one.
+  const stopsInJoint = (at: number, from: number, size: number, pitch: number) =>
+    modulo(from + size - at, pitch) >= size;
+  return (
+    (place.left > area.left && beginsInJoint(place.left, start.x, width, pitchX)) ||
+    (place.bottom > area.bottom && beginsInJoint(place.bottom, start.y, height, pitchY)) ||
+    (place.right < area.right && stopsInJoint(place.right, start.x, width, pitchX)) ||
+    (place.top < area.top && stopsInJoint(place.top, start.y, height, pitchY))
+  );
+}
 
 /** A joint or an outer side of the filler on a joint of the large format, or on either end of the place. */
 function startsIn(box: Box, pattern: Pattern, innerX: Hundredth, innerY: Hundredth) {

@@ -69,7 +69,7 @@ describe('a start for each connected part', () => {
         expect(new Set(each.panels.map(({ mark }) => mark)).size).toBe(each.panels.length);
         if (order < 0) better++;
       }),
-      { numRuns: 120 },
+      { numRuns: 120, seed: 7 },
     );
     expect(better).toBeGreaterThan(0);
   });

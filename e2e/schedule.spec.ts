@@ -5,10 +5,10 @@ const focused = (page: Page) => page.locator(':focus');
 
 /** Every station and every part of its schedule. */
 const parts = {
-  Survey: ['Openings and fittings', 'Wall', 'Corners'],
+  Survey: ['Openings and fittings', 'Wall', 'Corners', 'Joints of the ground'],
   Zones: ['Zones', 'Corners'],
   Panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting'],
-  Drawings: ['Documents'],
+  Drawings: ['Documents', 'Revisions'],
 } as const;
 
 test('the whole schedule is worked by keyboard alone', async ({ page }) => {

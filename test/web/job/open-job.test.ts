@@ -32,6 +32,22 @@ describe('undo and redo', () => {
     expect(open.job.name).toBe('Studio');
   });
 
+  it('leave what the job goes on with for good, before and after it alike', () => {
+    const open = openStudio();
+    open.apply('Rename the job', rename('Press'));
+    open.apply('Rename the job again', rename('Foundry'));
+    open.undo();
+    const goesOn = changeJob(open.job, { revision: 'B' });
+    open.goOnFrom(goesOn, (earlier) => changeJob(earlier, { revision: 'B' }));
+    expect(open.job).toBe(goesOn);
+    open.redo();
+    expect(open.job).toMatchObject({ name: 'Foundry', revision: 'B' });
+    open.undo();
+    open.undo();
+    expect(open.job).toMatchObject({ name: 'Studio', revision: 'B' });
+    expect(open.undoName).toBeUndefined();
+  });
+
   it('forget what was undone once something else is done', () => {
     const open = openStudio();
     open.apply('Rename the job', rename('Press'));

@@ -5,7 +5,7 @@ import { chargesOf } from '../pool/charge';
 import { slicingsOf, type Slicing } from './slicings';
 
 /** More panels than this make too many sets. */
-const MOST_PANELS = 9;
+const MOST_PANELS = 10;
 const MOST_WORK = 30_000_000;
 
 /** What certainty brought: a better plan where there is one, and bounds that nothing undercuts. */

@@ -44,7 +44,7 @@ export function cutSteps(sheet: JobSheet, method: CuttingMethod, kerf: Hundredth
   let pieces: Piece[] = [{ left: 0, bottom: 0, right: sheet.width, top: sheet.height }];
   for (const cut of sheet.cuts) {
     const { from, to } = cut;
-    const opens = cut.opens ?? panelOpenedBy(cut, sheet);
+    const opens = cut.opens ?? (method === 'free' ? panelOpenedBy(cut, sheet) : undefined);
     const number = steps.length + 1;
     if (opens !== undefined) {
       const lines = opened.get(opens);

@@ -11,7 +11,7 @@ import { gatherDeliveries, type Delivery } from './deliveries';
 import { joinDeliveries } from './job-cutting';
 import { layoutRequest } from './layout-request';
 import { planDeliveries } from './plan-deliveries';
-import { defaultSteps } from './steps';
+import { defaultSteps, stepsFor } from './steps';
 import { stockFindings } from './stock-findings';
 import { rackOf } from './stock-formats';
 import { createCache, type WallCache } from './wall-cache';
@@ -24,7 +24,7 @@ import type { WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
  * and `undefined` at pauses in between, at most some milliseconds apart, so that the caller may stop or listen;
  * returns the final result. The same job and steps give the same result everywhere.
  *
- * @param steps cutting steps for a delivery of up to 200 panels; larger ones get proportionally fewer, at least 3
+ * @param steps cutting steps for a delivery of up to 200 panels; larger ones get proportionally more
  * @param cache walls and layouts of earlier calls, reused where nothing that they depend on has changed
  */
 export function* workOut(
@@ -44,8 +44,7 @@ export function* workOut(
     const cutting = joinDeliveries(job, deliveries, plans);
     return { job, walls, cutting, findings: inOrder([...findings, ...stockFindings(job, cutting)]), steps };
   };
-  const stepsOf = ({ task }: Delivery) =>
-    Math.max(3, Math.min(steps, Math.floor((steps * 200) / task.panels.length)));
+  const stepsOf = ({ task }: Delivery) => stepsFor(task.panels.length, steps);
   const planning = planDeliveries(deliveries, rackOf(job), searchCutting, stepsOf);
   for (;;) {
     const { value, done } = planning.next();

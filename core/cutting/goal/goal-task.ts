@@ -91,6 +91,13 @@ export function chargeOf({ formats }: GoalTask, sheets: readonly NestedSheet[]):
   return charge;
 }
 
+/** Whether there are as many sheets of every format as the plan takes. */
+export function canBeHad({ formats }: GoalTask, sheets: readonly NestedSheet[]): boolean {
+  const taken = formats.map(() => 0);
+  for (const sheet of sheets) taken[formatOf(formats, sheet)]!++;
+  return formats.every(({ available }, format) => taken[format]! <= available);
+}
+
 export function formatOf(formats: readonly SheetFormat[], { stock, rack }: NestedSheet): number {
   return formats.findIndex((format) => format.stock === stock && format.rack === rack);
 }

@@ -2,7 +2,7 @@ import type { NestedSheet, NestTask } from '../nest';
 import type { Random } from '../random';
 import { CutForest } from './cut-forest';
 import { FastRandom } from './fast-random';
-import { chargeOf, readGoalTask } from './goal-task';
+import { canBeHad, chargeOf, readGoalTask } from './goal-task';
 import { plantSheets, writeSheets } from './goal-sheets';
 import { Recreate } from './recreate';
 import { closeEmptiest, ruin } from './ruin';
@@ -42,9 +42,15 @@ export function* improveByGoal(
   if (start.length === 0) return;
   const goal = readGoalTask(nestTask, start, outside);
   const forest = new CutForest(goal);
-  plantSheets(forest, start);
   const run = new GoalRun(forest, new FastRandom(random() * 2 ** 32));
-  run.aimBelow(chargeOf(goal, start));
+  if (canBeHad(goal, start)) {
+    plantSheets(forest, start);
+    run.aimBelow(chargeOf(goal, start));
+  } else {
+    // Any plan of sheets that can be had is better.
+    const panels = goal.counts.reduce((sum, count) => sum + count, 0);
+    run.aimBelow(panels * Math.max(...goal.formats.map(({ charge }) => charge)) + 1);
+  }
   while (forest.limit > 0) yield run.step();
 }
 

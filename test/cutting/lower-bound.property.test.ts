@@ -157,10 +157,10 @@ describe('no plan undercuts the bound (exhaustive search)', () => {
           if (bounds.newSheets > 1 && canBeCut(unitPanels(tiny), justAsMany)) tight++;
         },
       ),
-      { numRuns: 1500, seed: 3 },
+      { numRuns: 900, seed: 3 },
     );
     // The bound is no mere formality: mostly it is the answer.
-    expect(tight).toBeGreaterThan(400);
+    expect(tight).toBeGreaterThan(200);
     expect(stronger).toBeGreaterThan(0);
   });
 

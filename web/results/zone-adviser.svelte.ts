@@ -1,5 +1,6 @@
 import type { AdviceQuestion, ZoneAdvised } from '../../core/run/zone-advice';
 import type { AdviceReply, AdviceRequest } from './advice-protocol';
+import { startAdviser } from './start-adviser';
 
 /**
  * Looks for zone sizes that save, when asked: in a worker of its own, which is ended as soon as the answer is
@@ -15,12 +16,7 @@ export class ZoneAdviser {
   /** A fault of ours, in words. */
   fault = $state.raw<string | null>(null);
 
-  readonly #start: () => Worker;
   #worker: Worker | null = null;
-
-  constructor(start = () => new Worker(new URL('./advice.worker.ts', import.meta.url), { type: 'module' })) {
-    this.#start = start;
-  }
 
   ask(question: AdviceQuestion): void {
     this.stop();
@@ -29,7 +25,7 @@ export class ZoneAdviser {
     this.fault = null;
     this.considered = 0;
     this.busy = true;
-    const worker = this.#start();
+    const worker = startAdviser();
     this.#worker = worker;
     worker.onmessage = ({ data }: MessageEvent<AdviceReply>) => this.#receive(data);
     worker.onerror = ({ message }) => this.#receive({ fault: message });

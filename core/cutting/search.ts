@@ -1,10 +1,11 @@
-import { improveInParts } from './goal/improve-parts';
-import { boundsOf } from './lower-bound';
+import { enginesOf } from './engines';
+import { boundsOf, type Bounds } from './lower-bound';
 import { compare, measure, type Measure } from './measure';
 import type { NestedSheet, NestTask } from './nest';
 import { nestWithRack } from './nest-with-rack';
 import type { CuttingSearch } from './plan';
 import { seededRandom } from './random';
+import { proofsOf } from './proofs';
 import { renest } from './renest';
 import { orderedRules } from './rules';
 import { searchWithPairs } from './search-pairs';
@@ -18,10 +19,9 @@ const IDLE_STEPS = 60;
 const POLISH_EVERY = 4;
 
 /**
- * The first step fills one stock sheet after the other under different rules and keeps the best. Later steps look for a
- * plan with a smaller charge, edge to edge, which free cutting may use as well; cut freely, they also take a few stock
- * sheets apart in turn and nest their panels again. Once the bounds prove cost and number least possible, and now and
- * then before, sheets are nested again for larger offcuts and shorter cuts. Ends when a proved plan has come to rest.
+ * The first step fills one stock sheet after the other under different rules and keeps the best. Later steps take turns
+ * between engines that look for a plan with a smaller charge, proofs that none exists, and nesting a few stock sheets
+ * again for larger offcuts and shorter cuts. Ends when a plan that is proved least possible has come to rest.
  *
  * @throws Error if a panel fits no stock sheet it may be cut from
  */
@@ -47,15 +47,22 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
     return true;
   };
   take(nestWithRack(nestTask, rules.shift()!));
-  const bounds = boundsOf(task, nestTask.single ?? nestTask.kinds, { cost: bestMeasure[0], newSheets: bestMeasure[1] });
-  const isProved = () => bestMeasure[0] <= bounds.cost && bestMeasure[1] <= bounds.newSheets;
-  for (let more = rulesAtOnce(nestTask) - 1; more > 0 && rules.length > 0 && !isProved(); more--) {
+  const bounds = boundsOf(task, nestTask.single ?? nestTask.kinds, {
+    cost: bestMeasure[0],
+    newSheets: bestMeasure[1],
+  });
+  const isWithin = ({ cost, newSheets }: Bounds) => bestMeasure[0] <= cost && bestMeasure[1] <= newSheets;
+  for (let more = rulesAtOnce(nestTask) - 1; more > 0 && rules.length > 0 && !isWithin(bounds); more--) {
     take(nestWithRack(nestTask, rules.shift()!));
   }
   let plan = writePlan(nestTask, best, bounds, drawings);
   yield plan;
 
-  const goal = improveInParts(nestTask, best, random);
+  let limits = bounds;
+  const isProved = () => isWithin(limits);
+  const proofs = proofsOf(nestTask, best, { cost: bestMeasure[0], newSheets: bestMeasure[1] });
+  let mayProve = true;
+  const engines = enginesOf(nestTask, random);
   let gathered = best;
   /** Takes a few sheets apart and nests them again; `polish` as in `renest`. */
   const nestAgain = (from: readonly NestedSheet[], polish: boolean) => {
@@ -64,26 +71,37 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
       const changed = renest(nestTask, current, polish, random, drawings);
       if (!changed) continue;
       current = changed;
+      engines.learn(changed);
       take(changed);
     }
     return current;
   };
   for (let step = 0, idle = 0; ; step++, idle++) {
     const before = best;
+    const [cost, newSheets] = [limits.cost, limits.newSheets];
     const proved = isProved();
     if (proved && idle >= IDLE_STEPS) return;
     if (proved || step % POLISH_EVERY === POLISH_EVERY - 1) nestAgain(best, true);
-    else if (task.method === 'free' && step % 2 === 1) gathered = nestAgain(gathered, false);
+    else if (step % 2 === 1 && mayProve) {
+      const { value: proof, done } = proofs.next();
+      if (done) mayProve = false;
+      if (proof?.sheets) take(proof.sheets);
+      if (proof) limits = atLeast(limits, proof.bounds);
+    } else if (task.method === 'free' && step % 8 === 5) gathered = nestAgain(gathered, false);
     else {
-      const better = goal.next();
-      if (better.value && take(better.value)) gathered = best;
+      const better = engines.next(best);
+      if (better && take(better)) gathered = best;
     }
-    if (best !== before) {
-      idle = 0;
-      plan = writePlan(nestTask, best, bounds, drawings);
+    if (best !== before || cost !== limits.cost || newSheets !== limits.newSheets) {
+      if (best !== before) idle = 0;
+      plan = writePlan(nestTask, best, limits, drawings);
     }
     yield plan;
   }
+}
+
+function atLeast(a: Bounds, b: Bounds): Bounds {
+  return { newSheets: Math.max(a.newSheets, b.newSheets), cost: Math.max(a.cost, b.cost) };
 }
 
 /** How many rules the first step tries: more for small tasks, so that it takes some milliseconds at most. */

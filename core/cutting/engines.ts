@@ -1,0 +1,67 @@
+import { improveFreely } from './free-goal/improve';
+import { improveInParts } from './goal/improve-parts';
+import type { NestedSheet, NestTask } from './nest';
+import { createPool } from './pool/sheet-pool';
+import { recombine } from './pool/recombine';
+import type { Random } from './random';
+
+type Engine = Generator<readonly NestedSheet[] | undefined, void, void>;
+
+/** Cut freely, plans of more panels than this are improved edge to edge alone. */
+const MOST_FREE_PANELS = 400;
+/** Of the turns of an engine that may end, how many one that has ended sits out before it is begun anew. */
+const REST = 40;
+
+/** What looks for plans with a smaller charge, turn by turn. */
+export interface Engines {
+  /** One bounded step of the engine whose turn it is; a plan that it found better than the one it began from. */
+  next(best: readonly NestedSheet[]): readonly NestedSheet[] | undefined;
+  /** Remembers the sheets of a plan that others made. */
+  learn(sheets: readonly NestedSheet[]): void;
+}
+
+/**
+ * The engines for a task: edge to edge through trees of cuts, whose plans free cutting may use as well; freely; and by
+ * putting together sheets that any of them ever made. All begin anew from a better plan as soon as there is one.
+ */
+export function enginesOf(nestTask: NestTask, random: Random): Engines {
+  const pool = createPool(nestTask);
+  const begin: ((best: readonly NestedSheet[]) => Engine)[] = [
+    (best) => improveInParts(nestTask, best, random),
+  ];
+  const isFree = nestTask.task.method === 'free' && nestTask.task.panels.length <= MOST_FREE_PANELS;
+  if (isFree) begin.push((best) => improveFreely(nestTask, best, random));
+  const turns = isFree ? FREE_TURNS : EDGE_TURNS;
+  begin.push((best) => recombine(pool, best, random));
+  const running: (Engine | null)[] = begin.map(() => null);
+  const resting = begin.map(() => 0);
+  let from: readonly NestedSheet[] | null = null;
+  let turn = 0;
+  return {
+    next(best) {
+      if (from !== best) {
+        from = best;
+        running.fill(null);
+        resting.fill(0);
+        pool.add(best);
+      }
+      const number = turns[turn++ % turns.length]!;
+      if (resting[number]! > 0) {
+        resting[number]!--;
+        return undefined;
+      }
+      const engine = (running[number] ??= begin[number]!(best));
+      const { value, done } = engine.next();
+      if (done) {
+        running[number] = null;
+        resting[number] = REST;
+      } else if (value) pool.add(value);
+      return value ?? undefined;
+    },
+    learn: (sheets) => pool.add(sheets),
+  };
+}
+
+/** Numbers of the engines in the order of their turns; the pool seldom has anything new to say. */
+const EDGE_TURNS = [0, 0, 0, 0, 0, 0, 0, 1];
+const FREE_TURNS = [0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 2];

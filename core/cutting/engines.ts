@@ -63,5 +63,5 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
 }
 
 /** Numbers of the engines in the order of their turns; the pool seldom has anything new to say. */
-const EDGE_TURNS = [0, 0, 0, 0, 0, 0, 0, 1];
-const FREE_TURNS = [0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 2];
+const EDGE_TURNS = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1];
+const FREE_TURNS = [1, 1, 0, 1, 1, 1, 0, 1, 1, 1, 0, 1, 1, 1, 0, 2];

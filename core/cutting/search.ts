@@ -16,7 +16,7 @@ const TRIES = 6;
 /** A proved plan is polished (larger offcut, shorter cuts) until this many steps in a row changed nothing. */
 const IDLE_STEPS = 60;
 /** As long as a plan is not proved, one step in so many polishes it. */
-const POLISH_EVERY = 4;
+const POLISH_EVERY = 12;
 
 /**
  * The first step fills one stock sheet after the other under different rules and keeps the best. Later steps take turns
@@ -63,6 +63,8 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
   const proofs = proofsOf(nestTask, best, { cost: bestMeasure[0], newSheets: bestMeasure[1] });
   let mayProve = true;
   const engines = enginesOf(nestTask, random);
+  /** Panels in each other's notches: nesting again is better at that than the engines. */
+  const isFitted = task.method === 'free' && nestTask.kinds.some(({ isRectangle }) => !isRectangle);
   let gathered = best;
   /** Takes a few sheets apart and nests them again; `polish` as in `renest`. */
   const nestAgain = (from: readonly NestedSheet[], polish: boolean) => {
@@ -87,7 +89,7 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
       if (done) mayProve = false;
       if (proof?.sheets) take(proof.sheets);
       if (proof) limits = atLeast(limits, proof.bounds);
-    } else if (task.method === 'free' && step % 8 === 5) gathered = nestAgain(gathered, false);
+    } else if (isFitted && step % 4 === 1) gathered = nestAgain(gathered, false);
     else {
       const better = engines.next(best);
       if (better && take(better)) gathered = best;

@@ -9,7 +9,7 @@ import { dropSurplus } from './drop-surplus';
 import type { PooledSheet, SheetPool } from './sheet-pool';
 
 /** Turns of the search in one step; a few milliseconds. */
-const WORK_OF_A_STEP = 120_000;
+const WORK_OF_A_STEP = 30_000;
 /** The search ends after this much work without a better plan. */
 const MOST_WORK = 6_000_000;
 /** Every so many turns what is still uncovered is tried on one sheet of its own. */

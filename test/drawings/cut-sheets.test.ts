@@ -30,8 +30,8 @@ describe('cut sheets of the demo', () => {
   const document = cutSheets(demo, measure);
   const texts = document.pages.flatMap(textsOf);
 
-  it('call the cut at a slope a slant', () => {
-    expect(texts.filter((text) => /slant|slope/.test(text))).not.toEqual([]);
+  it('say where the cut between two panels of a slanted pair runs', () => {
+    expect(texts).toContain('slanted, 500 | 0 to 166,7 | 500 from the left');
     expect(texts.join(' ')).not.toContain('cutout');
   });
 
@@ -52,6 +52,26 @@ describe('cut sheets of the demo', () => {
         isWhole && !isKept ? [`Pattern ${number}: 1 stock sheet ${sheets[0]!.id}, whole but for this`] : [],
       );
     }
+  });
+});
+
+describe('a panel whose corner a slope clips, beside another on its stock sheet', () => {
+  const outline = [
+    [0, 0],
+    [2000, 0],
+    [2000, 800],
+    [1800, 1000],
+    [0, 1000],
+  ];
+  const zones = [zone('Z1', 1300, 0, 700, 1000, { stock: 'S1', start: 'lower-left' })];
+  const worked = workedOutOf(jobOf([{ id: 'A', outline, zones }]));
+  const texts = cutSheets(worked, measure).pages.flatMap(textsOf);
+
+  it('has the cut at the slope called a slant', () => {
+    expect(texts.filter((text) => /^cut the slant of [a-z], see its panel sheet$/.test(text))).not.toEqual(
+      [],
+    );
+    expect(texts.join(' ')).not.toContain('cutout');
   });
 });
 

@@ -1,22 +1,27 @@
 /*
  * Runs a benchmark as the planner runs in a browser: bundled first. Run from source, every function would be wrapped to
- * keep its name, which the innermost loops feel.
+ * keep its name, which the innermost loops feel. In a process of its own, so that bundling counts in nobody's memory.
  *
  *     node test/bench/run-built.mjs FILE [ARGUMENTS…]      FILE in test/bench, without its ending
  */
+import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const [name, ...rest] = process.argv.slice(2);
+// As deep as the sources: what they find beside themselves is found from here too.
 const outDir = mkdtempSync(join(root, 'node_modules', '.bench-'));
 process.on('exit', () => rmSync(outDir, { recursive: true, force: true }));
+for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => process.exit(1));
 await build({
   root,
   configFile: false,
   logLevel: 'error',
+  // Its exports cannot be named from outside a bundle.
+  ssr: { noExternal: ['maxrects-packer'] },
   build: {
     ssr: join(root, 'test', 'bench', `${name}.ts`),
     outDir,
@@ -25,5 +30,7 @@ await build({
     rollupOptions: { output: { entryFileNames: 'bench.mjs' } },
   },
 });
-process.argv.splice(1, process.argv.length - 1, join(root, 'test', 'bench', `${name}.ts`), ...rest);
-await import(pathToFileURL(join(outDir, 'bench.mjs')).href);
+const { status } = spawnSync(process.execPath, ['--expose-gc', join(outDir, 'bench.mjs'), ...rest], {
+  stdio: 'inherit',
+});
+process.exit(status ?? 1);

@@ -88,7 +88,7 @@ for (const [station, part] of [
         const after = await field.inputValue();
         const refused = (await field.getAttribute('aria-invalid')) === 'true';
         if (refused) await expect(field).toHaveAccessibleDescription(/[.!]$/);
-        else expect(after, `${odd} in ${label}`).toMatch(/^(−?\d+(\.\d+)?)?$/);
+        else expect(after, `${odd} in ${label}`).toMatch(/^([-−]?\d+(\.\d+)?)?$/);
         if (refused) await field.press('Escape');
         else if (after !== before) await page.getByRole('button', { name: /^Undo/ }).click();
         await expect(field).toHaveValue(before);

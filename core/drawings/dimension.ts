@@ -48,7 +48,9 @@ const extensionGap = 1.5;
 const overrun = 1.5;
 /** From the dimension line to the figures; the bent part of leaders lies within. */
 export const toFigures: Mm = 5;
-const betweenFigures = 0.9;
+/** A figure from the foot of its comma to the top of its digits, as a multiple of its height. */
+const figureSize = 1.38;
+const betweenFigures = 0.2;
 const noteGap = 1.4;
 const originRadius = 1.5;
 
@@ -70,7 +72,7 @@ export function drawRunningDimension(
 ): DrawnDimension | undefined {
   const stops = [...dimension.stops].sort((a, b) => a.at - b.at);
   const { height, origin } = dimension;
-  const size = height * 1.1;
+  const size = height * figureSize;
   const places = spreadAlong(
     stops.map(({ at }) => ({ at, size })),
     betweenFigures,

@@ -17,6 +17,16 @@ export function parseSize(text: string): Entry<number> {
   return readLength(text, 0.01, 'Type a size above 0');
 }
 
+/** By how much an edge of a zone may move, mm: more than a few sheets' width is another zone, not the same one resized. */
+export function parseMargin(text: string): Entry<number> {
+  const entry = parseSize(text);
+  return 'value' in entry && entry.value > mostMargin
+    ? { fault: `Type at most ${mostMargin} mm: a larger change is another zone.` }
+    : entry;
+}
+
+const mostMargin = 2000;
+
 /** A clearance, gap or other allowance, from 0. */
 export function parseAllowance(text: string): Entry<number> {
   return readLength(text, 0, 'Type a length from 0');

@@ -11,7 +11,7 @@ export interface ZoneAdvice {
   /** By how much each edge moves outwards, mm; inwards if negative. */
   readonly edges: ZoneGrowth;
   readonly figures: ZoneFigures;
-  /** Against the size as it is: stock sheets, cut panels, and cost in the unit of `ZoneFigures.cost`. */
+  /** Against the size as it is; cost in the unit of `ZoneFigures.cost`. */
   readonly saves: Savings;
 }
 
@@ -19,6 +19,8 @@ export interface Savings {
   readonly stockSheets: number;
   readonly cutPanels: number;
   readonly cost: number;
+  /** Steel on the wall given up for it, m²; negative where there is more. */
+  readonly area: number;
   /** `12.80 EUR`; null where no money is saved or no stock has a price. */
   readonly money: string | null;
 }
@@ -203,6 +205,7 @@ function saved(now: ZoneFigures, then: ZoneFigures): Omit<Savings, 'money'> {
     stockSheets: now.stockSheets - then.stockSheets,
     cutPanels: now.cutPanels - then.cutPanels,
     cost: now.cost - then.cost,
+    area: now.area - then.area,
   };
 }
 
@@ -252,4 +255,4 @@ function sizeOfChange(growth: ZoneGrowth): Mm {
   return Object.values(growth).reduce((sum, by) => sum + Math.abs(by), 0);
 }
 
-const nothing: ZoneFigures = { slivers: 0, stockSheets: 0, cutPanels: 0, panels: 0, cost: 0 };
+const nothing: ZoneFigures = { slivers: 0, stockSheets: 0, cutPanels: 0, panels: 0, area: 0, cost: 0 };

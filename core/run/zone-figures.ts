@@ -1,4 +1,4 @@
-import type { Region } from '../geometry/polygon';
+import { polygonArea, type Region } from '../geometry/polygon';
 import type { Job } from '../job/schema';
 import { findWall } from '../job/shape';
 import { growZone, type ZoneGrowth } from '../job/zone-edges';
@@ -19,6 +19,8 @@ export interface ZoneFigures {
   readonly stockSheets: number;
   readonly cutPanels: number;
   readonly panels: number;
+  /** What the panels cover, m². */
+  readonly area: number;
   /** Whole minor units of the job's currency; where no stock has a price, mm² of stock sheets. */
   readonly cost: number;
 }
@@ -84,8 +86,11 @@ function countsOf(panels: readonly Panel[]) {
     slivers: panels.filter(({ sliver }) => sliver).length,
     cutPanels: panels.filter(({ full }) => !full).length,
     panels: panels.length,
+    area: panels.reduce((sum, { outline }) => sum + polygonArea(outline), 0) / hundredthsInSquareMetre,
   };
 }
+
+const hundredthsInSquareMetre = 1e10;
 
 function quickCost(panels: readonly Panel[], costs: PanelCosts) {
   const cut = new Map<string, CutSize[]>();

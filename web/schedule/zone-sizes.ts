@@ -24,13 +24,17 @@ export function changeInWords({ edges }: Pick<ZoneAdvice, 'edges'>): string {
     .join(', ');
 }
 
-/** "saves 2 stock sheets, 12.80 EUR, with 3 cut panels more" */
+/** "saves 2 stock sheets, 12.80 EUR, with 3 cut panels more and 0.24 m² less steel" */
 export function savingInWords({ saves }: Pick<ZoneAdvice, 'saves'>): string {
   const gains = [
     saves.stockSheets > 0 && countText(saves.stockSheets, 'stock sheet'),
     saves.cutPanels > 0 && countText(saves.cutPanels, 'cut panel'),
     saves.money,
   ].filter((gain) => typeof gain === 'string');
-  const more = saves.cutPanels < 0 ? `, with ${countText(-saves.cutPanels, 'cut panel')} more` : '';
-  return `saves ${gains.join(', ')}${more}`;
+  const area = Math.abs(saves.area).toFixed(2);
+  const prices = [
+    saves.cutPanels < 0 && `${countText(-saves.cutPanels, 'cut panel')} more`,
+    area !== '0.00' && `${area} m² ${saves.area > 0 ? 'less' : 'more'} steel`,
+  ].filter((price) => typeof price === 'string');
+  return `saves ${gains.join(', ')}${prices.length > 0 ? `, with ${prices.join(' and ')}` : ''}`;
 }

@@ -15,8 +15,17 @@ describe('a zone size in words', () => {
 
 describe('what a zone size saves, in words', () => {
   it.each([
-    [{ stockSheets: 2, cutPanels: 0, cost: 1280, money: '12.80 EUR' }, 'saves 2 stock sheets, 12.80 EUR'],
-    [{ stockSheets: 0, cutPanels: 1, cost: 0, money: null }, 'saves 1 cut panel'],
-    [{ stockSheets: 1, cutPanels: -3, cost: 0, money: null }, 'saves 1 stock sheet, with 3 cut panels more'],
+    [
+      { stockSheets: 2, cutPanels: 0, cost: 1280, area: 0.004, money: '12.80 EUR' },
+      'saves 2 stock sheets, 12.80 EUR',
+    ],
+    [
+      { stockSheets: 0, cutPanels: 1, cost: 0, area: -0.3, money: null },
+      'saves 1 cut panel, with 0.30 m² more steel',
+    ],
+    [
+      { stockSheets: 1, cutPanels: -3, cost: 0, area: 1.2, money: null },
+      'saves 1 stock sheet, with 3 cut panels more and 1.20 m² less steel',
+    ],
   ])('%o', (saves, words) => expect(savingInWords({ saves })).toBe(words));
 });

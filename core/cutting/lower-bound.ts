@@ -11,11 +11,14 @@ export type { Bounds } from './bounds/bound-part';
  *
  * Panels are weighed in many ways, each with a most that a stock sheet and a rack piece can carry: by true area
  * grown by half a kerf all round, and by products of dual feasible functions of the sides. The stock sheets must
- * carry the weight that the rack cannot. A panel that is no rectangle is weighed as rectangles inscribed in
- * it, so that whatever lies in its notches stays free.
+ * carry the weight that the rack cannot.
+ *
+ * Cut freely, and wherever it has sloping edges, a panel that is no rectangle is weighed as rectangles inscribed in it,
+ * so that whatever lies in its notches stays free. Cut edge to edge, a panel of level and upright edges first comes out as
+ * its rectangle, and is weighed as that; panels that may lie in its notches are allowed for (see `bounds/notches.ts`).
  *
  * Kerf. Edge to edge, two rectangles are always a whole kerf apart in width or in height. Cut freely, and
- * beside panels that are no rectangles, they may lie corner to corner, and only kerf/√2 is sure.
+ * beside panels with sloping edges, they may lie corner to corner, and only kerf/√2 is sure.
  *
  * @param plan figures of some plan for this task: once the bounds reach them, nothing higher is looked for. Only with
  * it do stock counts bind, and only if the plan keeps to them; a plan that does not may undercut the bounds

@@ -6,6 +6,7 @@ import { strongerBounds } from '../../core/cutting/bounds/stronger-bounds';
 import { boundsOf, type Bounds } from '../../core/cutting/lower-bound';
 import type { CuttingTask } from '../../core/cutting/plan';
 import { canBeCut, type Squares, type UnitPanel, type UnitSheet } from './exhaustive';
+import { canBeCutEdgeToEdge } from './exhaustive-edge-to-edge';
 
 /*
  * The bound against certainty: for thousands of tiny tasks every way of cutting with less than the bound is
@@ -121,12 +122,21 @@ const grown = <T extends UnitSheet>(sheet: T, kerf: number): T => ({
   height: kerf === 0 ? sheet.height : 2 * sheet.height + 2,
 });
 
+function canBeCutFrom(tiny: Tiny, sheets: readonly UnitSheet[]): boolean {
+  const { pieces, kerf, method } = tiny;
+  if (method === 'edge-to-edge') return canBeCutEdgeToEdge(pieces, sheets, kerf);
+  return canBeCut(
+    unitPanels(tiny),
+    sheets.map((sheet) => grown(sheet, kerf)),
+  );
+}
+
 const rackOf = (stocks: readonly string[]) =>
   fc.array(fc.record({ width: side, height: side, stock: fc.constantFrom(...stocks) }), { maxLength: 2 });
 
 describe('no plan undercuts the bound (exhaustive search)', () => {
   test('one stock format, notches, rack, kerf', () => {
-    let tight = 0;
+    const tight = { free: 0, 'edge-to-edge': 0 };
     fc.assert(
       fc.property(
         fc.record({
@@ -149,18 +159,17 @@ describe('no plan undercuts the bound (exhaustive search)', () => {
           const bounds = boundsOfTiny(tiny);
           expect(bounds.cost).toBe(7 * bounds.newSheets);
           if (bounds.newSheets === 0) return;
-          const fewer = [...rack, ...Array.from({ length: bounds.newSheets - 1 }, () => sheets[0]!)].map(
-            (s) => grown(s, kerf),
-          );
-          expect(canBeCut(unitPanels(tiny), fewer)).toBe(false);
-          const justAsMany = [...fewer, grown(sheets[0]!, kerf)];
-          if (bounds.newSheets > 1 && canBeCut(unitPanels(tiny), justAsMany)) tight++;
+          const isEnough = (newSheets: number) =>
+            canBeCutFrom(tiny, [...rack, ...Array.from({ length: newSheets }, () => sheets[0]!)]);
+          expect(isEnough(bounds.newSheets - 1)).toBe(false);
+          if (bounds.newSheets > 1 && isEnough(bounds.newSheets)) tight[method]++;
         },
       ),
       { numRuns: 900, seed: 3 },
     );
     // The bound is no mere formality: mostly it is the answer.
-    expect(tight).toBeGreaterThan(200);
+    expect(tight.free).toBeGreaterThan(100);
+    expect(tight['edge-to-edge']).toBeGreaterThan(100);
     expect(stronger).toBeGreaterThan(0);
   });
 
@@ -168,13 +177,14 @@ describe('no plan undercuts the bound (exhaustive search)', () => {
     fc.assert(
       fc.property(
         fc.record({
-          pieces: fc.array(piece([['S'], ['T'], ['S', 'T']], false), { minLength: 1, maxLength: 5 }),
+          pieces: fc.array(piece([['S'], ['T'], ['S', 'T']], true), { minLength: 1, maxLength: 5 }),
+          method: fc.constantFrom('free' as const, 'edge-to-edge' as const),
           sizes: fc.tuple(sheetSide, sheetSide, sheetSide, sheetSide),
           prices: fc.tuple(fc.integer({ min: 0, max: 9 }), fc.integer({ min: 0, max: 9 })),
           available: fc.constantFrom(undefined, undefined, 1, 2),
           rack: rackOf(['S', 'T']),
         }),
-        ({ pieces, sizes, prices, available, rack }) => {
+        ({ pieces, method, sizes, prices, available, rack }) => {
           const sheets = [
             {
               stock: 'S',
@@ -190,7 +200,7 @@ describe('no plan undercuts the bound (exhaustive search)', () => {
             sheets,
             rack,
             kerf: 0,
-            method: 'free',
+            method,
           };
           const bounds = boundsOfTiny(tiny);
           for (let s = 0; s <= Math.min(tiny.pieces.length, available ?? Infinity); s++) {
@@ -200,7 +210,7 @@ describe('no plan undercuts the bound (exhaustive search)', () => {
                 ...Array.from({ length: s }, () => sheets[0]!),
                 ...Array.from({ length: t }, () => sheets[1]!),
               ];
-              expect(canBeCut(unitPanels(tiny), [...rack, ...bought])).toBe(false);
+              expect(canBeCutFrom(tiny, [...rack, ...bought])).toBe(false);
             }
           }
         },

@@ -1,10 +1,11 @@
 import { offsetRound } from '../../geometry/clip';
-import { polygonArea, regionArea } from '../../geometry/polygon';
+import { isRectilinear, polygonArea, regionArea } from '../../geometry/polygon';
 import type { PanelKind } from '../kinds';
 import { leastCover, type CoverFormat } from '../least-cover';
 import type { CuttingTask } from '../plan';
 import type { BoundSize, Extent, Visit } from '../weighings';
 import { inscribedRectangles } from './inscribed';
+import { notchesOf, withoutGuests, type Notch } from './notches';
 
 export interface Bounds {
   /** Bought stock sheets that no plan can undercut. */
@@ -20,13 +21,14 @@ const SHORT = 1e12;
 export class BoundPart {
   newSheets = 0;
   cost = 0;
-  /** Rectangles that lie in the panels, kerf included. */
+  /** Rectangles that lie in the panels or that they take up, kerf included. */
   readonly sizes: readonly BoundSize[];
-  /** Every sheet there is, kerf included: the formats, then their rack. */
+  /** Whatever holds panels, kerf included: the formats, then their rack, then notches of other panels. */
   readonly carriers: readonly Extent[];
   readonly formats: readonly CoverFormat[];
   private readonly own: readonly PanelKind[];
   private readonly plain: readonly Extent[];
+  private readonly notches: readonly Notch[];
 
   /**
    * @param stock numbers of the formats
@@ -47,16 +49,23 @@ export class BoundPart {
     }));
     const ids = new Set(bought.map(({ id }) => id));
     this.plain = [...bought, ...task.rack.filter((piece) => ids.has(piece.stock))];
-    const onlyRectangles = this.own.every(({ isRectangle }) => isRectangle);
-    const kerf =
-      task.method === 'edge-to-edge' && onlyRectangles ? task.kerf : Math.floor(task.kerf * Math.SQRT1_2);
+    const takesBox = (kind: PanelKind) =>
+      task.method === 'edge-to-edge' && isRectilinear(kind.poses[0]!.shape);
+    const kerf = this.own.every(takesBox) ? task.kerf : Math.floor(task.kerf * Math.SQRT1_2);
     const grow = ({ width, height }: Extent) => ({ width: width + kerf, height: height + kerf });
-    this.sizes = this.own.flatMap((kind): BoundSize[] => {
+    const all = this.own.flatMap((kind): BoundSize[] => {
       const count = kind.members.length;
-      if (kind.isRectangle) return [{ ...grow({ width: kind.longSide, height: kind.shortSide }), count }];
+      if (kind.isRectangle || takesBox(kind))
+        return [{ ...grow({ width: kind.longSide, height: kind.shortSide }), count }];
       return inscribedRectangles(kind.poses[0]!.shape, kerf).map((size) => ({ ...size, count }));
     });
-    this.carriers = this.plain.map(grow);
+    const hosts = kinds.filter(
+      (kind) => !kind.isRectangle && takesBox(kind) && kind.allowed.some((one) => stock.includes(one)),
+    );
+    const { sizes, notches } = withoutGuests(all, notchesOf(hosts, task.kerf));
+    this.sizes = sizes;
+    this.notches = notches;
+    this.carriers = [...this.plain.map(grow), ...notches];
   }
 
   get isEmpty(): boolean {
@@ -67,10 +76,12 @@ export class BoundPart {
     return this.newSheets >= this.plan.newSheets && this.cost >= this.plan.cost;
   }
 
-  /** What a weighing says: the stock sheets must carry the weight that the rack cannot. */
+  /** What a weighing says: the stock sheets must carry the weight that the rack, and the notches, cannot. */
   readonly consider: Visit = (total, most) => {
+    const { formats, plain, notches } = this;
     let rest = total;
-    for (let c = this.formats.length; c < this.carriers.length; c++) rest -= most[c]!;
+    for (let c = formats.length; c < most.length; c++)
+      rest -= most[c]! * (notches[c - plain.length]?.count ?? 1);
     const bound = leastCover(rest, this.formats, most, this.cost);
     if (bound.newSheets > this.newSheets) this.newSheets = bound.newSheets;
     if (bound.cost > this.cost) this.cost = bound.cost;

@@ -7,7 +7,7 @@ import type { StartMeter } from './start-meter';
 export interface GrowingSizes {
   /** Sizes at the start in the middle. */
   readonly sizes: readonly CutSize[];
-  /** 1, 0 or −1, in the order of the sizes. */
+  /** In the order of the sizes: 1, 0 or −1; beside a slope whatever it is on average. */
   readonly growsX: readonly number[];
   readonly growsY: readonly number[];
 }
@@ -16,9 +16,10 @@ export interface GrowingSizes {
 export type Reach = readonly [Hundredth, Hundredth];
 
 /**
- * How the sizes grow, as seen from one start and its neighbours.
+ * How the sizes grow, as seen from one start and from others on its span: beside slopes from the farthest that falls
+ * into as many panels, since a hundredth further tells nothing of a slope that is rounded to hundredths.
  *
- * @returns undefined where the neighbours do not fall into as many panels, as may happen beside sloping edges
+ * @returns undefined where not even the neighbours fall into as many panels
  */
 export function growingSizes(
   meter: StartMeter,
@@ -30,14 +31,16 @@ export function growingSizes(
   const [stepX, stepY] = [stepWithin(reachX), stepWithin(reachY)];
   // Where all edges are level and upright, one neighbour across the corner says both.
   const beyond = meter.hasSlopes || !stepX || !stepY ? undefined : meter.cutSizes(x + stepX, y + stepY);
-  const growth = (step: number, side: 'width' | 'height'): number[] | undefined => {
+  const growth = (step: number, side: 'width' | 'height', reach: Reach): number[] | undefined => {
     if (step === 0) return sizes.map(() => 0);
-    const moved = beyond ?? (side === 'width' ? meter.cutSizes(x + step, y) : meter.cutSizes(x, y + step));
-    if (moved.length !== sizes.length) return undefined;
-    return sizes.map((size, i) => Math.sign((moved[i]![side] - size[side]) * step));
+    for (const far of meter.hasSlopes ? [(step > 0 ? reach[1] : reach[0]) - step, step] : [step]) {
+      const moved = beyond ?? (side === 'width' ? meter.cutSizes(x + far, y) : meter.cutSizes(x, y + far));
+      if (moved.length === sizes.length) return sizes.map((size, i) => (moved[i]![side] - size[side]) / far);
+    }
+    return undefined;
   };
-  const growsX = growth(stepX, 'width');
-  const growsY = growth(stepY, 'height');
+  const growsX = growth(stepX, 'width', reachX);
+  const growsY = growth(stepY, 'height', reachY);
   return growsX && growsY && { sizes, growsX, growsY };
 }
 
@@ -49,8 +52,6 @@ function stepWithin([low, high]: Reach): number {
 export interface MovedSizes {
   /** The sizes when the start is moved. */
   move(dx: Hundredth, dy: Hundredth): readonly CutSize[];
-  /** Equal for the same sizes in whatever order, and for others hardly ever. */
-  fingerprint(): number;
 }
 
 export function movedSizes({ sizes, growsX, growsY }: GrowingSizes): MovedSizes {
@@ -65,18 +66,20 @@ export function movedSizes({ sizes, growsX, growsY }: GrowingSizes): MovedSizes 
       }
       return moved;
     },
-    fingerprint() {
-      let [high, low] = [0, 0];
-      for (const { width, height } of moved) {
-        let mixed = Math.imul(width ^ (width >>> 15), 0x2c1b3c6d) + Math.imul(height, 0x297a2d39);
-        mixed = Math.imul(mixed ^ (mixed >>> 12), 0x85ebca6b);
-        mixed ^= mixed >>> 13;
-        low = (low + mixed) | 0;
-        high = (high + Math.imul(mixed ^ (mixed >>> 9), 0x27d4eb2f)) | 0;
-      }
-      return (high & 0xfffff) * 4294967296 + (low >>> 0);
-    },
   };
+}
+
+/** Equal for the same sizes in whatever order, and for others hardly ever. */
+export function fingerprintOf(sizes: readonly CutSize[]): number {
+  let [high, low] = [0, 0];
+  for (const { width, height } of sizes) {
+    let mixed = Math.imul(width ^ (width >>> 15), 0x2c1b3c6d) + Math.imul(height, 0x297a2d39);
+    mixed = Math.imul(mixed ^ (mixed >>> 12), 0x85ebca6b);
+    mixed ^= mixed >>> 13;
+    low = (low + mixed) | 0;
+    high = (high + Math.imul(mixed ^ (mixed >>> 9), 0x27d4eb2f)) | 0;
+  }
+  return (high & 0xfffff) * 4294967296 + (low >>> 0);
 }
 
 /** For each panel the least that it is wide and high within reach. */
@@ -89,7 +92,7 @@ export function leastSizes({ sizes, growsX, growsY }: GrowingSizes, reachX: Reac
 }
 
 function leastGrowth(grows: number, [low, high]: Reach): number {
-  return Math.min(grows * low, grows * high) + (grows === 0 || low === high ? 0 : 1);
+  return Math.min(grows * low, grows * high) + (low === high ? 0 : Math.abs(grows));
 }
 
 /** Equal sides once each, both ways of every panel, since it may lie either way on the stock sheet. */

@@ -1,6 +1,13 @@
 import type { Hundredth } from '../units';
 import type { CountedStarts } from './count-starts';
-import { growingSizes, leastSizes, movedSizes, type GrowingSizes, type MovedSizes } from './growing-sizes';
+import {
+  fingerprintOf,
+  growingSizes,
+  leastSizes,
+  movedSizes,
+  type GrowingSizes,
+  type MovedSizes,
+} from './growing-sizes';
 import { leastFilling, leastStockSheets } from './least-sheets';
 import { promisingStart } from './nest-starts';
 import type { Pace, Steps } from './pace';
@@ -13,7 +20,7 @@ import type { Counts, StartMeter } from './start-meter';
 /** Cut panels of all fields looked at, starts in them, and nests of one search. */
 const mostPanels = 6_000;
 const mostStarts = 6_000;
-const mostNests = 160;
+const mostNests = 500;
 
 const workOfField = 60;
 const workOfBound = 10;
@@ -21,8 +28,8 @@ const workOfNest = 20;
 
 /**
  * Looks between the events for starts that beat the best so far in stock sheets or cut panels. Sizes grow and shrink
- * evenly there, so what goes on a stock sheet together only changes where panels side by side just fit it: those
- * shifts are tried, in fields where a bound leaves them a chance.
+ * evenly there, so what goes on a stock sheet together only changes where panels side by side just fit it: of the
+ * shifts between, those at which the most fits are tried, in fields where a bound leaves them a chance.
  */
 export function* searchInside(
   question: StartQuestion,
@@ -85,8 +92,9 @@ export function* searchInside(
     const { counts } = field;
     const most = mostSheets(counts, best());
     if (counts.full + filling > most + 1e-9) continue;
-    const sizes = moved.move(dx, dy);
-    const key = moved.fingerprint();
+    // Beside slopes and curves sizes grow evenly only more or less.
+    const sizes = meter.hasSlopes ? meter.cutSizes(field.x + dx, field.y + dy) : moved.move(dx, dy);
+    const key = fingerprintOf(sizes);
     let sheets = known.get(key);
     if (sheets === undefined) {
       if (known.size >= mostNests) break;

@@ -78,11 +78,11 @@ function spansOf(
 }
 
 /** Shifts along either axis that are tried together in one field; more where the start moves along one alone. */
-const mostShifts = 8;
+const mostShifts = 16;
 const mostPairs = 100;
 
 /**
- * Where panels just fit, and at the ends: first up and then along, and the other way about. Along an axis on which no
+ * Where the most panels fit side by side: first up and then along, and the other way about. Along an axis on which no
  * panel shrinks (or none grows) one end has the smallest of them all.
  */
 export function* shiftsInField(
@@ -108,7 +108,7 @@ export function* shiftsInField(
     grows: readonly number[],
     sidesAt: (across: Hundredth) => ReturnType<typeof sidesOf>,
   ): (across: Hundredth) => readonly Hundredth[] {
-    const [shrinks, swells] = [grows.includes(-1), grows.includes(1)];
+    const [shrinks, swells] = [grows.some((one) => one < 0), grows.some((one) => one > 0)];
     if (reach[0] === reach[1] || (!shrinks && !swells)) return () => [0];
     if (!shrinks) return () => [reach[0] + 1];
     if (!swells) return () => [reach[1] - 1];
@@ -116,8 +116,7 @@ export function* shiftsInField(
     return (across) => {
       let shifts = known.get(across);
       if (!shifts) {
-        const fitting = fittingShifts(sidesAt(across), sheetSides, kerf, reach);
-        known.set(across, (shifts = [...new Set([0, reach[0] + 1, reach[1] - 1, ...fitting])]));
+        known.set(across, (shifts = fittingShifts(sidesAt(across), sheetSides, kerf, reach)));
       }
       return shifts;
     };

@@ -88,18 +88,21 @@ const threeToASheet: RandomWall = {
 };
 
 /**
- * Walls on which a search that looked at events alone, or nested in two ways alone, was beaten; with what a start of
- * the raster reaches.
+ * Walls on which a search that looked at events alone, or nested in two ways alone, or nested wherever anything came to
+ * fit and so never reached the start that mattered, was beaten; with what a start of the raster reaches.
  */
 const onceBeaten: readonly { readonly wall: RandomWall; readonly rival: PlainFigures }[] = [
   { wall: threeToASheet, rival: { slivers: 0, stockSheets: 4, cutPanels: 8 } },
   { wall: rectilinearWall(18), rival: { slivers: 0, stockSheets: 9, cutPanels: 12 } },
   { wall: rectilinearWall(32), rival: { slivers: 0, stockSheets: 4, cutPanels: 5 } },
   { wall: rectilinearWall(36), rival: { slivers: 0, stockSheets: 25, cutPanels: 22 } },
+  { wall: rectilinearWall(46), rival: { slivers: 0, stockSheets: 11, cutPanels: 20 } },
   { wall: rectilinearWall(50), rival: { slivers: 2, stockSheets: 6, cutPanels: 12 } },
   { wall: rectilinearWall(70), rival: { slivers: 2, stockSheets: 13, cutPanels: 18 } },
   { wall: rectilinearWall(76), rival: { slivers: 0, stockSheets: 4, cutPanels: 6 } },
   { wall: rectilinearWall(172), rival: { slivers: 1, stockSheets: 7, cutPanels: 13 } },
+  { wall: rectilinearWall(178), rival: { slivers: 1, stockSheets: 10, cutPanels: 14 } },
+  { wall: rectilinearWall(376), rival: { slivers: 1, stockSheets: 5, cutPanels: 11 } },
   { wall: slopingWall(4), rival: { slivers: 0, stockSheets: 13, cutPanels: 13 } },
   { wall: slopingWall(7), rival: { slivers: 0, stockSheets: 7, cutPanels: 14 } },
   { wall: slopingWall(9), rival: { slivers: 0, stockSheets: 5, cutPanels: 12 } },

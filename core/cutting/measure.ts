@@ -26,16 +26,21 @@ export function measure(
   let bought = 0;
   let offcut = 0;
   let cutLength = 0;
-  const patterns = new Set<string>();
+  // Written one by one for every measure, keys of a whole delivery would cost more than all the rest.
+  const patterns = nestTask.task.stock.map(() => new Set<string>());
   for (const sheet of sheets) {
-    if (sheet.rack < 0) bought++;
     const drawing = drawn(drawings, nestTask, sheet);
     offcut = Math.max(offcut, drawing.largestOffcut);
     cutLength += drawing.cutLength;
-    patterns.add(`${sheet.stock} ${sheet.rack} ${drawing.pattern}`);
+    if (sheet.rack >= 0) continue;
+    bought++;
+    patterns[sheet.stock]!.add(drawing.pattern);
   }
   const cost = chargeOf(nestTask.task, sheets, others);
-  return [cost, bought, sheets.length - bought, -offcut, cutLength, patterns.size];
+  // Every rack piece is a pattern of its own.
+  const racked = sheets.length - bought;
+  const differing = patterns.reduce((sum, { size }) => sum + size, racked);
+  return [cost, bought, racked, -offcut, cutLength, differing];
 }
 
 /** Negative if `a` is better: the first place in which they differ decides. */

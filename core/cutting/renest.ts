@@ -9,6 +9,12 @@ import { drawn, sizeOf, type Drawings } from './write-plan';
 /** A stock sheet filled beyond this share can give nothing back. */
 const FULL = 0.999;
 
+/** A plan in which a few sheets are new. */
+export interface Renested {
+  readonly sheets: readonly NestedSheet[];
+  readonly fresh: readonly NestedSheet[];
+}
+
 /**
  * Takes a few stock sheets apart, one of them mostly the emptiest, and nests their panels again under a
  * disturbed rule, with their rack pieces and sometimes another.
@@ -22,7 +28,7 @@ export function renest(
   polish: boolean,
   random: Random,
   drawings: Drawings,
-): NestedSheet[] | null {
+): Renested | null {
   const chosen = chooseSheets(nestTask, sheets, polish, random);
   if (chosen.length === 0) return null;
   const old = chosen.map((i) => sheets[i]!);
@@ -42,7 +48,7 @@ export function renest(
     ? compare(measure(nestTask, fresh, drawings, others), measure(nestTask, old, drawings, others)) <= 0
     : compare(gathering(nestTask, fresh, others), gathering(nestTask, old, others)) <= 0;
   if (!better) return null;
-  return [...kept, ...fresh];
+  return { sheets: [...kept, ...fresh], fresh };
 }
 
 function chooseSheets(

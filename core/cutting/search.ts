@@ -72,9 +72,9 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
     for (let i = 0; i < TRIES; i++) {
       const changed = renest(nestTask, current, polish, random, drawings);
       if (!changed) continue;
-      current = changed;
-      engines.learn(changed);
-      take(changed);
+      current = changed.sheets;
+      engines.learn(changed.fresh);
+      take(current);
     }
     return current;
   };

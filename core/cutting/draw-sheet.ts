@@ -214,6 +214,8 @@ function finished(
   for (const { width, height, keep } of offcuts) {
     if (keep) largestOffcut = Math.max(largestOffcut, width * height);
   }
+  // Most sheets drawn are trials that never come to be compared by it.
+  let pattern: string | undefined;
   return {
     shapes,
     panels: places.map(({ kind, pose }) => ({ kind: kinds[kind]!.single ?? kind, pose })),
@@ -221,10 +223,13 @@ function finished(
     offcuts,
     largestOffcut,
     cutLength: Math.round(cuts.reduce((sum, cut) => sum + cutLength(cut), 0)),
-    pattern: places
-      .map(({ kind, pose }, i) => `${kind} ${pose} ${cornerKey(shapes[i]!)}`)
-      .sort()
-      .join(),
+    get pattern() {
+      pattern ??= places
+        .map(({ kind, pose }, i) => `${kind} ${pose} ${cornerKey(shapes[i]!)}`)
+        .sort()
+        .join();
+      return pattern;
+    },
   };
 }
 

@@ -13,7 +13,7 @@ export type Measure = readonly [
   offcut: number,
   cutLength: number,
   /** Stock sheets that differ: a fitter repeats a pattern. */
-  patterns?: number,
+  patterns: number,
 ];
 
 /** @param others bought besides these stock sheets, by number of the format; counts where only so many can be had */
@@ -23,24 +23,35 @@ export function measure(
   drawings: Drawings,
   others?: readonly number[],
 ): Measure {
+  // Written one by one for every measure, keys of a whole delivery would cost more than all the rest.
+  const patterns = nestTask.task.stock.map(() => new Set<string>());
+  let racked = 0;
+  for (const sheet of sheets) {
+    // Every rack piece is a pattern of its own.
+    if (sheet.rack >= 0) racked++;
+    else patterns[sheet.stock]!.add(drawn(drawings, nestTask, sheet).pattern);
+  }
+  const differing = patterns.reduce((sum, { size }) => sum + size, racked);
+  return [...measureSheets(nestTask, sheets, drawings, others), differing];
+}
+
+/** The measure but for the patterns, which say little about a few sheets and take the longest. */
+export function measureSheets(
+  nestTask: NestTask,
+  sheets: readonly NestedSheet[],
+  drawings: Drawings,
+  others?: readonly number[],
+): readonly [cost: number, boughtSheets: number, rackPieces: number, offcut: number, cutLength: number] {
   let bought = 0;
   let offcut = 0;
   let cutLength = 0;
-  // Written one by one for every measure, keys of a whole delivery would cost more than all the rest.
-  const patterns = nestTask.task.stock.map(() => new Set<string>());
   for (const sheet of sheets) {
+    if (sheet.rack < 0) bought++;
     const drawing = drawn(drawings, nestTask, sheet);
     offcut = Math.max(offcut, drawing.largestOffcut);
     cutLength += drawing.cutLength;
-    if (sheet.rack >= 0) continue;
-    bought++;
-    patterns[sheet.stock]!.add(drawing.pattern);
   }
-  const cost = chargeOf(nestTask.task, sheets, others);
-  // Every rack piece is a pattern of its own.
-  const racked = sheets.length - bought;
-  const differing = patterns.reduce((sum, { size }) => sum + size, racked);
-  return [cost, bought, racked, -offcut, cutLength, differing];
+  return [chargeOf(nestTask.task, sheets, others), bought, sheets.length - bought, -offcut, cutLength];
 }
 
 /** Negative if `a` is better: the first place in which they differ decides. */

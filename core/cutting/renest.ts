@@ -1,5 +1,5 @@
 import { fillSheet } from './fill-sheet';
-import { compare, measure } from './measure';
+import { compare, measureSheets } from './measure';
 import { nest, type NestedSheet, type NestRule, type NestTask } from './nest';
 import type { Random } from './random';
 import { disturbedRule } from './rules';
@@ -8,6 +8,8 @@ import { drawn, sizeOf, type Drawings } from './write-plan';
 
 /** A stock sheet filled beyond this share can give nothing back. */
 const FULL = 0.999;
+/** How often the emptiest stock sheet is among those taken apart. */
+const SHARE_EMPTIEST = 0.6;
 
 /** A plan in which a few sheets are new. */
 export interface Renested {
@@ -45,7 +47,10 @@ export function renest(
     ? [squeezed]
     : nest(nestTask, rule, counts, chooseRack(nestTask, sheets, old, random), others);
   const better = polish
-    ? compare(measure(nestTask, fresh, drawings, others), measure(nestTask, old, drawings, others)) <= 0
+    ? compare(
+        measureSheets(nestTask, fresh, drawings, others),
+        measureSheets(nestTask, old, drawings, others),
+      ) <= 0
     : compare(gathering(nestTask, fresh, others), gathering(nestTask, old, others)) <= 0;
   if (!better) return null;
   return { sheets: [...kept, ...fresh], fresh };
@@ -57,16 +62,19 @@ function chooseSheets(
   polish: boolean,
   random: Random,
 ): number[] {
-  const share = (i: number) => {
-    const { width, height } = sizeOf(nestTask, sheets[i]!);
-    return sheets[i]!.filled.area / (width * height);
-  };
-  const open = sheets.flatMap((_, i) => (share(i) < FULL ? [i] : []));
+  const open: number[] = [];
+  let emptiest = -1;
+  let least = FULL;
+  for (const [i, sheet] of sheets.entries()) {
+    const { width, height } = sizeOf(nestTask, sheet);
+    const share = sheet.filled.area / (width * height);
+    if (share >= FULL) continue;
+    open.push(i);
+    if (share < least) [emptiest, least] = [i, share];
+  }
   const wanted = Math.min(open.length, polish ? 1 + Math.floor(random() * 2) : 2 + Math.floor(random() * 4));
   const chosen = new Set<number>();
-  if (open.length > 0 && random() < 0.6) {
-    chosen.add(open.reduce((least, i) => (share(i) < share(least) ? i : least)));
-  }
+  if (open.length > 0 && random() < SHARE_EMPTIEST) chosen.add(emptiest);
   while (chosen.size < wanted) chosen.add(open[Math.floor(random() * open.length)]!);
   return [...chosen].sort((a, b) => a - b);
 }

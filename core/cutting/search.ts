@@ -14,7 +14,7 @@ import { writePlan, type Drawings } from './write-plan';
 /** Ways to nest a few stock sheets again that one step tries. */
 const TRIES = 6;
 /** A proved plan is polished (larger offcut, shorter cuts) until this many steps in a row changed nothing. */
-const IDLE_STEPS = 60;
+const IDLE_STEPS = 40;
 /** As long as a plan is not proved, one step in so many polishes it. */
 const POLISH_EVERY = 12;
 
@@ -38,7 +38,7 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
   const rules = orderedRules(nestTask);
 
   let best: readonly NestedSheet[] = [];
-  let bestMeasure: Measure = [Infinity, Infinity, Infinity, Infinity, Infinity];
+  let bestMeasure: Measure = [Infinity, Infinity, Infinity, Infinity, Infinity, Infinity];
   const take = (sheets: readonly NestedSheet[]): boolean => {
     const own = measure(nestTask, sheets, drawings);
     if (compare(own, bestMeasure) >= 0) return false;
@@ -73,7 +73,7 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
       const changed = renest(nestTask, current, polish, random, drawings);
       if (!changed) continue;
       current = changed.sheets;
-      engines.learn(changed.fresh);
+      if (!isProved()) engines.learn(changed.fresh);
       take(current);
     }
     return current;

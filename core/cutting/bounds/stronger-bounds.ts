@@ -2,11 +2,12 @@ import type { PanelKind } from '../kinds';
 import { weighQuickly } from '../lower-bound';
 import type { CuttingTask } from '../plan';
 import { boundGroups, sumOf, type BoundPart, type Bounds } from './bound-part';
+import { improveCutWeights } from './cut-weights';
 import { improveWeights } from './line-weights';
 
 /**
  * Bounds that take longer than `boundsOf` and say more: the same weighings, then weights made for the panels at
- * hand (see `line-weights.ts`).
+ * hand (see `line-weights.ts`; for rectangles cut edge to edge, `cut-weights.ts` too).
  *
  * Each `next()` is one step of a few milliseconds and yields the best bounds so far, never lower than before. It ends
  * by itself when it knows nothing more, or when the bounds reach `plan`.
@@ -24,12 +25,14 @@ export function* strongerBounds(
     weighQuickly(part);
     yield sumOf(groups);
   }
-  for (const part of parts) {
-    for (const costs of whatCounts(part)) {
-      if (isReached()) return;
-      const { sizes, carriers } = part;
-      for (const step of improveWeights({ sizes, carriers, costs }, part.consider))
-        yield step ?? sumOf(groups);
+  const isCutInRectangles = task.method === 'edge-to-edge' && kinds.every(({ isRectangle }) => isRectangle);
+  for (const improve of isCutInRectangles ? [improveWeights, improveCutWeights] : [improveWeights]) {
+    for (const part of parts) {
+      for (const costs of whatCounts(part)) {
+        if (isReached()) return;
+        const { sizes, carriers } = part;
+        for (const step of improve({ sizes, carriers, costs }, part.consider)) yield step ?? sumOf(groups);
+      }
     }
   }
   yield sumOf(groups);

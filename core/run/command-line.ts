@@ -33,7 +33,8 @@ async function main(): Promise<void> {
   const files = await produceFiles(worked.job, worked);
   await mkdir(out, { recursive: true });
   for (const { name, content } of files) await writeFile(join(out, name), content);
-  for (const finding of worked.findings) console.log(`${finding.level}: ${finding.text}`);
+  for (const { level, wall, text: said } of worked.findings)
+    console.log(`${level}${wall === undefined ? '' : `, wall ${wall}`}: ${said}`);
   console.log(summaryOf(worked, files.length, out));
 }
 

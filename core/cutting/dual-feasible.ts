@@ -1,3 +1,5 @@
+import { runSteps, type Steps } from '../panels/pace';
+
 /*
  * Dual feasible functions: f maps lengths to numbers such that lengths which together fit in C never add up to
  * more than f(C). Counted by such functions instead of by their length, panels that waste much count for more.
@@ -18,6 +20,7 @@ export interface DualFeasible {
   readonly at: (x: number) => number;
 }
 
+const FUNCTIONS_OF_A_STEP = 16;
 /** Rounding goes up to this many steps. */
 const MOST_STEPS = 100;
 /** On a plate this short every threshold and every step is tried. */
@@ -27,6 +30,11 @@ const MOST_TAKEN = 60;
 
 /** Functions worth trying for these lengths in C, the most promising first; no two alike on them. */
 export function dualFeasibleFunctions(length: number, lengths: readonly number[]): DualFeasible[] {
+  return runSteps(dualFeasibleInSteps(length, lengths));
+}
+
+/** The same, with pauses. */
+export function* dualFeasibleInSteps(length: number, lengths: readonly number[]): Steps<DualFeasible[]> {
   const present = [...new Set(lengths)].filter((x) => x > 0 && x <= length).sort((a, b) => a - b);
   const functions = [identity(length)];
   const taken = parameters(length, present);
@@ -34,14 +42,18 @@ export function dualFeasibleFunctions(length: number, lengths: readonly number[]
   for (const step of taken) functions.push(counting(length, step));
   const mostSteps = Math.min(MOST_STEPS, length - 1, Math.floor(length / (present[0] ?? length)) + 1);
   for (let steps = 1; steps <= mostSteps; steps++) functions.push(rounding(length, steps));
-  return strongestFirst(functions, present);
+  return yield* strongestFirst(functions, present);
 }
 
 /** Without those that say nothing or the same as another; those that count most in all come first. */
-function strongestFirst(functions: readonly DualFeasible[], present: readonly number[]): DualFeasible[] {
+function* strongestFirst(
+  functions: readonly DualFeasible[],
+  present: readonly number[],
+): Steps<DualFeasible[]> {
   const seen = new Set<number>();
   const ranked: { dual: DualFeasible; sum: number }[] = [];
-  for (const dual of functions) {
+  for (const [i, dual] of functions.entries()) {
+    if (i % FUNCTIONS_OF_A_STEP === FUNCTIONS_OF_A_STEP - 1) yield undefined;
     const full = dual.at(dual.length);
     if (full <= 0) continue;
     let sum = 0;

@@ -1,4 +1,5 @@
 import { boxOf, polygonArea, rectangle, type Box, type Point, type Polygon } from '../geometry/polygon';
+import { runSteps, type Steps } from '../panels/pace';
 import { freeSpaces, occupy } from './free-spaces';
 import type { CutPanel, CuttingTask } from './plan';
 import { allTurns, shapeKey, turned, type Turn } from './poses';
@@ -40,14 +41,22 @@ export interface Pose {
   readonly slant?: readonly [Point, Point];
 }
 
+const PANELS_OF_A_STEP = 32;
+
 /**
  * @throws Error if a panel fits no stock format it may be cut from (the layout never makes such a panel)
  */
 export function kindsOf(task: CuttingTask): PanelKind[] {
+  return runSteps(kindsInSteps(task));
+}
+
+/** The same, with pauses. */
+export function* kindsInSteps(task: CuttingTask): Steps<PanelKind[]> {
   const formatsFor = formatFinder(task);
   const groups = new Map<string, { members: number[]; shape: Polygon; formats: Formats }>();
   const known = new Map<string, string>();
-  task.panels.forEach((panel, number) => {
+  for (const [number, panel] of task.panels.entries()) {
+    if (number % PANELS_OF_A_STEP === PANELS_OF_A_STEP - 1) yield undefined;
     const formats = formatsFor(panel);
     const shape = turned(panel.outline, allTurns[0]!);
     const { right: width, top: height } = boxOf(shape.outer);
@@ -65,8 +74,10 @@ export function kindsOf(task: CuttingTask): PanelKind[] {
     const group = groups.get(key);
     if (group) group.members.push(number);
     else groups.set(key, { members: [number], shape, formats });
-  });
-  return [...groups.values()].map(({ members, shape, formats }) => {
+  }
+  const kinds: PanelKind[] = [];
+  for (const { members, shape, formats } of groups.values()) {
+    if (kinds.length % PANELS_OF_A_STEP === PANELS_OF_A_STEP - 1) yield undefined;
     const { right, top } = boxOf(shape.outer);
     const area = polygonArea(shape);
     const isRectangle = area === right * top;
@@ -74,8 +85,9 @@ export function kindsOf(task: CuttingTask): PanelKind[] {
       ? posesOfRectangle(right, top)
       : posesOf(shape, turnsOn(task, formats), task.kerf);
     const [longSide, shortSide] = [Math.max(right, top), Math.min(right, top)];
-    return { members, ...formats, poses, isRectangle, area, longSide, shortSide };
-  });
+    kinds.push({ members, ...formats, poses, isRectangle, area, longSide, shortSide });
+  }
+  return kinds;
 }
 
 type Formats = Pick<PanelKind, 'stock' | 'allowed'>;

@@ -1,4 +1,5 @@
-import { boundGroups, sumOf, type BoundPart, type Bounds } from './bounds/bound-part';
+import { runSteps, type Steps } from '../panels/pace';
+import { boundGroups, sumOf, type BoundGroup, type Bounds } from './bounds/bound-part';
 import type { PanelKind } from './kinds';
 import type { CuttingTask } from './plan';
 import { weigh } from './weighings';
@@ -24,13 +25,23 @@ export type { Bounds } from './bounds/bound-part';
  * it do stock counts bind, and only if the plan keeps to them; a plan that does not may undercut the bounds
  */
 export function boundsOf(task: CuttingTask, kinds: readonly PanelKind[], plan?: Bounds): Bounds {
-  const groups = boundGroups(task, kinds, plan);
-  for (const { whole, apart } of groups) for (const part of [whole, ...apart]) weighQuickly(part);
-  return sumOf(groups);
+  return sumOf(runSteps(weighedGroups(task, kinds, plan)));
 }
 
-export function weighQuickly(part: BoundPart): void {
-  if (part.isEmpty) return;
-  part.considerArea();
-  if (!part.isProved) weigh(part.sizes, part.carriers, part.formats.length, part.consider);
+/** What `boundsOf` sums up, with pauses. */
+export function* weighedGroups(
+  task: CuttingTask,
+  kinds: readonly PanelKind[],
+  plan?: Bounds,
+): Steps<BoundGroup[]> {
+  const groups = yield* boundGroups(task, kinds, plan);
+  for (const { whole, apart } of groups) {
+    for (const part of [whole, ...apart]) {
+      if (part.isEmpty) continue;
+      part.considerArea();
+      if (part.isProved) continue;
+      yield* weigh(part.sizes, part.carriers, part.formats.length, part.consider);
+    }
+  }
+  return groups;
 }

@@ -1,5 +1,6 @@
+import { runSteps, type Steps } from '../panels/pace';
 import { compare } from './measure';
-import { nest, type NestedSheet, type NestRule, type NestTask } from './nest';
+import { nestInSteps, type NestedSheet, type NestRule, type NestTask } from './nest';
 import type { CuttingTask } from './plan';
 import { chargeOf } from './shortage';
 
@@ -8,9 +9,14 @@ const MOST_PIECES_TRIED = 12;
 
 /** Without the rack, and with it where that saves cost or stock sheets; then only the pieces that are needed. */
 export function nestWithRack(nestTask: NestTask, rule: NestRule): NestedSheet[] {
+  return runSteps(nestWithRackInSteps(nestTask, rule));
+}
+
+/** The same, with pauses. */
+export function* nestWithRackInSteps(nestTask: NestTask, rule: NestRule): Steps<NestedSheet[]> {
   const { task, kinds } = nestTask;
   const counts = () => kinds.map(({ members }) => members.length);
-  const plain = nest(nestTask, rule, counts(), []);
+  const plain = yield* nestInSteps(nestTask, rule, counts(), []);
   if (task.rack.length === 0) return plain;
   const size = (piece: number) => task.rack[piece]!.width * task.rack[piece]!.height;
   const all = task.rack.map((_, piece) => piece).sort((a, b) => size(a) - size(b));
@@ -18,11 +24,11 @@ export function nestWithRack(nestTask: NestTask, rule: NestRule): NestedSheet[] 
   const candidates = cheap.length < all.length ? [all, cheap] : [all];
   let [racked, rack] = [plain, [] as number[]];
   for (const pieces of candidates) {
-    const tried = nest(nestTask, rule, counts(), pieces);
+    const tried = yield* nestInSteps(nestTask, rule, counts(), pieces);
     if (compare(spend(task, tried), spend(task, racked)) < 0) [racked, rack] = [tried, piecesOf(tried)];
   }
   for (const piece of rack.slice(0, MOST_PIECES_TRIED)) {
-    const fewer = nest(
+    const fewer = yield* nestInSteps(
       nestTask,
       rule,
       counts(),

@@ -1,8 +1,11 @@
+import { runSteps, type Steps } from '../panels/pace';
 import { fillSheet, type FilledSheet, type Way } from './fill-sheet';
 import type { Score } from './score-place';
-import { kindsOf, type PanelKind } from './kinds';
+import { kindsInSteps, type PanelKind } from './kinds';
 import type { CuttingTask } from './plan';
 import { hasLimits } from './shortage';
+
+const FILLS_OF_A_STEP = 8;
 
 /** A task read once: its panels by kind. */
 export interface NestTask {
@@ -32,7 +35,12 @@ export interface NestRule {
 }
 
 export function readNestTask(task: CuttingTask): NestTask {
-  return { task, kinds: kindsOf(task) };
+  return runSteps(readNestTaskInSteps(task));
+}
+
+/** The same, with pauses. */
+export function* readNestTaskInSteps(task: CuttingTask): Steps<NestTask> {
+  return { task, kinds: yield* kindsInSteps(task) };
 }
 
 /**
@@ -46,15 +54,27 @@ export function readNestTask(task: CuttingTask): NestTask {
  * @param others bought besides, by number of the format
  */
 export function nest(
-  { task, kinds }: NestTask,
+  nestTask: NestTask,
   rule: NestRule,
   counts: number[],
   rack: readonly number[],
   others?: readonly number[],
 ): NestedSheet[] {
+  return runSteps(nestInSteps(nestTask, rule, counts, rack, others));
+}
+
+/** The same, with pauses. */
+export function* nestInSteps(
+  { task, kinds }: NestTask,
+  rule: NestRule,
+  counts: number[],
+  rack: readonly number[],
+  others?: readonly number[],
+): Steps<NestedSheet[]> {
   const { score, ways } = rule;
   const settings = { kinds, kerf: task.kerf, edgeToEdge: task.method === 'edge-to-edge', score, ways };
   const sheets: NestedSheet[] = [];
+  let fills = 0;
   const left = task.stock.map(({ available = Infinity }, stock) => available - (others?.[stock] ?? 0));
   const order = needyFirst(task, kinds, rule.order);
   const orders = task.stock.map((_, stock) => order.filter((kind) => kinds[kind]!.allowed.includes(stock)));
@@ -67,6 +87,7 @@ export function nest(
   }
   for (const first of order) {
     while (counts[first]! > 0) {
+      if (++fills % FILLS_OF_A_STEP === 0) yield undefined;
       const { stock, filled, used } = cheapestFill(first);
       do {
         sheets.push({ stock, rack: -1, filled });

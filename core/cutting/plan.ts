@@ -114,3 +114,12 @@ export interface DeliveryPlan {
  * proved least possible. Deterministic in task and seed.
  */
 export type CuttingSearch = (task: CuttingTask, seed: number) => Generator<DeliveryPlan, void, void>;
+
+/**
+ * The same search for callers that must stay ready to listen: reading a large task and its first plan take a while, and
+ * `undefined` comes at pauses of some milliseconds at most until that plan stands. Pauses are no steps.
+ */
+export type CuttingSearchInSteps = (
+  task: CuttingTask,
+  seed: number,
+) => Generator<DeliveryPlan | undefined, void, void>;

@@ -1,3 +1,4 @@
+import type { BoundGroup } from './bounds/bound-part';
 import { strongerBounds } from './bounds/stronger-bounds';
 import { proveOrImprove } from './exact/prove-or-improve';
 import type { Bounds } from './lower-bound';
@@ -15,14 +16,16 @@ export interface Proof {
  *
  * @param best a plan that keeps to the stock that can be had, as far as any does
  * @param plan its figures, as the bounds count them
+ * @param weighed what is known of the bounds
  */
 export function* proofsOf(
   nestTask: NestTask,
   best: readonly NestedSheet[],
   plan: Bounds,
+  weighed?: readonly BoundGroup[],
 ): Generator<Proof | undefined, void, void> {
   // Panels joined in pairs have fewer plans than they would have one by one: what holds for those proves nothing.
   if (!nestTask.single) yield* proveOrImprove(nestTask, best);
-  for (const bounds of strongerBounds(nestTask.task, nestTask.single ?? nestTask.kinds, plan))
-    yield { bounds };
+  const kinds = nestTask.single ?? nestTask.kinds;
+  for (const bounds of strongerBounds(nestTask.task, kinds, plan, weighed)) yield { bounds };
 }

@@ -1,11 +1,14 @@
 import { compare } from './measure';
-import { readNestTask, type NestTask } from './nest';
+import { readNestTaskInSteps, type NestTask } from './nest';
 import type { CuttingTask, DeliveryPlan } from './plan';
 import { pairedTask } from './slanted-pairs';
 import { cutLength } from './trace-cuts';
 
 /** Searches a task read once. */
-export type NestSearch = (nestTask: NestTask, seed: number) => Generator<DeliveryPlan, void, void>;
+export type NestSearch = (
+  nestTask: NestTask,
+  seed: number,
+) => Generator<DeliveryPlan | undefined, void, void>;
 
 /**
  * Where panels with sloping edges save room in pairs, two searches go step by step beside each other, one with the
@@ -16,8 +19,8 @@ export function* searchWithPairs(
   task: CuttingTask,
   seed: number,
   search: NestSearch,
-): Generator<DeliveryPlan, void, void> {
-  const plain = readNestTask(task);
+): Generator<DeliveryPlan | undefined, void, void> {
+  const plain = yield* readNestTaskInSteps(task);
   const paired = pairedTask(plain);
   if (!paired) {
     yield* search(plain, seed);
@@ -26,10 +29,13 @@ export function* searchWithPairs(
   let runs = [search(plain, seed), search(paired, seed)];
   let best: DeliveryPlan | null = null;
   let bestMeasure: readonly number[] = [];
+  let firsts = yield* firstPlans(runs);
   while (runs.length > 0) {
-    runs = runs.filter((run) => {
-      const { value, done } = run.next();
-      if (done) return false;
+    const before = firsts;
+    firsts = [];
+    runs = runs.filter((run, i) => {
+      const { value, done } = before[i] ? { value: before[i], done: false } : run.next();
+      if (done || !value) return false;
       if (value === best) return true;
       const own = measureOf(task, value);
       if (!best || compare(own, bestMeasure) < 0) [best, bestMeasure] = [value, own];
@@ -40,6 +46,18 @@ export function* searchWithPairs(
     if (runs.length === 0 || !best) return;
     yield best;
   }
+}
+
+function* firstPlans(
+  runs: readonly ReturnType<NestSearch>[],
+): Generator<undefined, (DeliveryPlan | undefined)[], void> {
+  const plans: (DeliveryPlan | undefined)[] = [];
+  for (const run of runs) {
+    let next = run.next();
+    for (; !next.done && !next.value; next = run.next()) yield undefined;
+    plans.push(next.value ?? undefined);
+  }
+  return plans;
 }
 
 /** As plans are measured while they are nested, but for what cannot be had. */

@@ -1,16 +1,20 @@
 import { enginesOf } from './engines';
-import { boundsOf, type Bounds } from './lower-bound';
+import { sumOf } from './bounds/bound-part';
+import { weighedGroups, type Bounds } from './lower-bound';
 import { compare, measure, type Measure } from './measure';
 import type { NestedSheet, NestTask } from './nest';
-import { nestWithRack } from './nest-with-rack';
-import type { CuttingSearch } from './plan';
+import { nestWithRackInSteps } from './nest-with-rack';
+import type { Steps } from '../panels/pace';
+import type { CuttingSearch, CuttingSearchInSteps } from './plan';
 import { seededRandom } from './random';
 import { proofsOf } from './proofs';
 import { renest } from './renest';
 import { orderedRules } from './rules';
 import { searchWithPairs } from './search-pairs';
-import { writePlan, type Drawings } from './write-plan';
+import { drawn, writePlan, type Drawings } from './write-plan';
 
+/** Stock sheets drawn between pauses. */
+const SHEETS_OF_A_PAUSE = 16;
 /** Ways to nest a few stock sheets again that one step tries. */
 const TRIES = 6;
 /** A proved plan is polished (larger offcut, shorter cuts) until this many steps in a row changed nothing. */
@@ -25,9 +29,15 @@ const POLISH_EVERY = 12;
  *
  * @throws Error if a panel fits no stock sheet it may be cut from
  */
-export const searchCutting: CuttingSearch = (task, seed) => searchWithPairs(task, seed, searchNest);
+export const searchCutting: CuttingSearch = function* (task, seed) {
+  for (const plan of searchCuttingInSteps(task, seed)) if (plan) yield plan;
+};
 
-function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch> {
+/** The same, with pauses before the first plan. */
+export const searchCuttingInSteps: CuttingSearchInSteps = (task, seed) =>
+  searchWithPairs(task, seed, searchNest);
+
+function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearchInSteps> {
   const { task } = nestTask;
   if (task.panels.length === 0) {
     yield { sheets: [], newSheets: 0, lowerBound: 0, cost: 0, costLowerBound: 0 };
@@ -46,21 +56,28 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
     bestMeasure = own;
     return true;
   };
-  take(nestWithRack(nestTask, rules.shift()!));
-  const bounds = boundsOf(task, nestTask.single ?? nestTask.kinds, {
-    cost: bestMeasure[0],
-    newSheets: bestMeasure[1],
-  });
+  const takeFirst = function* (): Steps<void> {
+    const sheets = yield* nestWithRackInSteps(nestTask, rules.shift()!);
+    for (const [i, sheet] of sheets.entries()) {
+      if (i % SHEETS_OF_A_PAUSE === SHEETS_OF_A_PAUSE - 1) yield undefined;
+      drawn(drawings, nestTask, sheet);
+    }
+    take(sheets);
+  };
+  yield* takeFirst();
+  const figures = () => ({ cost: bestMeasure[0], newSheets: bestMeasure[1] });
+  const weighed = yield* weighedGroups(task, nestTask.single ?? nestTask.kinds, figures());
+  const bounds = sumOf(weighed);
   const isWithin = ({ cost, newSheets }: Bounds) => bestMeasure[0] <= cost && bestMeasure[1] <= newSheets;
   for (let more = rulesAtOnce(nestTask) - 1; more > 0 && rules.length > 0 && !isWithin(bounds); more--) {
-    take(nestWithRack(nestTask, rules.shift()!));
+    yield* takeFirst();
   }
   let plan = writePlan(nestTask, best, bounds, drawings);
   yield plan;
 
   let limits = bounds;
   const isProved = () => isWithin(limits);
-  const proofs = proofsOf(nestTask, best, { cost: bestMeasure[0], newSheets: bestMeasure[1] });
+  const proofs = proofsOf(nestTask, best, figures(), weighed);
   let mayProve = true;
   const engines = enginesOf(nestTask, random);
   /** Panels in each other's notches: nesting again is better at that than the engines. */

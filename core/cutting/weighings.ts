@@ -1,4 +1,5 @@
-import { dualFeasibleFunctions, type DualFeasible } from './dual-feasible';
+import type { Steps } from '../panels/pace';
+import { dualFeasibleInSteps, type DualFeasible } from './dual-feasible';
 
 export interface Extent {
   readonly width: number;
@@ -15,7 +16,7 @@ export type Visit = (total: number, most: readonly number[]) => 'go on' | 'stop'
 
 /**
  * Weighs the panels by products of dual feasible functions, one for width and one for height, made for each
- * stock format in turn.
+ * stock format in turn; with pauses.
  *
  * If on every horizontal line panels count at most F in all by f of their widths, and on every vertical line at
  * most G by g of their heights, then f · g counts at most F · G on the whole stock sheet, wherever they lie.
@@ -27,21 +28,21 @@ export type Visit = (total: number, most: readonly number[]) => 'go on' | 'stop'
  * @param formats how many of them are stock formats
  * @param visit called for each weighing until it says stop; `most` is reused between calls
  */
-export function weigh(
+export function* weigh(
   sizes: readonly BoundSize[],
   carriers: readonly Extent[],
   formats: number,
   visit: Visit,
-): void {
+): Steps<void> {
   const merged = mergeEqual(sizes);
   if (merged.length === 0) return;
   const counts = Float64Array.from(merged, ({ count }) => count);
   const lengths = [...new Set(merged.flatMap(({ width, height }) => [width, height]))].sort((a, b) => a - b);
   for (const base of carriers.slice(0, formats)) {
     const standing = carriers.map((carrier) => standLike(carrier, base));
-    const across = tablesFor(base.width, lengths, merged, standing);
+    const across = yield* tablesFor(base.width, lengths, merged, standing);
     const isSquare = base.width === base.height;
-    const upright = isSquare ? across : tablesFor(base.height, lengths, merged, standing);
+    const upright = isSquare ? across : yield* tablesFor(base.height, lengths, merged, standing);
     const ways = waysToLie(merged, standing);
     for (const [i, f] of across.entries()) {
       for (const g of isSquare ? upright.slice(i) : upright) {
@@ -49,6 +50,7 @@ export function weigh(
         if (isSquare) continue;
         if (visit(lesserWeight(f, g, counts, ways), lesserMost(f, g)) === 'stop') return;
       }
+      yield undefined;
     }
   }
 }
@@ -72,35 +74,62 @@ interface Table {
   readonly mostHeight: Float64Array;
 }
 
-function tablesFor(
+/** @param lengths every width and height of the sizes, ascending */
+function* tablesFor(
   length: number,
   lengths: readonly number[],
   sizes: readonly BoundSize[],
   carriers: readonly Extent[],
-): Table[] {
-  return dualFeasibleFunctions(length, lengths).map((dual) => {
-    // Longer than C can only lie on another format; there any value is right, as only its density counts.
-    const value = (x: number) => dual.at(Math.min(x, length));
-    return {
-      width: Float64Array.from(sizes, ({ width }) => value(width)),
-      height: Float64Array.from(sizes, ({ height }) => value(height)),
-      mostWidth: Float64Array.from(carriers, ({ width }) => most(dual, width, lengths, value)),
-      mostHeight: Float64Array.from(carriers, ({ height }) => most(dual, height, lengths, value)),
-    };
-  });
+): Steps<Table[]> {
+  const at = new Map(lengths.map((x, i) => [x, i]));
+  const wide = Int32Array.from(sizes, ({ width }) => at.get(width)!);
+  const high = Int32Array.from(sizes, ({ height }) => at.get(height)!);
+  const values = new Float64Array(lengths.length);
+  /** The most that a unit of any length up to this one counts. */
+  const densities = new Float64Array(lengths.length);
+  const lasts = (rooms: readonly number[]) => Int32Array.from(rooms, (room) => lastUpTo(lengths, room));
+  const [widths, heights] = [carriers.map(({ width }) => width), carriers.map(({ height }) => height)];
+  const [lastWide, lastHigh] = [lasts(widths), lasts(heights)];
+  const tables: Table[] = [];
+  for (const dual of yield* dualFeasibleInSteps(length, lengths)) {
+    let density = 0;
+    for (let i = 0; i < lengths.length; i++) {
+      const x = lengths[i]!;
+      // Longer than C can only lie on another format; there any value is right, as only its density counts.
+      values[i] = dual.at(Math.min(x, length));
+      density = Math.max(density, values[i]! / x);
+      densities[i] = density;
+    }
+    const most = (rooms: readonly number[], last: Int32Array) =>
+      Float64Array.from(rooms, (room, c) => mostIn(dual, room, last[c]! < 0 ? 0 : densities[last[c]!]!));
+    tables.push({
+      width: Float64Array.from(wide, (i) => values[i]!),
+      height: Float64Array.from(high, (i) => values[i]!),
+      mostWidth: most(widths, lastWide),
+      mostHeight: most(heights, lastHigh),
+    });
+    if (tables.length % TABLES_OF_A_STEP === 0) yield undefined;
+  }
+  return tables;
 }
 
+const TABLES_OF_A_STEP = 8;
+
 /** By superadditivity within C; and never more than the densest length would give all along. */
-function most(
-  dual: DualFeasible,
-  room: number,
-  lengths: readonly number[],
-  value: (x: number) => number,
-): number {
-  let density = 0;
-  for (const x of lengths) if (x <= room) density = Math.max(density, value(x) / x);
+function mostIn(dual: DualFeasible, room: number, density: number): number {
   const dense = density * room;
   return room <= dual.length ? Math.min(dense, dual.at(room)) : dense;
+}
+
+/** Number of the last length up to a room, or -1; `lengths` ascending. */
+function lastUpTo(lengths: readonly number[], room: number): number {
+  let [from, to] = [-1, lengths.length];
+  while (to - from > 1) {
+    const middle = (from + to) >> 1;
+    if (lengths[middle]! <= room) from = middle;
+    else to = middle;
+  }
+  return from;
 }
 
 function meanWeight(f: Table, g: Table, counts: Float64Array): number {

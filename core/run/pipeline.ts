@@ -1,4 +1,4 @@
-import { searchCutting } from '../cutting/search';
+import { searchCuttingInSteps } from '../cutting/search';
 import type { Finding } from '../finding';
 import type { Job, Wall } from '../job/schema';
 import { jobCautions } from '../job/cautions';
@@ -45,7 +45,7 @@ export function* workOut(
     return { job, walls, cutting, findings: inOrder([...findings, ...stockFindings(job, cutting)]), steps };
   };
   const stepsOf = ({ task }: Delivery) => stepsFor(task.panels.length, steps);
-  const planning = planDeliveries(deliveries, rackOf(job), searchCutting, stepsOf);
+  const planning = planDeliveries(deliveries, rackOf(job), searchCuttingInSteps, stepsOf);
   for (;;) {
     const { value, done } = planning.next();
     if (done) return result(value);

@@ -1,4 +1,4 @@
-import type { CuttingSearch, DeliveryPlan, RackOffcut, StockFormat } from '../cutting/plan';
+import type { CuttingSearchInSteps, DeliveryPlan, RackOffcut, StockFormat } from '../cutting/plan';
 import type { Delivery } from './deliveries';
 
 /** What the deliveries before leave: rack pieces, and how many of the limited stock can still be had, by its id. */
@@ -9,7 +9,7 @@ interface Supply {
 
 interface Run {
   readonly supply: Supply;
-  readonly search: ReturnType<CuttingSearch>;
+  readonly search: ReturnType<CuttingSearchInSteps>;
   readonly plan: DeliveryPlan;
   readonly steps: number;
   readonly ended: boolean;
@@ -28,14 +28,14 @@ const seed = 1;
 export function* planDeliveries(
   deliveries: readonly Delivery[],
   rack: readonly RackOffcut[],
-  search: CuttingSearch,
+  search: CuttingSearchInSteps,
   stepsOf: (delivery: Delivery) => number,
 ): Generator<readonly DeliveryPlan[] | undefined, readonly DeliveryPlan[]> {
   const runs: Run[] = [];
   const whole: Supply = { rack, available: limitsOf(deliveries) };
   let left = whole;
   for (const delivery of deliveries) {
-    const run = begin(delivery, left, search);
+    const run = yield* begin(delivery, left, search);
     runs.push(run);
     left = supplyAfter(left, run.plan);
     yield undefined;
@@ -44,7 +44,7 @@ export function* planDeliveries(
 
   left = whole;
   for (const [i, delivery] of deliveries.entries()) {
-    let run = sameSupply(runs[i]!.supply, left) ? runs[i]! : begin(delivery, left, search);
+    let run = sameSupply(runs[i]!.supply, left) ? runs[i]! : yield* begin(delivery, left, search);
     runs[i] = run;
     const budget = stepsOf(delivery);
     while (run.steps < budget && !run.ended) {
@@ -59,20 +59,25 @@ export function* planDeliveries(
   return runs.map((run) => run.plan);
 }
 
-function begin({ task }: Delivery, supply: Supply, searchCutting: CuttingSearch): Run {
+function* begin(
+  { task }: Delivery,
+  supply: Supply,
+  searchCutting: CuttingSearchInSteps,
+): Generator<undefined, Run, void> {
   const stock = task.stock.map((format): StockFormat => {
     const available = supply.available.get(format.id);
     return available === undefined ? format : { ...format, available };
   });
   const search = searchCutting({ ...task, stock, rack: supply.rack }, seed);
-  const first = search.next();
-  if (first.done) throw new Error('A cutting search gives a plan in its first step.');
+  let first = search.next();
+  for (; !first.done && !first.value; first = search.next()) yield undefined;
+  if (!first.value) throw new Error('A cutting search gives a plan before it ends.');
   return { supply, search, plan: first.value, steps: 1, ended: false };
 }
 
 function step(run: Run): Run {
-  const next = run.search.next();
-  return next.done ? { ...run, ended: true } : { ...run, plan: next.value, steps: run.steps + 1 };
+  const { value, done } = run.search.next();
+  return done ? { ...run, ended: true } : { ...run, plan: value ?? run.plan, steps: run.steps + 1 };
 }
 
 function limitsOf(deliveries: readonly Delivery[]): Map<string, number> {

@@ -2,7 +2,8 @@ import { offsetRound } from '../../geometry/clip';
 import { isRectilinear, polygonArea, regionArea } from '../../geometry/polygon';
 import type { PanelKind } from '../kinds';
 import { leastCover, type CoverFormat } from '../least-cover';
-import type { CuttingTask } from '../plan';
+import type { Steps } from '../../panels/pace';
+import type { CuttingTask, StockFormat } from '../plan';
 import type { BoundSize, Extent, Visit } from '../weighings';
 import { inscribedRectangles } from './inscribed';
 import { notchesOf, withoutGuests, type Notch } from './notches';
@@ -17,6 +18,16 @@ export interface Bounds {
 /** A plan charged this much buys more than can be had (see `shortage.ts`); then counts bind nobody. */
 const SHORT = 1e12;
 
+interface PartContent {
+  readonly own: readonly PanelKind[];
+  readonly formats: readonly CoverFormat[];
+  readonly bought: readonly StockFormat[];
+  /** What every side of a panel and of a sheet is grown by. */
+  readonly kerf: number;
+  readonly sizes: readonly BoundSize[];
+  readonly notches: readonly Notch[];
+}
+
 /** The panels that only certain formats can give, ready to be weighed, and what is known so far. */
 export class BoundPart {
   newSheets = 0;
@@ -30,42 +41,57 @@ export class BoundPart {
   private readonly plain: readonly Extent[];
   private readonly notches: readonly Notch[];
 
+  private constructor(
+    private readonly task: CuttingTask,
+    { own, formats, bought, kerf, sizes, notches }: PartContent,
+    private readonly plan: Bounds,
+  ) {
+    const ids = new Set(bought.map(({ id }) => id));
+    const grow = ({ width, height }: Extent) => ({ width: width + kerf, height: height + kerf });
+    this.own = own;
+    this.formats = formats;
+    this.plain = [...bought, ...task.rack.filter((piece) => ids.has(piece.stock))];
+    this.sizes = sizes;
+    this.notches = notches;
+    this.carriers = [...this.plain.map(grow), ...notches];
+  }
+
   /**
    * @param stock numbers of the formats
    * @param plan figures of some plan of the part: nothing higher is looked for
    */
-  constructor(
-    private readonly task: CuttingTask,
+  static *read(
+    task: CuttingTask,
     kinds: readonly PanelKind[],
     stock: readonly number[],
-    private readonly plan: Bounds = { newSheets: Infinity, cost: Infinity },
+    plan: Bounds = { newSheets: Infinity, cost: Infinity },
     hasCounts = false,
-  ) {
-    this.own = kinds.filter((kind) => kind.allowed.every((one) => stock.includes(one)));
+  ): Steps<BoundPart> {
+    const own = kinds.filter((kind) => kind.allowed.every((one) => stock.includes(one)));
     const bought = stock.map((one) => task.stock[one]!);
-    this.formats = bought.map(({ price, available }) => ({
+    const formats = bought.map(({ price, available }) => ({
       price,
       available: hasCounts ? available : undefined,
     }));
-    const ids = new Set(bought.map(({ id }) => id));
-    this.plain = [...bought, ...task.rack.filter((piece) => ids.has(piece.stock))];
     const takesBox = (kind: PanelKind) =>
       task.method === 'edge-to-edge' && isRectilinear(kind.poses[0]!.shape);
-    const kerf = this.own.every(takesBox) ? task.kerf : Math.floor(task.kerf * Math.SQRT1_2);
-    const grow = ({ width, height }: Extent) => ({ width: width + kerf, height: height + kerf });
-    const all = this.own.flatMap((kind): BoundSize[] => {
+    const kerf = own.every(takesBox) ? task.kerf : Math.floor(task.kerf * Math.SQRT1_2);
+    const all: BoundSize[] = [];
+    for (const kind of own) {
       const count = kind.members.length;
       if (kind.isRectangle || takesBox(kind))
-        return [{ ...grow({ width: kind.longSide, height: kind.shortSide }), count }];
-      return inscribedRectangles(kind.poses[0]!.shape, kerf).map((size) => ({ ...size, count }));
-    });
+        all.push({ width: kind.longSide + kerf, height: kind.shortSide + kerf, count });
+      else {
+        for (const size of inscribedRectangles(kind.poses[0]!.shape, kerf)) all.push({ ...size, count });
+        yield undefined;
+      }
+    }
     const hosts = kinds.filter(
       (kind) => !kind.isRectangle && takesBox(kind) && kind.allowed.some((one) => stock.includes(one)),
     );
-    const { sizes, notches } = withoutGuests(all, notchesOf(hosts, task.kerf));
-    this.sizes = sizes;
-    this.notches = notches;
-    this.carriers = [...this.plain.map(grow), ...notches];
+    const notches = yield* notchesOf(hosts, task.kerf);
+    yield undefined;
+    return new BoundPart(task, { own, formats, bought, kerf, ...withoutGuests(all, notches) }, plan);
   }
 
   get isEmpty(): boolean {
@@ -107,14 +133,22 @@ export interface BoundGroup {
   readonly apart: readonly BoundPart[];
 }
 
-export function boundGroups(task: CuttingTask, kinds: readonly PanelKind[], plan?: Bounds): BoundGroup[] {
+export function* boundGroups(
+  task: CuttingTask,
+  kinds: readonly PanelKind[],
+  plan?: Bounds,
+): Steps<BoundGroup[]> {
   const hasCounts = plan !== undefined && plan.cost < SHORT;
-  const groups = connectedStock(task, kinds);
-  return groups.map((stock) => ({
-    whole: new BoundPart(task, kinds, stock, groups.length === 1 ? plan : undefined, hasCounts),
-    apart:
-      stock.length > 1 ? stock.map((one) => new BoundPart(task, kinds, [one], undefined, hasCounts)) : [],
-  }));
+  const groups: BoundGroup[] = [];
+  const all = connectedStock(task, kinds);
+  for (const stock of all) {
+    const whole = yield* BoundPart.read(task, kinds, stock, all.length === 1 ? plan : undefined, hasCounts);
+    const apart: BoundPart[] = [];
+    if (stock.length > 1)
+      for (const one of stock) apart.push(yield* BoundPart.read(task, kinds, [one], undefined, hasCounts));
+    groups.push({ whole, apart });
+  }
+  return groups;
 }
 
 /** What all groups need together. */

@@ -1,9 +1,12 @@
 import { freeSpaces, occupy } from '../free-spaces';
+import type { Steps } from '../../panels/pace';
 import type { PanelKind } from '../kinds';
 import type { BoundSize, Extent } from '../weighings';
 
 /** Notches of more sizes than this are rounded up until so few are left. */
 const MOST_SIZES = 32;
+
+const HOSTS_OF_A_STEP = 64;
 
 /** Room for other panels inside the boxes of panels, kerf included. */
 export interface Notch extends Extent {
@@ -17,9 +20,10 @@ export interface Notch extends Extent {
  *
  * @param hosts panels of level and upright edges
  */
-export function notchesOf(hosts: readonly PanelKind[], kerf: number): Notch[] {
+export function* notchesOf(hosts: readonly PanelKind[], kerf: number): Steps<Notch[]> {
   const notches: Notch[] = [];
-  for (const { poses, members } of hosts) {
+  for (const [number, { poses, members }] of hosts.entries()) {
+    if (number % HOSTS_OF_A_STEP === HOSTS_OF_A_STEP - 1) yield undefined;
     const { width, height, cover } = poses[0]!;
     const free = freeSpaces(0, 0, width + kerf, height + kerf);
     for (const [left, bottom, right, top] of cover)

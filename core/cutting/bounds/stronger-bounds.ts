@@ -1,7 +1,7 @@
 import type { PanelKind } from '../kinds';
-import { weighQuickly } from '../lower-bound';
+import { weighedGroups } from '../lower-bound';
 import type { CuttingTask } from '../plan';
-import { boundGroups, sumOf, type BoundPart, type Bounds } from './bound-part';
+import { sumOf, type BoundGroup, type BoundPart, type Bounds } from './bound-part';
 import { improveCutWeights } from './cut-weights';
 import { improveWeights } from './line-weights';
 
@@ -13,18 +13,16 @@ import { improveWeights } from './line-weights';
  * by itself when it knows nothing more, or when the bounds reach `plan`.
  *
  * @param plan figures of some plan for this task; see `boundsOf` for what follows from it
+ * @param weighed what `weighedGroups` found out, where that is known
  */
 export function* strongerBounds(
   task: CuttingTask,
   kinds: readonly PanelKind[],
   plan?: Bounds,
+  weighed?: readonly BoundGroup[],
 ): Generator<Bounds, void, void> {
-  const groups = boundGroups(task, kinds, plan);
+  const groups = weighed ?? (yield* untilWeighed(task, kinds, plan));
   const parts = groups.flatMap(({ whole, apart }) => [whole, ...apart]).filter(({ isEmpty }) => !isEmpty);
-  for (const part of parts) {
-    weighQuickly(part);
-    yield sumOf(groups);
-  }
   const isCutInRectangles = task.method === 'edge-to-edge' && kinds.every(({ isRectangle }) => isRectangle);
   for (const improve of isCutInRectangles ? [improveWeights, improveCutWeights] : [improveWeights]) {
     for (const part of parts) {
@@ -40,6 +38,17 @@ export function* strongerBounds(
   function isReached(): boolean {
     const { newSheets, cost } = sumOf(groups);
     return plan !== undefined && newSheets >= plan.newSheets && cost >= plan.cost;
+  }
+}
+
+function* untilWeighed(
+  ...task: Parameters<typeof weighedGroups>
+): Generator<Bounds, readonly BoundGroup[], void> {
+  const weighing = weighedGroups(...task);
+  for (;;) {
+    const { value, done } = weighing.next();
+    if (done) return value;
+    yield { newSheets: 0, cost: 0 };
   }
 }
 

@@ -98,6 +98,11 @@ export class CutKnapsack {
     }
   }
 
+  /** False where sides had to be rounded down. */
+  get isExact(): boolean {
+    return this.reach === undefined;
+  }
+
   most(piece: Extent): number {
     const [i, j] = this.pointsOf(piece);
     return this.worth[i * this.points.length + j]!;

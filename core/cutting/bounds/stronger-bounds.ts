@@ -7,7 +7,7 @@ import { improveWeights } from './line-weights';
 
 /**
  * Bounds that take longer than `boundsOf` and say more: the same weighings, then weights made for the panels at
- * hand (see `line-weights.ts`; for rectangles cut edge to edge, `cut-weights.ts` too).
+ * hand (see `line-weights.ts`; for rectangles cut edge to edge first `cut-weights.ts`).
  *
  * Each `next()` is one step of a few milliseconds and yields the best bounds so far, never lower than before. It ends
  * by itself when it knows nothing more, or when the bounds reach `plan`.
@@ -24,16 +24,23 @@ export function* strongerBounds(
   const groups = weighed ?? (yield* untilWeighed(task, kinds, plan));
   const parts = groups.flatMap(({ whole, apart }) => [whole, ...apart]).filter(({ isEmpty }) => !isEmpty);
   const isCutInRectangles = task.method === 'edge-to-edge' && kinds.every(({ isRectangle }) => isRectangle);
-  for (const improve of isCutInRectangles ? [improveWeights, improveCutWeights] : [improveWeights]) {
-    for (const part of parts) {
-      for (const costs of whatCounts(part)) {
-        if (isReached()) return;
-        const { sizes, carriers } = part;
-        for (const step of improve({ sizes, carriers, costs }, part.consider)) yield step ?? sumOf(groups);
-      }
+  for (const part of parts) {
+    for (const { costs, known } of whatCounts(part)) {
+      if (isReached()) return;
+      const lines = { sizes: part.sizes, carriers: part.carriers, costs };
+      if (isCutInRectangles && (yield* withSums(improveCutWeights(lines, part.consider, known)))) continue;
+      yield* withSums(improveWeights(lines, part.consider));
     }
   }
   yield sumOf(groups);
+
+  function* withSums<Result>(steps: Generator<void, Result, void>): Generator<Bounds, Result, void> {
+    for (;;) {
+      const { value, done } = steps.next();
+      if (done) return value;
+      yield sumOf(groups);
+    }
+  }
 
   function isReached(): boolean {
     const { newSheets, cost } = sumOf(groups);
@@ -52,9 +59,10 @@ function* untilWeighed(
   }
 }
 
-/** The number of stock sheets, and their money where that is something else. */
-function whatCounts({ formats }: BoundPart): number[][] {
-  const number = formats.map(() => 1);
-  const money = formats.map(({ price }) => price);
-  return new Set(money).size > 1 && money.every((price) => price > 0) ? [number, money] : [number];
+/** The number of stock sheets, and their money where that is something else; and how much of it is sure by now. */
+function whatCounts(part: BoundPart): { costs: number[]; known: () => number }[] {
+  const number = { costs: part.formats.map(() => 1), known: () => part.newSheets };
+  const money = { costs: part.formats.map(({ price }) => price), known: () => part.cost };
+  const isOther = new Set(money.costs).size > 1 && money.costs.every((price) => price > 0);
+  return isOther ? [number, money] : [number];
 }

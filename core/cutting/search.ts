@@ -82,6 +82,12 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
   const engines = enginesOf(nestTask, random);
   /** Panels in each other's notches: nesting again is better at that than the engines. */
   const isFitted = task.method === 'free' && nestTask.kinds.some(({ isRectangle }) => !isRectangle);
+  /** What engines improve on: a plan that differs in offcuts or cuts alone is no reason to begin anew. */
+  let aim = { sheets: best, charge: bestMeasure.slice(0, 3) };
+  const aimed = () => {
+    if (compare(bestMeasure, aim.charge) < 0) aim = { sheets: best, charge: bestMeasure.slice(0, 3) };
+    return aim.sheets;
+  };
   let gathered = best;
   /** Takes a few sheets apart and nests them again; `polish` as in `renest`. */
   const nestAgain = (from: readonly NestedSheet[], polish: boolean) => {
@@ -108,7 +114,7 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
       if (proof) limits = atLeast(limits, proof.bounds);
     } else if (isFitted && step % 4 === 1) gathered = nestAgain(gathered, false);
     else {
-      const better = engines.next(best);
+      const better = engines.next(aimed());
       if (better && take(better)) gathered = best;
     }
     if (best !== before || cost !== limits.cost || newSheets !== limits.newSheets) {

@@ -28,7 +28,7 @@ const LEAST_HOLD = 0.2;
  * Weighs the panels in ever better ways; see `weigh` for `visit`. Each `next()` is one bounded step; it ends by itself,
  * when `visit` says stop, or when nothing above `known` can come of it, as long as stock is not scarce.
  *
- * @param task rectangles only, and nothing but rectangles beside them on the sheets
+ * @param task of panels that come out as rectangles, and with nothing else beside them on the sheets
  * @param known the least sum of `costs` that is sure already
  * @returns whether no weights of any kind can say more
  */

@@ -1,3 +1,4 @@
+import { isRectilinear } from '../../geometry/polygon';
 import type { PanelKind } from '../kinds';
 import { weighedGroups } from '../lower-bound';
 import type { CuttingTask } from '../plan';
@@ -23,7 +24,10 @@ export function* strongerBounds(
 ): Generator<Bounds, void, void> {
   const groups = weighed ?? (yield* untilWeighed(task, kinds, plan));
   const parts = groups.flatMap(({ whole, apart }) => [whole, ...apart]).filter(({ isEmpty }) => !isEmpty);
-  const isCutInRectangles = task.method === 'edge-to-edge' && kinds.every(({ isRectangle }) => isRectangle);
+  // A sloping edge leaves room in which others may lie that no cut across the sheet would part from it.
+  const isCutInRectangles =
+    task.method === 'edge-to-edge' &&
+    kinds.every(({ isRectangle, poses }) => isRectangle || isRectilinear(poses[0]!.shape));
   for (const part of parts) {
     for (const { costs, known } of whatCounts(part)) {
       if (isReached()) return;

@@ -21,7 +21,7 @@ const FACES_DOWN = 0.5;
 /**
  * The order in which panels are fixed: course by course from below, each course from the left, every panel on one
  * that is fixed already, on the floor, or on a starting batten, and against the neighbour before it. Closing panels
- * come last, but for those that others stand on.
+ * come last: what would stand on them stands on a batten until they are measured and cut.
  */
 export function fixingOrder(
   panels: readonly Panel[],
@@ -29,28 +29,20 @@ export function fixingOrder(
   closing: ReadonlySet<number>,
 ): FixingOrder {
   const below = panels.map(() => new Set<number>());
-  const above = panels.map(() => new Set<number>());
   const leftOf = panels.map(() => new Set<number>());
   for (const { axis, before, after } of seams) {
-    if (axis === 'x') leftOf[after]!.add(before);
-    else {
-      below[after]!.add(before);
-      above[before]!.add(after);
-    }
+    // A panel beside or above one that comes last is set by its own line, not against it.
+    if (closing.has(before) && !closing.has(after)) continue;
+    (axis === 'x' ? leftOf : below)[after]!.add(before);
   }
-  const last = heldBack(closing, above);
   const place = panels.map(({ outline }) => boxOf(outline.outer));
   const preferred = [...panels.keys()].sort((a, b) => {
-    const later = Number(last.has(a)) - Number(last.has(b));
+    const later = Number(closing.has(a)) - Number(closing.has(b));
     return later || place[a]!.bottom - place[b]!.bottom || place[a]!.left - place[b]!.left || a - b;
   });
-  const waitsFor = panels.map((_, panel) => [
-    ...below[panel]!,
-    // A panel beside one that is held back is set by its own line, not against it.
-    ...[...leftOf[panel]!].filter((other) => !last.has(other) || last.has(panel)),
-  ]);
+  const waitsFor = panels.map((_, panel) => [...below[panel]!, ...leftOf[panel]!]);
   return {
-    battens: battensFor(panels, below),
+    battens: battensFor(panels, below, closing),
     order: inOrder(preferred, waitsFor).map((panel) => panels[panel]!.mark),
   };
 }
@@ -90,26 +82,19 @@ function insert(ready: number[], panel: number, rank: ReadonlyMap<number, number
   ready.splice(low, 0, panel);
 }
 
-/** Closing panels on which nothing stands but closing panels that are held back themselves. */
-function heldBack(closing: ReadonlySet<number>, above: readonly ReadonlySet<number>[]): Set<number> {
-  const last = new Set(closing);
-  for (let changed = true; changed;) {
-    changed = false;
-    for (const panel of last) {
-      if ([...above[panel]!].every((other) => last.has(other))) continue;
-      last.delete(panel);
-      changed = true;
-    }
-  }
-  return last;
-}
-
 /** Under every panel that stands neither on another nor on the floor; level battens in line are one. */
-function battensFor(panels: readonly Panel[], below: readonly ReadonlySet<number>[]): StartingBatten[] {
+function battensFor(
+  panels: readonly Panel[],
+  below: readonly ReadonlySet<number>[],
+  closing: ReadonlySet<number>,
+): StartingBatten[] {
   const battens: StartingBatten[] = [];
   panels.forEach((panel, i) => {
-    if (below[i]!.size > 0 || standsOnFloor(panel)) return;
-    battens.push(...edgesBelow(panel).map(({ from, to }) => ({ from, to })));
+    const feet = edgesBelow(panel);
+    if (below[i]!.size > 0 || feet.some(({ cause }) => isFloor(cause))) return;
+    // Between an opening and the steel above it, a panel cut to measure has something to hold on to.
+    if (closing.has(i) && feet.every(({ cause }) => cause?.kind === 'opening')) return;
+    battens.push(...feet.map(({ from, to }) => ({ from, to })));
   });
   battens.sort((a, b) => a.from.y - b.from.y || a.from.x - b.from.x);
   return battens.reduce<StartingBatten[]>((joined, batten) => {
@@ -129,8 +114,8 @@ function battensFor(panels: readonly Panel[], below: readonly ReadonlySet<number
 /** One batten runs on behind joints; 20 mm. */
 const LONGEST_GAP = 2000;
 
-function standsOnFloor(panel: Panel): boolean {
-  return edgesBelow(panel).some(({ cause }) => cause?.kind === 'rim' && cause.side === 'floor');
+function isFloor(cause: EdgeCause | undefined): boolean {
+  return cause?.kind === 'rim' && cause.side === 'floor';
 }
 
 /** The edges that a panel could stand on: those facing down at its lowest level, or its lowest slope. */

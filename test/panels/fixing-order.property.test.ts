@@ -125,26 +125,9 @@ function metBy(panels: readonly Panel[], dx: number, dy: number): Set<number>[] 
   });
 }
 
-/** All that can be reached by the relation, over however many. */
-function reach(from: number, relation: readonly ReadonlySet<number>[]): Set<number> {
-  const reached = new Set<number>();
-  const open = [from];
-  for (let at = open.pop(); at !== undefined; at = open.pop()) {
-    for (const next of relation[at]!) {
-      if (reached.has(next)) continue;
-      reached.add(next);
-      open.push(next);
-    }
-  }
-  return reached;
-}
-
-const turnedRound = (relation: readonly ReadonlySet<number>[]) =>
-  relation.map((_, i) => new Set(relation.flatMap((others, j) => (others.has(i) ? [j] : []))));
-
 describe('the order of fixing', () => {
   it('has whatever a panel stands on and is set against on the wall before it, and closing panels last', () => {
-    const seen = { panels: 0, held: 0, carrying: 0, onNothing: 0 };
+    const seen = { panels: 0, closing: 0, overClosing: 0, onNothing: 0 };
     fc.assert(
       fc.property(walls, layouts, (wall, layout) => {
         const { panels, fixing } = laidOut(wall, layout);
@@ -154,33 +137,35 @@ describe('the order of fixing', () => {
         const turn = marks.map((mark) => fixing.order.indexOf(mark));
         const below = metBy(panels, 0, -gap - push);
         const before = metBy(panels, -gap - push, 0);
-        const above = turnedRound(below);
         seen.panels += panels.length;
 
-        // Closing panels go last, unless a panel that is not closing stands on them, or on what stands on them.
-        const held = panels.map(
-          ({ closing }, i) => closing === true && [...reach(i, above)].every((j) => panels[j]!.closing),
-        );
-        const heldTurns = turn.filter((_, i) => held[i]);
-        seen.held += heldTurns.length;
-        seen.carrying += panels.filter(({ closing }, i) => closing && !held[i]).length;
-        expect(Math.min(...heldTurns, panels.length)).toBe(panels.length - heldTurns.length);
+        const isClosing = panels.map(({ closing }) => closing === true);
+        const closingTurns = turn.filter((_, i) => isClosing[i]);
+        seen.closing += closingTurns.length;
+        expect(Math.min(...closingTurns, panels.length)).toBe(panels.length - closingTurns.length);
 
-        // What a panel waits for. Beside one that is held back it is set by its own line.
-        const waits = panels.map(
-          (_, i) => new Set([...below[i]!, ...[...before[i]!].filter((j) => !held[j] || held[i])]),
+        // What a panel waits for. Beside or above one that closes it is set by its own line, or stands on a batten.
+        const [stands, waits] = [below, panels.map((_, i) => new Set([...below[i]!, ...before[i]!]))].map(
+          (relation) => relation.map((others, i) => [...others].filter((j) => !isClosing[j] || isClosing[i])),
         );
         panels.forEach((_, i) => {
-          for (const j of waits[i]!) expect(turn[j]!).toBeLessThan(turn[i]!);
+          for (const j of waits![i]!) expect(turn[j]!).toBeLessThan(turn[i]!);
         });
 
         // Nothing hangs in the air: floor or batten under whatever stands on no panel.
         panels.forEach(({ outline, causes }, i) => {
-          if (below[i]!.size > 0) return;
+          if (stands![i]!.length > 0) return;
           const onFloor = causes[0]!.some((cause) => cause.kind === 'rim' && cause.side === 'floor');
           if (onFloor) return;
           seen.onNothing++;
+          if (below[i]!.size > 0) seen.overClosing++;
+          // One that closes the gap above an opening is cut to fit it.
           const lowest = Math.min(...outline.outer.map(({ y }) => y));
+          const next = (n: number) => outline.outer[(n + 1) % outline.outer.length]!;
+          const footCauses = causes[0]!.filter(
+            (_, n) => outline.outer[n]!.y === lowest && next(n).y === lowest,
+          );
+          if (isClosing[i] && footCauses.every(({ kind }) => kind === 'opening')) return;
           const feet = outline.outer.filter(({ y }) => y === lowest);
           const isUnder = ({ x, y }: { x: number; y: number }) =>
             fixing.battens.some(
@@ -193,6 +178,6 @@ describe('the order of fixing', () => {
       { numRuns: 250, seed: 11 },
     );
     // Enough of every kind, so that none of the above holds for want of cases.
-    expect(Math.min(...Object.values(seen))).toBeGreaterThan(300);
+    expect(Math.min(...Object.values(seen))).toBeGreaterThan(150);
   });
 });

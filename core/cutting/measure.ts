@@ -3,7 +3,7 @@ import { chargeOf } from './shortage';
 import { drawn, type Drawings } from './write-plan';
 
 /** What plans are compared by, in this order; less is better. */
-export type Measure = readonly [
+export type SheetsMeasure = readonly [
   /** Bought stock sheets at their price, rack pieces at their value; stock sheets that cannot be had weigh more. */
   cost: number,
   boughtSheets: number,
@@ -12,9 +12,10 @@ export type Measure = readonly [
   /** The largest offcut that is kept, negative. */
   offcut: number,
   cutLength: number,
-  /** Stock sheets that differ: a fitter repeats a pattern. */
-  patterns: number,
 ];
+
+/** The same, and last: stock sheets that differ. A fitter repeats a pattern. */
+export type Measure = readonly [...SheetsMeasure, patterns: number];
 
 /** @param others bought besides these stock sheets, by number of the format; counts where only so many can be had */
 export function measure(
@@ -23,16 +24,7 @@ export function measure(
   drawings: Drawings,
   others?: readonly number[],
 ): Measure {
-  // Written one by one for every measure, keys of a whole delivery would cost more than all the rest.
-  const patterns = nestTask.task.stock.map(() => new Set<string>());
-  let racked = 0;
-  for (const sheet of sheets) {
-    // Every rack piece is a pattern of its own.
-    if (sheet.rack >= 0) racked++;
-    else patterns[sheet.stock]!.add(drawn(drawings, nestTask, sheet).pattern);
-  }
-  const differing = patterns.reduce((sum, { size }) => sum + size, racked);
-  return [...measureSheets(nestTask, sheets, drawings, others), differing];
+  return [...measureSheets(nestTask, sheets, drawings, others), patternsOf(nestTask, sheets, drawings)];
 }
 
 /** The measure but for the patterns, which say little about a few sheets and take the longest. */
@@ -41,7 +33,7 @@ export function measureSheets(
   sheets: readonly NestedSheet[],
   drawings: Drawings,
   others?: readonly number[],
-): readonly [cost: number, boughtSheets: number, rackPieces: number, offcut: number, cutLength: number] {
+): SheetsMeasure {
   let bought = 0;
   let offcut = 0;
   let cutLength = 0;
@@ -52,6 +44,18 @@ export function measureSheets(
     cutLength += drawing.cutLength;
   }
   return [chargeOf(nestTask.task, sheets, others), bought, sheets.length - bought, -offcut, cutLength];
+}
+
+/** Stock sheets that differ; every rack piece does. */
+export function patternsOf(nestTask: NestTask, sheets: readonly NestedSheet[], drawings: Drawings): number {
+  // Written one by one for every measure, keys of a whole delivery would cost more than all the rest.
+  const patterns = nestTask.task.stock.map(() => new Set<string>());
+  let racked = 0;
+  for (const sheet of sheets) {
+    if (sheet.rack >= 0) racked++;
+    else patterns[sheet.stock]!.add(drawn(drawings, nestTask, sheet).pattern);
+  }
+  return patterns.reduce((sum, { size }) => sum + size, racked);
 }
 
 /** Negative if `a` is better: the first place in which they differ decides. */

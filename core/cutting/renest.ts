@@ -15,6 +15,8 @@ const SHARE_EMPTIEST = 0.6;
 export interface Renested {
   readonly sheets: readonly NestedSheet[];
   readonly fresh: readonly NestedSheet[];
+  /** Whether these sheets differ in anything that plans are measured by. */
+  readonly measures: 'alike' | 'otherwise';
 }
 
 /**
@@ -38,22 +40,44 @@ export function renest(
   for (const { filled } of old) for (const { kind } of filled.places) counts[kind]!++;
   const kinds = counts.flatMap((count, kind) => (count > 0 ? [kind] : []));
   const gone = new Set(chosen);
-  const kept = sheets.filter((_, i) => !gone.has(i));
-  const others = hasLimits(nestTask.task) ? boughtOf(nestTask.task, kept) : undefined;
+  const others = hasLimits(nestTask.task)
+    ? boughtOf(
+        nestTask.task,
+        sheets.filter((_, i) => !gone.has(i)),
+      )
+    : undefined;
   const rule = disturbedRule(nestTask, kinds, random);
   const squeezed =
     polish && old.length === 1 ? squeeze(nestTask, old[0]!, rule, [...counts], random, drawings) : null;
   const fresh = squeezed
     ? [squeezed]
     : nest(nestTask, rule, counts, chooseRack(nestTask, sheets, old, random), others);
-  const better = polish
-    ? compare(
-        measureSheets(nestTask, fresh, drawings, others),
-        measureSheets(nestTask, old, drawings, others),
-      ) <= 0
-    : compare(gathering(nestTask, fresh, others), gathering(nestTask, old, others)) <= 0;
-  if (!better) return null;
-  return { sheets: [...kept, ...fresh], fresh };
+  const [measured, before] = polish
+    ? [fresh, old].map((some) => measureSheets(nestTask, some, drawings, others))
+    : [fresh, old].map((some) => gathering(nestTask, some, others));
+  const difference = compare(measured!, before!);
+  if (difference > 0) return null;
+  const patterns = (some: readonly NestedSheet[]) =>
+    some
+      .map((sheet) => drawn(drawings, nestTask, sheet).pattern)
+      .sort()
+      .join('\n');
+  const isAlike = polish && difference === 0 && patterns(fresh) === patterns(old);
+  return { sheets: inPlace(sheets, chosen, fresh), fresh, measures: isAlike ? 'alike' : 'otherwise' };
+}
+
+/** New sheets stand where the old ones stood, so that the panels of a kind stay on the sheets they were on. */
+function inPlace(
+  sheets: readonly NestedSheet[],
+  chosen: readonly number[],
+  fresh: readonly NestedSheet[],
+): NestedSheet[] {
+  const changed = [...sheets, ...fresh.slice(chosen.length)];
+  chosen.forEach((at, i) => {
+    if (i < fresh.length) changed[at] = fresh[i]!;
+  });
+  for (const at of chosen.slice(fresh.length).reverse()) changed.splice(at, 1);
+  return changed;
 }
 
 function chooseSheets(

@@ -1,7 +1,7 @@
 import { enginesOf } from './engines';
 import { sumOf } from './bounds/bound-part';
 import { weighedGroups, type Bounds } from './lower-bound';
-import { compare, measure, type Measure } from './measure';
+import { compare, measureSheets, patternsOf, type Measure } from './measure';
 import type { NestedSheet, NestTask } from './nest';
 import { nestWithRackInSteps } from './nest-with-rack';
 import type { Steps } from '../panels/pace';
@@ -50,10 +50,13 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
   let best: readonly NestedSheet[] = [];
   let bestMeasure: Measure = [Infinity, Infinity, Infinity, Infinity, Infinity, Infinity];
   const take = (sheets: readonly NestedSheet[]): boolean => {
-    const own = measure(nestTask, sheets, drawings);
-    if (compare(own, bestMeasure) >= 0) return false;
+    const own = measureSheets(nestTask, sheets, drawings);
+    // Mostly the figures before decide, and patterns need not be counted.
+    if (compare(own, bestMeasure) > 0) return false;
+    const all: Measure = [...own, patternsOf(nestTask, sheets, drawings)];
+    if (compare(all, bestMeasure) >= 0) return false;
     best = sheets;
-    bestMeasure = own;
+    bestMeasure = all;
     return true;
   };
   const takeFirst = function* (): Steps<void> {
@@ -97,7 +100,7 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
       if (!changed) continue;
       current = changed.sheets;
       if (!isProved()) engines.learn(changed.fresh);
-      take(current);
+      if (changed.measures === 'otherwise') take(current);
     }
     return current;
   };

@@ -24,6 +24,25 @@ export function sizeOf({ task }: NestTask, { stock, rack }: NestedSheet): { widt
   return rack < 0 ? task.stock[stock]! : task.rack[rack]!;
 }
 
+interface WrittenSheet {
+  readonly sheet: NestedSheet;
+  /** Numbers of its panels in the task. */
+  readonly members: readonly number[];
+  readonly planned: PlannedSheet;
+}
+
+/**
+ * Stock sheets that were written once, by the first panel on them: of a large plan a better one changes few, and whoever
+ * reads it knows the others again.
+ */
+const written = new WeakMap<DrawnSheet, Map<number, WrittenSheet>>();
+
+function writtenFrom(drawing: DrawnSheet): Map<number, WrittenSheet> {
+  let known = written.get(drawing);
+  if (!known) written.set(drawing, (known = new Map()));
+  return known;
+}
+
 /** Turns kinds into the panels they stand for, in the order of the task, stock sheet after stock sheet. */
 export function writePlan(
   nestTask: NestTask,
@@ -35,12 +54,10 @@ export function writePlan(
   const kinds = nestTask.single ?? nestTask.kinds;
   const taken = kinds.map(() => 0);
   const turnOf = turnFinder(nestTask);
-  const planned = sheets.map((sheet): PlannedSheet => {
+  const writeSheet = (sheet: NestedSheet, drawing: DrawnSheet, members: readonly number[]): PlannedSheet => {
     const { width, height } = sizeOf(nestTask, sheet);
-    const drawing = drawn(drawings, nestTask, sheet);
     const placements = drawing.panels.map(({ kind, pose }, place): Placement => {
-      const member = kinds[kind]!.members[taken[kind]!]!;
-      taken[kind]!++;
+      const member = members[place]!;
       return {
         mark: task.panels[member]!.mark,
         outline: drawing.shapes[place]!,
@@ -59,6 +76,21 @@ export function writePlan(
       ),
     };
     return sheet.rack < 0 ? withMargins(planned, task.stock[sheet.stock]!, task.kerf) : planned;
+  };
+  const planned = sheets.map((sheet): PlannedSheet => {
+    const drawing = drawn(drawings, nestTask, sheet);
+    const members = drawing.panels.map(({ kind }) => kinds[kind]!.members[taken[kind]!++]!);
+    const known = writtenFrom(drawing);
+    const before = known.get(members[0]!);
+    if (
+      before &&
+      before.sheet.rack === sheet.rack &&
+      members.every((member, i) => member === before.members[i])
+    )
+      return before.planned;
+    const fresh = writeSheet(sheet, drawing, members);
+    known.set(members[0]!, { sheet, members, planned: fresh });
+    return fresh;
   });
   const bought = sheets.filter(({ rack }) => rack < 0);
   return {

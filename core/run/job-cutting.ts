@@ -54,6 +54,15 @@ function numberPatterns(sheets: readonly PlannedSheet[]): Map<string, number> {
 
 /** Equal for stock sheets on which the same cuts yield the same shapes, turned alike, whatever their marks. */
 function signatureOf(planned: PlannedSheet): string {
+  let signature = signatures.get(planned);
+  if (signature === undefined) signatures.set(planned, (signature = writeSignature(planned)));
+  return signature;
+}
+
+/** Kept, as a better plan mostly has the same sheets. */
+const signatures = new WeakMap<PlannedSheet, string>();
+
+function writeSignature(planned: PlannedSheet): string {
   const shapes = planned.placements
     .map(({ outline, quarterTurns, turnedOver }) => JSON.stringify([outline, quarterTurns, turnedOver]))
     .sort();

@@ -26,8 +26,8 @@ export interface BestStart {
  * Every event of both axes and every span between events is compared (see `axis-starts.ts`), so for an area of
  * axis-parallel edges no start whatever has fewer slivers, and none with as few slivers falls into other panels
  * than some start compared. Where an edge slopes or curves, the starts at which it passes a corner of a cell are
- * compared on every event of either axis besides (see `corner-starts.ts`); not those at which two such edges do so
- * at once, on no event of either axis, nor where a panel between a slope and another edge of the area comes to the
+ * compared on every event of either axis besides (see `corner-starts.ts`), and those at which two edges do so at once
+ * (see `double-corner-starts.ts`); not those where a panel between a slope and another edge of the area comes to the
  * least width at an upright or level joint.
  *
  * Stock sheets depend on the sizes as well. Between two events these grow and shrink evenly, so starts at which as many sets as

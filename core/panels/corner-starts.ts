@@ -16,7 +16,7 @@ import { coursesOver } from './start-meter';
  */
 
 /** A place in a cell, counted from its lower left corner, that a chain passes at an event. */
-interface CellPlace {
+export interface CellPlace {
   readonly x: Hundredth;
   readonly y: Hundredth;
   /** Edges that count. */
@@ -69,7 +69,7 @@ export function cornerStartsAtY(
   return [...found];
 }
 
-function placesOf(
+export function placesOf(
   { facesRight, facesUp }: SlopingChain,
   { width, height }: Pattern,
   least: Hundredth,

@@ -2,6 +2,7 @@ import type { Hundredth } from '../units';
 import type { AxisStart } from './axis-starts';
 import { cornerStartsAtX, cornerStartsAtY } from './corner-starts';
 import type { CountedStarts } from './count-starts';
+import { doubleCornerStarts } from './double-corner-starts';
 import type { Pace, Steps } from './pace';
 import { slopingChains } from './sloping-chains';
 import type { StartQuestion } from './start-figures';
@@ -13,7 +14,8 @@ const mostCornerStarts = 3_000;
 
 /**
  * Counts besides the panels of the starts at which a sloping or curved edge passes a corner of a cell, on every
- * event of either axis, each given up when it has more slivers than the best so far.
+ * event of either axis, and at which two such edges do so at once, each given up when it has more slivers than the best
+ * so far.
  *
  * Spans between these events are not looked at: from a start in one of them the grid can be moved to an event with
  * no panel cut that was whole, none more, and none more narrow than before. Of an arc, however many edges draw it,
@@ -77,6 +79,8 @@ function* cornerStarts(question: StartQuestion, { x, y }: CountedStarts): Genera
         if (isNew(other, at)) yield { x: other, y: at };
     }
   }
+  for (const { x: atX, y: atY } of doubleCornerStarts(question))
+    if (isNew(atX, atY)) yield { x: atX, y: atY };
 }
 
 /** Those on an event or always looked at, the ones at long edges first. */

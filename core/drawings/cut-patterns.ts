@@ -1,5 +1,6 @@
 import type { Placement } from '../cutting/plan';
 import type { JobSheet, WorkedOut } from '../worked-out';
+import { signedMark } from './panel-marks';
 
 /** Stock sheets that are cut alike: drawn once. */
 export interface CutPattern {
@@ -8,7 +9,10 @@ export interface CutPattern {
   readonly sheets: readonly JobSheet[];
   /** The first of them: what is drawn. */
   readonly drawn: JobSheet;
-  /** What lies at each place, one entry a place in the order of `drawn.placements`, marks in the order of `sheets`. */
+  /**
+   * What lies at each place, one entry a place in the order of `drawn.placements`, marks in the order of `sheets`, those
+   * of closing panels with their sign.
+   */
   readonly places: readonly {
     readonly key: string;
     readonly placement: Placement;
@@ -23,7 +27,9 @@ export interface WholeSheets {
 }
 
 /** The plan as a workshop reads it: patterns to cut by number, whole sheets by delivery and stock. */
-export function cutPatterns({ cutting }: WorkedOut): { patterns: CutPattern[]; whole: WholeSheets[] } {
+export function cutPatterns({ cutting, walls }: WorkedOut): { patterns: CutPattern[]; whole: WholeSheets[] } {
+  const panels = walls.flatMap(({ zones }) => zones.flatMap(({ layout }) => layout?.panels ?? []));
+  const names = new Map(panels.map((panel) => [panel.mark, signedMark(panel)]));
   const patterns = new Map<number, JobSheet[]>();
   const whole = new Map<string, JobSheet[]>();
   for (const sheet of cutting.sheets) {
@@ -35,7 +41,9 @@ export function cutPatterns({ cutting }: WorkedOut): { patterns: CutPattern[]; w
     else (group as Map<string | number, JobSheet[]>).set(key, [sheet]);
   }
   return {
-    patterns: [...patterns].sort(([a], [b]) => a - b).map(([number, sheets]) => patternOf(number, sheets)),
+    patterns: [...patterns]
+      .sort(([a], [b]) => a - b)
+      .map(([number, sheets]) => patternOf(number, sheets, names)),
     whole: [...whole.values()].map((sheets) => ({
       stock: sheets[0]!.stock,
       delivery: sheets[0]!.delivery,
@@ -49,11 +57,18 @@ export function isWhole({ placements, cuts }: JobSheet): boolean {
   return placements.length === 1 && cuts.length === 0;
 }
 
-function patternOf(number: number, sheets: readonly JobSheet[]): CutPattern {
+function patternOf(
+  number: number,
+  sheets: readonly JobSheet[],
+  names: ReadonlyMap<string, string>,
+): CutPattern {
   const drawn = sheets[0]!;
   // Sheets of a pattern may hold their panels in another order.
   const marksAt = sheets.map(
-    ({ placements }) => new Map(placements.map((placement) => [placeKey(placement), placement.mark])),
+    ({ placements }) =>
+      new Map(
+        placements.map((placement) => [placeKey(placement), names.get(placement.mark) ?? placement.mark]),
+      ),
   );
   return {
     number,

@@ -21,6 +21,8 @@ import {
   type PageBlock,
 } from './page-blocks';
 import { measurePanels, panelBlocks, panelShapes, type PanelShape } from './panel-sheet';
+import { closingSign } from './panel-marks';
+import { measureFirst } from './panel-words';
 import { placedPanels } from './placed-panels';
 import { proofText } from './proof-text';
 import { tradePage, upright, type TradeDocument } from './trade-page';
@@ -137,8 +139,15 @@ function notesFor(worked: WorkedOut): string[] {
     proofText(worked),
     `Seen from the face. ${way}`,
     `Measure from the lower left corner of the stock sheet; “in hand” is the same cut from the left or the foot of the piece left by then. ${lost}`,
+    ...(hasClosing(worked)
+      ? [`${closingSign}: closing panel, ${measureFirst}; the size here is the drawing’s.`]
+      : []),
     'A black corner is the lower left of the panel as it hangs; turned: anticlockwise. Hatched: waste. Dashed: offcut to keep.',
   ];
+}
+
+function hasClosing({ walls }: WorkedOut): boolean {
+  return walls.some(({ zones }) => zones.some(({ layout }) => layout?.panels.some(({ closing }) => closing)));
 }
 
 function wholeGroup(whole: readonly WholeSheets[], worked: WorkedOut, measure: TextMeasure): BlockGroup {

@@ -45,6 +45,11 @@ export function shortMark({ mark }: Pick<Panel, 'mark'>): string {
 /** Stands after the number of a closing panel; the drawing's note says what it means. */
 export const closingSign = 'C';
 
+/** `A-Z1-07`, `A-Z1-07 C` if it is a closing panel. */
+export function signedMark({ mark, closing }: Pick<Panel, 'mark' | 'closing'>): string {
+  return closing ? `${mark} ${closingSign}` : mark;
+}
+
 function isMostlyShown({ outer }: Polygon, { shown }: View): boolean {
   const box = boxOf(outer);
   const x = (box.left + box.right) / 2;
@@ -64,7 +69,7 @@ function markHeight(panels: readonly Panel[], view: View): TextHeight {
 function baseOf(panel: Panel, height: TextHeight): Omit<Text, 'at'> {
   return {
     kind: 'text',
-    text: panel.closing ? `${shortMark(panel)} ${closingSign}` : shortMark(panel),
+    text: signedMark({ ...panel, mark: shortMark(panel) }),
     height,
     face: 'condensed',
     weight: 'semi-bold',

@@ -12,6 +12,7 @@ import { onPaper, type PaperBox, type Scale } from './paper';
 import type { Corner } from './panel-arcs';
 import { panelMeasures, type PanelMeasures } from './panel-measures';
 import { panelWords } from './panel-words';
+import { signedMark } from './panel-marks';
 import type { PlacedPanel } from './placed-panels';
 import { runningFrame } from './running-frame';
 import type { Sketch } from './sketch';
@@ -21,6 +22,8 @@ export interface PanelShape {
   readonly drawn: PlacedPanel;
   readonly measures: PanelMeasures;
   readonly marks: readonly string[];
+  /** The marks as they are read: those of closing panels with their sign. */
+  readonly names: readonly string[];
 }
 
 /** A panel that is cut, with its sizes. */
@@ -38,13 +41,19 @@ export function measurePanels(placed: readonly PlacedPanel[]): MeasuredPanel[] {
 
 /** The distinct shapes among the panels that have a notch, a hole or a slant, in the order of their first marks. */
 export function panelShapes(measured: readonly MeasuredPanel[]): PanelShape[] {
-  const shapes = new Map<string, { drawn: PlacedPanel; measures: PanelMeasures; marks: string[] }>();
+  const shapes = new Map<
+    string,
+    { drawn: PlacedPanel; measures: PanelMeasures; marks: string[]; names: string[] }
+  >();
   for (const { placed: one, measures } of measured) {
     if (measures.cutouts.length === 0) continue;
     const key = `${one.panel.stock} ${shapeKey(measures)}`;
     const known = shapes.get(key);
-    if (known) known.marks.push(one.panel.mark);
-    else shapes.set(key, { drawn: one, measures, marks: [one.panel.mark] });
+    const [mark, name] = [one.panel.mark, signedMark(one.panel)];
+    if (known) {
+      known.marks.push(mark);
+      known.names.push(name);
+    } else shapes.set(key, { drawn: one, measures, marks: [mark], names: [name] });
   }
   return [...shapes.values()];
 }
@@ -55,7 +64,7 @@ export function panelShapes(measured: readonly MeasuredPanel[]): PanelShape[] {
  * @param patterns what to say of the cutting patterns that are this panel and nothing else, a line each
  */
 export function panelBlocks(
-  { drawn, measures, marks }: PanelShape,
+  { drawn, measures, marks, names }: PanelShape,
   patterns: readonly string[],
   room: Mm,
   measure: TextMeasure,
@@ -68,10 +77,10 @@ export function panelBlocks(
     sketchAt: (scale) => sketchPanel(measures, numbered, scale, measure),
     head: (wide, scale) =>
       titledHead(
-        marks.length === 1 ? `Panel ${marks[0]!}` : `${marks.length} panels alike`,
+        names.length === 1 ? `Panel ${names[0]!}` : `${names.length} panels alike`,
         [
           `${sizeText(width, height)}, stock ${drawn.panel.stock}`,
-          ...(marks.length === 1 ? [] : [marks.join(', ')]),
+          ...(names.length === 1 ? [] : [names.join(', ')]),
           ...patterns,
         ],
         scale,
@@ -79,7 +88,7 @@ export function panelBlocks(
         measure,
       ),
     lists: (wide) => [
-      ...cutoutList({ drawn, measures, marks }, wide, measure),
+      ...cutoutList({ drawn, measures, marks, names }, wide, measure),
       ...cornerList(numbered, wide, measure),
     ],
   });

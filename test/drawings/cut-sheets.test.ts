@@ -121,3 +121,40 @@ describe('stock sheets that hold the same panels in another order', () => {
     for (const { marks } of patterns[0]!.places) expect(marks[1]).toBe(`other ${marks[0]!}`);
   });
 });
+
+describe('closing panels, of a zone whose first course is cut', () => {
+  const outline = [
+    [0, 0],
+    [3200, 0],
+    [3200, 2400],
+    [0, 2400],
+  ];
+  const laidFrom = (foot: number) =>
+    workedOutOf(
+      jobOf([
+        {
+          id: 'A',
+          outline,
+          zones: [zone('Z1', 100, foot, 3000, 2000 - foot, { stock: 'S1', start: { x: 0, y: 300 } })],
+        },
+      ]),
+    );
+  const wordsOf = (worked: ReturnType<typeof laidFrom>) =>
+    cutSheets(worked, measure).pages.flatMap(textsOf).join(' ');
+
+  it('bear their sign wherever they are cut, and no others do', () => {
+    const worked = laidFrom(0);
+    const { panels } = worked.walls[0]!.zones[0]!.layout!;
+    const words = wordsOf(worked);
+    expect(panels.filter(({ closing }) => closing).length).toBeGreaterThan(3);
+    for (const { mark, closing = false } of panels) expect(words.includes(`${mark} C`)).toBe(closing);
+    expect(words).toContain('C: closing panel, measure on the wall before cutting');
+  });
+
+  it('are not spoken of where there are none', () => {
+    const worked = laidFrom(400);
+    const { panels } = worked.walls[0]!.zones[0]!.layout!;
+    expect(panels.some(({ closing, full }) => closing && !full)).toBe(false);
+    expect(wordsOf(worked)).not.toContain('closing');
+  });
+});

@@ -53,37 +53,37 @@ export function kindsOf(task: CuttingTask): PanelKind[] {
 /** The same, with pauses. */
 export function* kindsInSteps(task: CuttingTask): Steps<PanelKind[]> {
   const formatsFor = formatFinder(task);
-  const groups = new Map<string, { members: number[]; shape: Polygon; formats: Formats }>();
-  const known = new Map<string, string>();
+  const groups = new Map<
+    string,
+    { members: number[]; shape: Polygon; formats: Formats; lying: readonly Lying[] }
+  >();
+  const known = new Map<string, readonly Lying[]>();
   for (const [number, panel] of task.panels.entries()) {
     if (number % PANELS_OF_A_STEP === PANELS_OF_A_STEP - 1) yield undefined;
     const formats = formatsFor(panel);
     const shape = turned(panel.outline, allTurns[0]!);
     const { right: width, top: height } = boxOf(shape.outer);
     let key = `${Math.max(width, height)} × ${Math.min(width, height)}`;
+    let lying: readonly Lying[] = [];
     if (polygonArea(shape) !== width * height) {
-      const own = shapeKey(shape);
-      key =
-        known.get(own) ??
-        turnsOn(task, formats)
-          .map((turn) => shapeKey(turned(shape, turn)))
-          .sort()[0]!;
-      known.set(own, key);
+      const turns = turnsOn(task, formats);
+      const own = `${turns.length} ${shapeKey(shape)}`;
+      lying = known.get(own) ?? waysToLie(shape, turns);
+      known.set(own, lying);
+      key = lying.reduce((least, one) => (one.key < least ? one.key : least), lying[0]!.key);
     }
     key = `${key} of ${formats.allowed.join()}`;
     const group = groups.get(key);
     if (group) group.members.push(number);
-    else groups.set(key, { members: [number], shape, formats });
+    else groups.set(key, { members: [number], shape, formats, lying });
   }
   const kinds: PanelKind[] = [];
-  for (const { members, shape, formats } of groups.values()) {
+  for (const { members, shape, formats, lying } of groups.values()) {
     if (kinds.length % PANELS_OF_A_STEP === PANELS_OF_A_STEP - 1) yield undefined;
     const { right, top } = boxOf(shape.outer);
     const area = polygonArea(shape);
     const isRectangle = area === right * top;
-    const poses = isRectangle
-      ? posesOfRectangle(right, top)
-      : posesOf(shape, turnsOn(task, formats), task.kerf);
+    const poses = isRectangle ? posesOfRectangle(right, top) : posesOf(lying, task.kerf);
     const [longSide, shortSide] = [Math.max(right, top), Math.min(right, top)];
     kinds.push({ members, ...formats, poses, isRectangle, area, longSide, shortSide });
   }
@@ -136,17 +136,43 @@ function posesOfRectangle(width: number, height: number): Pose[] {
   return width === height ? [upright] : [upright, pose(allTurns[1]!, height, width)];
 }
 
-function posesOf(shape: Polygon, turns: readonly Turn[], kerf: number): Pose[] {
-  const poses = new Map<string, Pose>();
+/** A panel turned, and what tells its shape then. */
+interface Lying {
+  readonly turn: Turn;
+  readonly shape: Polygon;
+  readonly key: string;
+}
+
+/** Every way that differs from those before it. */
+function waysToLie(shape: Polygon, turns: readonly Turn[]): Lying[] {
+  const ways = new Map<string, Lying>();
   for (const turn of turns) {
     const lying = turned(shape, turn);
     const key = shapeKey(lying);
-    if (poses.has(key)) continue;
-    const { right: width, top: height } = boxOf(lying.outer);
-    const cover = coverOf(lying);
-    poses.set(key, { turn, shape: lying, width, height, cover, waste: wasteOf(cover, width, height, kerf) });
+    if (!ways.has(key)) ways.set(key, { turn, shape: lying, key });
   }
-  return [...poses.values()];
+  return [...ways.values()];
+}
+
+function posesOf(lying: readonly Lying[], kerf: number): Pose[] {
+  return lying.map(({ turn, shape }): Pose => {
+    const { right: width, top: height } = boxOf(shape.outer);
+    // Edge to edge, most poses are twins of another and nobody asks what covers them.
+    let cover: readonly Rect[] | undefined;
+    let waste: readonly Rect[] | undefined;
+    return {
+      turn,
+      shape,
+      width,
+      height,
+      get cover() {
+        return (cover ??= coverOf(shape));
+      },
+      get waste() {
+        return (waste ??= wasteOf(this.cover, width, height, kerf));
+      },
+    };
+  });
 }
 
 /** Rectangles smaller than this are no use even to the smallest panel; 10 mm. */

@@ -38,6 +38,7 @@ export function* weigh(
   if (merged.length === 0) return;
   const counts = Float64Array.from(merged, ({ count }) => count);
   const lengths = [...new Set(merged.flatMap(({ width, height }) => [width, height]))].sort((a, b) => a - b);
+  let work = 0;
   for (const base of carriers.slice(0, formats)) {
     const standing = carriers.map((carrier) => standLike(carrier, base));
     const across = yield* tablesFor(base.width, lengths, merged, standing);
@@ -51,9 +52,14 @@ export function* weigh(
         if (visit(lesserWeight(f, g, counts, ways), lesserMost(f, g)) === 'stop') return;
       }
       yield undefined;
+      work += upright.length * (merged.length + carriers.length);
+      if (work > MOST_WORK) return;
     }
   }
 }
+
+/** Sizes looked at in all. The strongest functions come first, and of many sizes no pair after them says more. */
+const MOST_WORK = 3_000_000;
 
 /** Turned, if only so it lies inside the format. */
 function standLike(carrier: Extent, base: Extent): Extent {

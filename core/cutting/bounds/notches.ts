@@ -20,7 +20,7 @@ export interface Notch extends Extent {
  *
  * @param hosts panels of level and upright edges
  */
-export function* notchesOf(hosts: readonly PanelKind[], kerf: number): Steps<Notch[]> {
+export function* notchesOf(hosts: readonly PanelKind[], kerf: number): Steps<readonly Notch[]> {
   const notches: Notch[] = [];
   for (const [number, { poses, members }] of hosts.entries()) {
     if (number % HOSTS_OF_A_STEP === HOSTS_OF_A_STEP - 1) yield undefined;
@@ -76,17 +76,17 @@ function fits(size: Extent, notch: Extent): boolean {
   );
 }
 
-function fewSizes(notches: readonly Notch[]): Notch[] {
+function fewSizes(notches: readonly Notch[]): readonly Notch[] {
+  let sizes = notches;
   for (let grid = 1; ; grid *= 2) {
     const merged = new Map<string, Notch>();
-    for (const notch of notches) {
-      const [width, height] = [notch.width, notch.height].map((side) => Math.ceil(side / grid) * grid) as [
-        number,
-        number,
-      ];
+    for (const notch of sizes) {
+      const width = Math.ceil(notch.width / grid) * grid;
+      const height = Math.ceil(notch.height / grid) * grid;
       const key = `${width}×${height}`;
       merged.set(key, { width, height, count: notch.count + (merged.get(key)?.count ?? 0) });
     }
-    if (merged.size <= MOST_SIZES) return [...merged.values()];
+    sizes = [...merged.values()];
+    if (sizes.length <= MOST_SIZES) return sizes;
   }
 }

@@ -30,9 +30,9 @@ export interface BestStart {
  * (see `double-corner-starts.ts`); not those where a panel between a slope and another edge of the area comes to the
  * least width at an upright or level joint.
  *
- * Stock sheets depend on the sizes as well. Between two events these grow and shrink evenly, so starts at which as many sets as
- * can of up to four panels fit side by side into a stock sheet's width or height, kerf included, are compared besides,
- * wherever a bound leaves them a chance to save a stock sheet or a cut panel (see `inner-starts.ts`). Symmetry is
+ * Stock sheets depend on the sizes as well. Between two events these grow and shrink evenly, so starts at which as many
+ * sets as can of up to four panels fit side by side into a stock sheet's width or height, kerf included, are compared
+ * besides, wherever a bound leaves them a chance to save a stock sheet or a cut panel (see `inner-starts.ts`). Symmetry is
  * compared among all these and the two starts that are symmetric.
  *
  * Sizes are only worked out for starts without more slivers than the best, and nested only where a lower bound

@@ -13,7 +13,8 @@ import { promisingStart } from './nest-starts';
 import type { Pace, Steps } from './pace';
 import type { StartCandidate } from './panel';
 import type { Podium } from './rank';
-import { shiftsInField, startFields, type StartField } from './start-fields';
+import { slopedFields } from './sloped-fields';
+import { leastSheetsFor, shiftsInField, startFields, type StartField } from './start-fields';
 import type { StartQuestion } from './start-figures';
 import type { Counts, StartMeter } from './start-meter';
 
@@ -41,13 +42,13 @@ export function* searchInside(
   const { pattern, countStockSheets, kerf = 0 } = question;
   const sheetSides = [...new Set([pattern.width, pattern.height])];
   const best = () => places.places[0]!;
-  const fields = startFields(question, counted, (counts) => mostSheets(counts, best())).filter(staysClear);
+  const fields = yield* wantedFields(question, meter, counted, best(), pace);
   const known = new Map<number, number>();
   let compared = 0;
 
   const promising: { field: StartField; growing: GrowingSizes; least: number }[] = [];
   let panels = 0;
-  for (const field of fields) {
+  for (const field of fields.filter(staysClear)) {
     const { x, y, reachX, reachY, counts } = field;
     panels += counts.cut;
     if (panels > mostPanels) break;
@@ -122,6 +123,30 @@ export function* searchInside(
     places.enter({ ...hope, stockSheets: full + countStockSheets(sizes) }, sizes);
   }
 }
+
+/** The fields that may hold a better start, those with the fewest cut panels first. */
+function* wantedFields(
+  question: StartQuestion,
+  meter: StartMeter,
+  counted: CountedStarts,
+  best: StartCandidate,
+  pace: Pace,
+): Steps<StartField[]> {
+  const leastInAll = leastSheetsFor(question);
+  const isWanted = (counts: Counts) => Math.max(counts.full, leastInAll) <= mostSheets(counts, best);
+  const fields = startFields(question, counted, isWanted);
+  if (!meter.hasSlopes) return byCut(fields);
+  // Along one axis alone, slopes part what the events of that axis leave together.
+  const isAlongOne = ({ reachX, reachY }: StartField) => (reachX[0] === 0) !== (reachY[0] === 0);
+  const all = fields.filter((field) => !isAlongOne(field));
+  for (const field of slopedFields(question, counted, meter, isWanted)) {
+    if (field) all.push(field);
+    if (pace.isDue()) yield;
+  }
+  return byCut(all);
+}
+
+const byCut = (fields: StartField[]) => fields.sort((a, b) => a.counts.cut - b.counts.cut);
 
 /** The most stock sheets with which a start still beats the best. */
 function mostSheets({ slivers, cut }: Counts, best: StartCandidate): number {

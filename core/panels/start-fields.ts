@@ -18,34 +18,32 @@ export interface StartField {
   readonly counts: Counts;
 }
 
-/**
- * The fields with the fewest slivers that may be wanted for their panels, whatever their sizes; those with the fewest
- * cut panels first.
- *
- * @param mostSheets the most stock sheets with which a start with these panels is wanted
- */
+/** The fields with the fewest slivers that are wanted for their panels, whatever their sizes. */
 export function startFields(
-  { area, pattern }: StartQuestion,
+  { area, pattern: { pitchX, pitchY } }: StartQuestion,
   { x, y, counts, leastSlivers }: CountedStarts,
-  mostSheets: (counts: Counts) => number,
+  isWanted: (counts: Counts) => boolean,
 ): StartField[] {
+  const spansX = spansOf(x, pitchX, area.box.left);
+  const fields: StartField[] = [];
+  for (const { index: j, reach: reachY } of spansOf(y, pitchY, area.box.bottom)) {
+    for (const { index: i, reach: reachX } of spansX) {
+      const found = counts[j * x.length + i];
+      if (found?.slivers !== leastSlivers || !isWanted(found)) continue;
+      fields.push({ x: x[i]!.at, y: y[j]!.at, reachX, reachY, counts: found });
+    }
+  }
+  return fields;
+}
+
+/** Fewer stock sheets than this no start takes: what of the area lies in no joint has to come from somewhere. */
+export function leastSheetsFor({ area, pattern }: StartQuestion): number {
   const { left, right, bottom, top } = area.box;
   const { width, height, pitchX, pitchY } = pattern;
   const inJoints =
     Math.ceil((right - left) / pitchX) * (pitchX - width) * (top - bottom) +
     Math.ceil((top - bottom) / pitchY) * (pitchY - height) * (right - left);
-  const leastInAll = Math.ceil((regionArea(area.area) - inJoints) / (width * height) - 1e-9);
-  const spansX = spansOf(x, pitchX, left);
-  const fields: StartField[] = [];
-  for (const { index: j, reach: reachY } of spansOf(y, pitchY, bottom)) {
-    for (const { index: i, reach: reachX } of spansX) {
-      const found = counts[j * x.length + i];
-      if (found?.slivers !== leastSlivers) continue;
-      if (Math.max(found.full, leastInAll) > mostSheets(found)) continue;
-      fields.push({ x: x[i]!.at, y: y[j]!.at, reachX, reachY, counts: found });
-    }
-  }
-  return fields.sort((a, b) => a.counts.cut - b.counts.cut);
+  return Math.ceil((regionArea(area.area) - inJoints) / (width * height) - 1e-9);
 }
 
 /**

@@ -42,26 +42,35 @@ export function benchPlainWays(): void {
   }
 }
 
+export const kinds = {
+  rectilinear: { make: rectilinearWall, count: 200, title: 'rectilinear walls' },
+  sloping: { make: slopingWall, count: 100, title: 'walls with sloping or round edges' },
+};
+
 /**
  * The best start against every start on a raster of 1 mm, each nested by the cutter's first plan, on 200 walls of level
- * and upright edges and 100 with sloping or round ones. Takes the better part of an hour.
+ * and upright edges and 100 with sloping or round ones. Takes the better part of an hour; `raster-bench.ts` does a
+ * slice of it.
  */
 export function benchBruteForce(): void {
-  for (const [name, all] of [
-    ['rectilinear walls', walls(rectilinearWall, 0, 200)],
-    ['walls with sloping or round edges', walls(slopingWall, 0, 100)],
-  ] as const) {
-    const beaten: Record<keyof PlainFigures, string[]> = { slivers: [], stockSheets: [], cutPanels: [] };
-    for (const wall of all) {
-      const { figures } = searchWall(wall);
-      const rival = rivalOf(wall, figures);
-      if (rival) beaten[beatenIn(figures, rival)].push(wall.name);
-    }
-    const { slivers, stockSheets, cutPanels } = beaten;
-    console.log(
-      `panels  ${all.length} ${name} against every start on 1 mm: beaten in slivers ${slivers.length}, ` +
-        `in stock sheets ${stockSheets.length}, in cut panels at equal slivers and sheets ${cutPanels.length}` +
-        [...slivers, ...stockSheets, ...cutPanels].map((one) => `; ${one}`).join(''),
-    );
+  for (const kind of Object.keys(kinds) as (keyof typeof kinds)[])
+    compareWithRaster(kind, 0, kinds[kind].count);
+}
+
+/** Those walls of a kind with these numbers. */
+export function compareWithRaster(kind: keyof typeof kinds, from: number, to: number): void {
+  const { make, title } = kinds[kind];
+  const all = walls(make, from, to);
+  const beaten: Record<keyof PlainFigures, string[]> = { slivers: [], stockSheets: [], cutPanels: [] };
+  for (const wall of all) {
+    const { figures } = searchWall(wall);
+    const rival = rivalOf(wall, figures);
+    if (rival) beaten[beatenIn(figures, rival)].push(wall.name);
   }
+  const { slivers, stockSheets, cutPanels } = beaten;
+  console.log(
+    `panels  ${all.length} ${title} against every start on 1 mm: beaten in slivers ${slivers.length}, ` +
+      `in stock sheets ${stockSheets.length}, in cut panels at equal slivers and sheets ${cutPanels.length}` +
+      [...slivers, ...stockSheets, ...cutPanels].map((one) => `; ${one}`).join(''),
+  );
 }

@@ -29,11 +29,20 @@ export function* slicingsOf(
   const sets: Slicing[][] = [[]];
   let work = 0;
   for (let set = 1; set < 1 << panels.length; set++) {
-    const found: Slicing[] = [];
+    /** By width the lowest. */
+    const found = new Map<number, Slicing>();
+    const take = (slicing: Slicing) => {
+      found.set(slicing.width, slicing);
+    };
+    const isNew = (width: number, height: number) => {
+      if (!fits(width, height)) return false;
+      const known = found.get(width);
+      return known === undefined || height < known.height;
+    };
     if ((set & (set - 1)) === 0) {
       const panel = 31 - Math.clz32(set);
       kinds[panels[panel]!]!.poses.forEach(({ width, height }, pose) =>
-        found.push({ width: width + kerf, height: height + kerf, panel, pose }),
+        take({ width: width + kerf, height: height + kerf, panel, pose }),
       );
     }
     // The part with the highest panel comes first, so that no pair of parts is looked at twice.
@@ -46,14 +55,14 @@ export function* slicingsOf(
           const above = first.height + second.height;
           const wide = Math.max(first.width, second.width);
           const high = Math.max(first.height, second.height);
-          if (fits(beside, high)) found.push({ width: beside, height: high, along: 'x', first, second });
-          if (fits(wide, above)) found.push({ width: wide, height: above, along: 'y', first, second });
+          if (isNew(beside, high)) take({ width: beside, height: high, along: 'x', first, second });
+          if (isNew(wide, above)) take({ width: wide, height: above, along: 'y', first, second });
         }
       }
       work += sets[part]!.length * sets[set ^ part]!.length + 1;
     }
-    sets.push(smallest(found));
-    work += found.length * 4;
+    sets.push(smallest([...found.values()]));
+    work += found.size * 4;
     if (work > WORK_OF_A_STEP) {
       yield work;
       work = 0;

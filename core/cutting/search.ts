@@ -11,7 +11,7 @@ import { proofsOf } from './proofs';
 import { renest } from './renest';
 import { orderedRules } from './rules';
 import { searchWithPairs } from './search-pairs';
-import { drawn, writePlan, type Drawings } from './write-plan';
+import { drawn, writePlan, writePlanInSteps, type Drawings } from './write-plan';
 
 /** Stock sheets drawn between pauses. */
 const SHEETS_OF_A_PAUSE = 16;
@@ -75,7 +75,7 @@ function* searchNest(nestTask: NestTask, seed: number): ReturnType<CuttingSearch
   for (let more = rulesAtOnce(nestTask) - 1; more > 0 && rules.length > 0 && !isWithin(bounds); more--) {
     yield* takeFirst();
   }
-  let plan = writePlan(nestTask, best, bounds, drawings);
+  let plan = yield* writePlanInSteps(nestTask, best, bounds, drawings);
   yield plan;
 
   let limits = bounds;

@@ -1,4 +1,5 @@
 import { boxOf, translate, type Point } from '../geometry/polygon';
+import { runSteps, type Steps } from '../panels/pace';
 import { drawSheet, type DrawnSheet } from './draw-sheet';
 import type { FilledSheet } from './fill-sheet';
 import type { NestedSheet, NestTask } from './nest';
@@ -6,6 +7,8 @@ import type { Bounds } from './lower-bound';
 import type { DeliveryPlan, Placement, PlannedSheet, StockFormat } from './plan';
 import { allTurns, shapeKey, turned, type Turn } from './poses';
 import { trimCuts } from './trim-cuts';
+
+const SHEETS_OF_A_STEP = 64;
 
 /** Stock sheets that are filled alike are drawn once. */
 export type Drawings = WeakMap<FilledSheet, DrawnSheet>;
@@ -50,6 +53,16 @@ export function writePlan(
   bounds: Bounds,
   drawings: Drawings,
 ): DeliveryPlan {
+  return runSteps(writePlanInSteps(nestTask, sheets, bounds, drawings));
+}
+
+/** The same, with pauses. */
+export function* writePlanInSteps(
+  nestTask: NestTask,
+  sheets: readonly NestedSheet[],
+  bounds: Bounds,
+  drawings: Drawings,
+): Steps<DeliveryPlan> {
   const { task } = nestTask;
   const kinds = nestTask.single ?? nestTask.kinds;
   const taken = kinds.map(() => 0);
@@ -77,21 +90,22 @@ export function writePlan(
     };
     return sheet.rack < 0 ? withMargins(planned, task.stock[sheet.stock]!, task.kerf) : planned;
   };
-  const planned = sheets.map((sheet): PlannedSheet => {
+  const planned: PlannedSheet[] = [];
+  for (const [i, sheet] of sheets.entries()) {
+    if (i % SHEETS_OF_A_STEP === SHEETS_OF_A_STEP - 1) yield undefined;
     const drawing = drawn(drawings, nestTask, sheet);
     const members = drawing.panels.map(({ kind }) => kinds[kind]!.members[taken[kind]!++]!);
     const known = writtenFrom(drawing);
     const before = known.get(members[0]!);
-    if (
-      before &&
-      before.sheet.rack === sheet.rack &&
-      members.every((member, i) => member === before.members[i])
-    )
-      return before.planned;
-    const fresh = writeSheet(sheet, drawing, members);
-    known.set(members[0]!, { sheet, members, planned: fresh });
-    return fresh;
-  });
+    const isKnown =
+      before?.sheet.rack === sheet.rack && members.every((member, i) => member === before.members[i]);
+    if (isKnown) planned.push(before.planned);
+    else {
+      const fresh = writeSheet(sheet, drawing, members);
+      known.set(members[0]!, { sheet, members, planned: fresh });
+      planned.push(fresh);
+    }
+  }
   const bought = sheets.filter(({ rack }) => rack < 0);
   return {
     sheets: planned,

@@ -1,14 +1,28 @@
 import type { DeliveryPlan, PlannedSheet } from '../cutting/plan';
+import type { Steps } from '../panels/pace';
 import type { Job } from '../job/schema';
 import type { Delivery } from './deliveries';
 import type { JobCutting, JobSheet } from '../worked-out';
 
-/** The plans of all deliveries as one: stock sheets numbered through, equal patterns found, the order counted. */
-export function joinDeliveries(
+const SHEETS_OF_A_STEP = 64;
+
+/**
+ * The plans of all deliveries as one: stock sheets numbered through, equal patterns found, the order counted. Pauses while
+ * it reads stock sheets for the first time.
+ */
+export function* joinDeliveries(
   job: Job,
   deliveries: readonly Delivery[],
   plans: readonly DeliveryPlan[],
-): JobCutting {
+): Steps<JobCutting> {
+  let read = 0;
+  for (const { sheets } of plans) {
+    for (const planned of sheets) {
+      if (signatures.has(planned)) continue;
+      signatureOf(planned);
+      if (++read % SHEETS_OF_A_STEP === 0) yield undefined;
+    }
+  }
   const sheets = numberSheets(deliveries, plans);
   const total = (figure: (plan: DeliveryPlan) => number) =>
     plans.reduce((sum, plan) => sum + figure(plan), 0);

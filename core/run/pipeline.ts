@@ -4,6 +4,7 @@ import type { Job, Wall } from '../job/schema';
 import { jobCautions } from '../job/cautions';
 import { jobWarnings } from '../job/warnings';
 import { layOutZoneInSteps, type LayoutRequest } from '../panels/lay-out';
+import type { Steps } from '../panels/pace';
 import type { ZoneLayout } from '../panels/panel';
 import { surveyWall } from '../survey/survey';
 import { zoneAreas } from '../zones/zone-areas';
@@ -40,16 +41,16 @@ export function* workOut(
 
   const findings = gatherFindings(job, walls);
   const deliveries = gatherDeliveries(job, walls);
-  const result = (plans: Parameters<typeof joinDeliveries>[2]): WorkedOut => {
-    const cutting = joinDeliveries(job, deliveries, plans);
+  const result = function* (plans: Parameters<typeof joinDeliveries>[2]): Steps<WorkedOut> {
+    const cutting = yield* joinDeliveries(job, deliveries, plans);
     return { job, walls, cutting, findings: inOrder([...findings, ...stockFindings(job, cutting)]), steps };
   };
   const stepsOf = ({ task }: Delivery) => stepsFor(task.panels.length, steps);
   const planning = planDeliveries(deliveries, rackOf(job), searchCuttingInSteps, stepsOf);
   for (;;) {
     const { value, done } = planning.next();
-    if (done) return result(value);
-    yield value && result(value);
+    if (done) return yield* result(value);
+    yield value && (yield* result(value));
   }
 }
 

@@ -4,7 +4,7 @@
  *
  *     node test/bench/run-built.mjs FILE [ARGUMENTS…]      FILE in test/bench, without its ending
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -15,7 +15,6 @@ const [name, ...rest] = process.argv.slice(2);
 // As deep as the sources: what they find beside themselves is found from here too.
 const outDir = mkdtempSync(join(root, 'node_modules', '.bench-'));
 process.on('exit', () => rmSync(outDir, { recursive: true, force: true }));
-for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => process.exit(1));
 await build({
   root,
   configFile: false,
@@ -30,7 +29,8 @@ await build({
     rollupOptions: { output: { entryFileNames: 'bench.mjs' } },
   },
 });
-const { status } = spawnSync(process.execPath, ['--expose-gc', join(outDir, 'bench.mjs'), ...rest], {
+const bench = spawn(process.execPath, ['--expose-gc', join(outDir, 'bench.mjs'), ...rest], {
   stdio: 'inherit',
 });
-process.exit(status ?? 1);
+for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => bench.kill(signal));
+bench.on('exit', (code) => process.exit(code ?? 1));

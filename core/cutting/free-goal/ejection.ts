@@ -126,14 +126,19 @@ export class Ejection {
     return best < 0 ? -1 : sheets.open(best);
   }
 
-  /** Whether the sheet takes the panel once those at places a, b, c of it are out; -1 for none. */
+  /** Whether the sheet takes the panel (-1 for none) once those at places a, b, c of it are out; -1 for none. */
   private wouldFit(s: number, kind: number, a: number, b: number, c: number): boolean {
     const { sheets, fits, set, task } = this;
     const from = s * sheets.most;
     const size = sheets.size[s]!;
-    let low = sheets.low[s]! + fits.codeLow[kind]!;
-    let high = sheets.high[s]! + fits.codeHigh[kind]!;
-    let room = sheets.room[s]! - task.area[kind]!;
+    let low = sheets.low[s]!;
+    let high = sheets.high[s]!;
+    let room = sheets.room[s]!;
+    if (kind >= 0) {
+      low += fits.codeLow[kind]!;
+      high += fits.codeHigh[kind]!;
+      room -= task.area[kind]!;
+    }
     let count = 0;
     for (let i = 0; i < size; i++) {
       const own = sheets.members[from + i]!;
@@ -144,7 +149,7 @@ export class Ejection {
       } else set[count++] = own;
     }
     if (room < 0) return false;
-    set[count++] = kind;
+    if (kind >= 0) set[count++] = kind;
     return fits.fits(sheets.format[s]!, set, count, low | 0, high | 0);
   }
 
@@ -238,6 +243,8 @@ export class Ejection {
     if (!this.mayLie(a, t)) return;
     if (j === sheets.size[t]!) {
       if (!this.wouldFit(t, a, -1, -1, -1)) return;
+      // What stays fits, but trying must find it too when the sheet is written.
+      if (sheets.size[s]! > 1 && !this.wouldFit(s, -1, i, -1, -1)) return;
       sheets.drop(s, a);
       sheets.add(t, a);
       if (sheets.size[s] === 0) sheets.close(s);

@@ -2,7 +2,9 @@ import { improveFreely } from './free-goal/improve';
 import { improveInParts } from './goal/improve-parts';
 import type { NestedSheet, NestTask } from './nest';
 import { createPool } from './pool/sheet-pool';
+import { dive } from './pool/dive';
 import { recombine } from './pool/recombine';
+import { SetPool } from './pool/set-pool';
 import type { Random } from './random';
 
 type Engine = Generator<readonly NestedSheet[] | undefined, void, void>;
@@ -30,9 +32,11 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
     (best) => improveInParts(nestTask, best, random),
   ];
   const isFree = nestTask.task.method === 'free' && nestTask.task.panels.length <= MOST_FREE_PANELS;
-  if (isFree) begin.push((best) => improveFreely(nestTask, best, random));
+  const sets = new SetPool(nestTask);
+  if (isFree) begin.push((best) => improveFreely(nestTask, best, random, [], sets));
   const turns = isFree ? FREE_TURNS : EDGE_TURNS;
   begin.push((best) => recombine(pool, best, random));
+  if (isFree) begin.push((best) => dive(sets, best, random));
   const running: (Engine | null)[] = begin.map(() => null);
   const resting = begin.map(() => 0);
   let from: readonly NestedSheet[] | null = null;
@@ -44,11 +48,15 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
         running.fill(null);
         resting.fill(0);
         pool.add(best);
+        if (isFree) sets.begin(best);
       }
-      const number = turns[turn++ % turns.length]!;
-      if (resting[number]! > 0) {
-        resting[number]!--;
-        return undefined;
+      let number = turns[turn++ % turns.length]!;
+      const rests = resting[number]! > 0;
+      if (rests) resting[number]!--;
+      // Whoever has nothing to do leaves the turn to the first.
+      if (rests || (number === DIVE && sets.isIdle && sets.come < sets.wanted)) {
+        number = turns[0]!;
+        if (resting[number]! > 0) return undefined;
       }
       const engine = (running[number] ??= begin[number]!(best));
       const { value, done } = engine.next();
@@ -62,6 +70,8 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
   };
 }
 
-/** Numbers of the engines in the order of their turns; the pool seldom has anything new to say. */
-const EDGE_TURNS = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1];
-const FREE_TURNS = [1, 1, 0, 1, 1, 1, 0, 1, 1, 1, 0, 1, 1, 1, 0, 2];
+/** Numbers of the engines in the order of their turns; the pool of sheets seldom has anything new to say. */
+const EDGE_TURNS = [...Array.from({ length: 63 }, () => 0), 1];
+const FREE_TURNS = [1, 1, 0, 1, 3, 1, 0, 1, 1, 3, 0, 1, 1, 3, 0, 2];
+/** Number of the engine that dives, which has nothing to do while no new sets of panels come. */
+const DIVE = 3;

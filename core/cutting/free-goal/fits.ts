@@ -1,5 +1,6 @@
 import type { FilledPlace, FilledSheet } from '../fill-sheet';
 import type { NestedSheet } from '../nest';
+import type { SetPool } from '../pool/set-pool';
 import { Fill, type FillScore } from './fill';
 import { formatOf, type FreeTask } from './free-task';
 import { MOST_RECTANGLES, Skyline } from './skyline';
@@ -49,6 +50,7 @@ export class Fits {
     private readonly task: FreeTask,
     start: readonly NestedSheet[],
     random: () => number,
+    private readonly pool?: SetPool,
   ) {
     const { kinds, kerf, panelCount, long, short, formats } = task;
     const codes = () => Int32Array.from({ length: kinds.length + formats.length }, () => random() * 2 ** 32);
@@ -90,7 +92,13 @@ export class Fits {
       if (this.patience < MOST_PATIENCE) this.patience++;
     }
     this.isSure = true;
-    const yes = this.find(format, set, count) !== 'no';
+    const yes = this.find(format, set, count, false) !== 'no';
+    if (yes && this.pool) {
+      this.pool.add(this.task.formats[format]!, set.slice(0, count), (kinds) => {
+        const { stock, rack } = this.task.formats[format]!;
+        return { stock, rack, filled: this.layOut(format, kinds, kinds.length) };
+      });
+    }
     this.keys[2 * at] = low;
     this.keys[2 * at + 1] = high;
     this.answers[at] = yes ? YES : this.isSure ? NO : PERHAPS + this.patience;
@@ -99,7 +107,7 @@ export class Fits {
 
   /** The places of a set that fits. */
   layOut(format: number, set: Int32Array, count: number): FilledSheet {
-    const how = this.find(format, set, count);
+    const how = this.find(format, set, count, true);
     if (how === 'no') throw new Error('A set of panels that has been found to fit does not.');
     if (how === 'known') return this.known.get(this.nameOf(format, set, count))!;
     const { kinds, kerf, long, short } = this.task;
@@ -122,7 +130,16 @@ export class Fits {
     return { places, spaces: [], area };
   }
 
-  private find(format: number, set: Int32Array, count: number): 'skyline' | 'fill' | 'known' | 'no' {
+  /**
+   * @param again whether the set has been found to fit before: a fill may have shown it while the skyline was broken off,
+   *   which now looks at everything and misses it; and its trials, counted in fractions, round differently later
+   */
+  private find(
+    format: number,
+    set: Int32Array,
+    count: number,
+    again: boolean,
+  ): 'skyline' | 'fill' | 'known' | 'no' {
     const { task, sorted, rank, skyline, fill } = this;
     const { width, height, area } = task.formats[format]!;
     let spare = area;
@@ -140,11 +157,12 @@ export class Fits {
       return this.knownOr(format, set, count);
     if (spare >= 0 && count <= MOST_RECTANGLES) {
       const before = skyline.work;
-      const found = skyline.fit(sorted, count, width, height, spare, FIRST_TRIALS << this.patience);
+      const trials = FIRST_TRIALS << (again ? this.patience + 1 : this.patience);
+      const found = skyline.fit(sorted, count, width, height, spare, trials);
       this.work += skyline.work - before;
       if (found) return 'skyline';
       if (skyline.brokeOff) this.isSure = false;
-      if (onlyRectangles && !skyline.brokeOff) return this.knownOr(format, set, count);
+      if (onlyRectangles && !skyline.brokeOff && !again) return this.knownOr(format, set, count);
     }
     if (!onlyRectangles || count >= FILL_FROM) {
       this.isSure = false;

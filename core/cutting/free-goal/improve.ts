@@ -1,4 +1,5 @@
 import type { NestedSheet, NestTask } from '../nest';
+import type { SetPool } from '../pool/set-pool';
 import type { Random } from '../random';
 import { Ejection } from './ejection';
 import { Fits } from './fits';
@@ -15,6 +16,7 @@ const STEP_WORK = 8_000;
  *
  * @param start a complete plan of its panels
  * @param outside other sheets of the plan, which stay as they are; their rack pieces and stock are taken
+ * @param pool learns of every set of panels that fits
  * @returns every `next()` is one step and yields a plan better than any before, or undefined; ends when no sheet can
  *   be paid any more. The same for the same task, start and random numbers
  */
@@ -23,9 +25,10 @@ export function* improveFreely(
   start: readonly NestedSheet[],
   random: Random,
   outside: readonly NestedSheet[] = [],
+  pool?: SetPool,
 ): Generator<readonly NestedSheet[] | undefined, void, void> {
   const task = readFreeTask(nestTask, start, outside);
-  const fits = new Fits(task, start, random);
+  const fits = new Fits(task, start, random, pool);
   const sheets = new Sheets(task, fits);
   for (const sheet of start) {
     const s = sheets.open(formatOf(task, sheet));

@@ -1,4 +1,5 @@
 import type { Mm } from '../../core/units';
+import { parseFeet } from './parse-feet';
 
 /** mm in one of each unit a tape is read in. */
 const units: Readonly<Record<string, number>> = { '': 1, mm: 1, cm: 10, m: 1000 };
@@ -8,17 +9,20 @@ export const acceptedLengths = 'such as 1200, 1.2 m or 120 cm';
 
 /**
  * A typed length in mm, to the hundredth. Without a unit it is mm; comma and point both part the decimals;
- * spaces are ignored; it may be negative.
+ * spaces are ignored; it may be negative. Feet and inches as in `parseFeet`.
  *
  * @returns null for anything else, also for two commas or points, which could part decimals or thousands
  * @example parseLength('1,2 m') // 1200
  */
 export function parseLength(text: string): Mm | null {
+  const length = parseMetric(text) ?? parseFeet(text);
+  return length === null || !Number.isFinite(length) ? null : Math.round(length * 100) / 100 + 0;
+}
+
+function parseMetric(text: string): Mm | null {
   const match = /^([+−-]?)(\d+(?:[.,]\d*)?|[.,]\d+)(mm|cm|m)?$/i.exec(text.replace(/\s+/g, ''));
   if (!match) return null;
   const [, sign, figure, unit = ''] = match;
   const length = Number(figure!.replace(',', '.')) * units[unit.toLowerCase()]!;
-  if (!Number.isFinite(length)) return null;
-  const rounded = Math.round(length * 100) / 100;
-  return (sign === '-' || sign === '−' ? -rounded : rounded) + 0;
+  return sign === '-' || sign === '−' ? -length : length;
 }

@@ -5,7 +5,7 @@ const focused = (page: Page) => page.locator(':focus');
 
 /** Every station and every part of its schedule. */
 const parts = {
-  Survey: ['Openings and fittings', 'Wall', 'Corners', 'Joints of the ground'],
+  Survey: ['Openings and fittings', 'Wall', 'Corners', 'Check measures', 'Joints of the ground'],
   Zones: ['Zones', 'Corners'],
   Panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting'],
   Drawings: ['Documents', 'Revisions'],

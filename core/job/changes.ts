@@ -8,6 +8,7 @@ import {
   type MmPoint,
   type ObjectRef,
 } from './shape';
+import { renumbered } from './renumber-measures';
 import { insertVertexIn, moveVertexOf, removeVertexFrom } from './vertices';
 
 /*
@@ -114,12 +115,15 @@ export function insertVertex(
   index: number,
   at: MmPoint,
 ): Job {
-  return changeVertices(job, wallId, ref, (vertices) => insertVertexIn(vertices, index, at));
+  const inserted = changeVertices(job, wallId, ref, (vertices) => insertVertexIn(vertices, index, at));
+  return ref ? inserted : renumberMeasures(inserted, wallId, index, 'put in');
 }
 
 /** A vertex taken out; a shape keeps at least three. */
 export function removeVertex(job: Job, wallId: string, ref: ObjectRef | null, index: number): Job {
-  return changeVertices(job, wallId, ref, (vertices) => removeVertexFrom(vertices, index));
+  const removed = changeVertices(job, wallId, ref, (vertices) => removeVertexFrom(vertices, index));
+  const hasGone = !ref && findWall(removed, wallId)?.outline.length !== findWall(job, wallId)?.outline.length;
+  return hasGone ? renumberMeasures(removed, wallId, index, 'taken out') : removed;
 }
 
 /** The wall's outline scaled to a new overall width and height; what hangs on it stays where it is. */
@@ -162,6 +166,17 @@ export function freshWallId(job: Job): string {
     const id = n < 26 ? String.fromCharCode(65 + n) : `W${n + 1}`;
     if (!taken.has(id)) return id;
   }
+}
+
+function renumberMeasures(job: Job, wallId: string, index: number, what: 'put in' | 'taken out'): Job {
+  const measures = findWall(job, wallId)?.checkMeasures;
+  if (!measures) return job;
+  const left = renumbered(measures, index, what);
+  return changeWall(
+    job,
+    wallId,
+    ({ checkMeasures: _, ...wall }) => (left.length > 0 ? { ...wall, checkMeasures: left } : wall) as Wall,
+  );
 }
 
 function changeVertices(

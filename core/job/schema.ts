@@ -174,6 +174,15 @@ const surveyLine = v.pipe(
   ),
 );
 
+const cornerNumber = v.pipe(v.number(), v.integer(), v.minValue(1));
+
+const checkMeasure = v.pipe(
+  namedFields({ from: cornerNumber, to: cornerNumber, length: size }),
+  v.description(
+    'A length between two corners of the outline as it was measured, to hold the drawing against; corners count from 1, in their order.',
+  ),
+);
+
 const wall = namedFields({
   id: identifier,
   name: v.optional(text, ''),
@@ -191,6 +200,7 @@ const wall = namedFields({
   openings: v.optional(v.pipe(v.array(opening), v.maxLength(limits.mostObjectsOfAKind)), []),
   fittings: v.optional(v.pipe(v.array(fitting), v.maxLength(limits.mostObjectsOfAKind)), []),
   lines: v.optional(v.pipe(v.array(surveyLine), v.maxLength(limits.mostObjectsOfAKind))),
+  checkMeasures: v.optional(v.pipe(v.array(checkMeasure), v.maxLength(limits.mostObjectsOfAKind))),
   zones: v.optional(v.pipe(v.array(zone), v.maxLength(limits.mostObjectsOfAKind)), []),
 });
 
@@ -349,6 +359,7 @@ export type Fitting = v.InferOutput<typeof fitting>;
 export type Zone = v.InferOutput<typeof zone>;
 export type Layout = v.InferOutput<typeof layout>;
 export type StockSheet = v.InferOutput<typeof stockSheet>;
+export type CheckMeasure = v.InferOutput<typeof checkMeasure>;
 export type SurveyLine = v.InferOutput<typeof surveyLine>;
 export type Trim = v.InferOutput<typeof trim>;
 export type Tolerance = v.InferOutput<typeof tolerance>;

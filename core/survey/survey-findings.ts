@@ -2,16 +2,17 @@ import type { Finding } from '../finding';
 import { difference } from '../geometry/clip';
 import { boxContains, boxOf, isBox, perimeter, regionArea, type Polygon } from '../geometry/polygon';
 import type { Fitting, Opening, Wall } from '../job/schema';
+import { measureFindings } from './check-measures';
 import type { KeepOut, SurveyedWall } from './surveyed-wall';
 
-/** Objects that are off the wall, and a wall of which nothing is left. */
+/** Check measures that the drawing misses, objects that are off the wall, and a wall of which nothing is left. */
 export function surveyFindings(
   wall: Wall,
   whole: Polygon,
   keepOuts: readonly KeepOut[],
   usable: SurveyedWall['usable'],
 ): Finding[] {
-  const findings: Finding[] = [];
+  const findings = measureFindings(wall);
   const placed: readonly (Opening | Fitting)[] = [...wall.openings, ...wall.fittings];
   keepOuts.forEach((keepOut, i) => {
     const finding = offTheWall(wall, whole, keepOut, placed[i]!);

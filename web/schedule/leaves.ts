@@ -2,7 +2,7 @@ import type { StationName } from '../job/open-job.svelte';
 
 /** The parts of a station's schedule; the first is shown when one arrives. */
 export const leavesOf = {
-  survey: ['Openings and fittings', 'Wall', 'Corners', 'Joints of the ground'],
+  survey: ['Openings and fittings', 'Wall', 'Corners', 'Check measures', 'Joints of the ground'],
   zones: ['Zones', 'Corners'],
   panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting'],
   drawings: ['Documents', 'Revisions'],

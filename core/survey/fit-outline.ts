@@ -10,6 +10,8 @@ const drawnPlace = 10_000;
 /** The first edge keeps its direction: the floor stays level. */
 const direction = 0.01;
 const rounds = 30;
+/** The work grows with the third power of the corners. */
+const mostCorners = 60;
 
 /** An outline fitted to its measures. */
 export interface FittedOutline {
@@ -38,6 +40,10 @@ export function fitOutline(wall: Wall): FittedOutline | { readonly fault: string
   );
   if (outline.some((vertex) => !Array.isArray(vertex)))
     return { fault: 'An outline with an arc cannot be fitted: move its corners by hand.' };
+  if (count > mostCorners)
+    return {
+      fault: `An outline of more than ${mostCorners} corners cannot be fitted: move its corners by hand.`,
+    };
   if (measures.length === 0)
     return { fault: 'Type a measure between two corners first, such as a diagonal.' };
 

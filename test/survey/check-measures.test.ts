@@ -186,6 +186,15 @@ describe('an outline fitted to its measures', () => {
     expect(fitOutline(wallWith([]))).toEqual({ fault: expect.stringMatching(/^Type a measure/) as unknown });
   });
 
+  it('is refused where it would take long', () => {
+    const outline = Array.from({ length: 61 }, (_, i): [number, number] => [
+      Math.round(3000 * Math.cos(i / 9.8)),
+      Math.round(3000 * Math.sin(i / 9.8)),
+    ]);
+    const wall = { ...wallWith([{ from: 1, to: 2, length: 3010 }]), outline };
+    expect(fitOutline(wall)).toEqual({ fault: expect.stringMatching(/more than 60 corners/) as unknown });
+  });
+
   it('is refused where an edge is an arc', () => {
     const wall = wallWith([{ from: 1, to: 2, length: 3010 }]);
     const outline = [

@@ -50,6 +50,8 @@ export class Hand {
   said = $state.raw('');
   /** The standing figure for scale. */
   figure = $state.raw(false);
+  /** Usual heights of reach and of writing. */
+  heights = $state.raw(false);
 
   constructor(open: OpenJob, results: Results) {
     this.open = open;

@@ -3,6 +3,7 @@ import { improveInParts } from './goal/improve-parts';
 import type { NestedSheet, NestTask } from './nest';
 import { createPool } from './pool/sheet-pool';
 import { dive } from './pool/dive';
+import { generate } from './pool/generate';
 import { recombine } from './pool/recombine';
 import { SetPool } from './pool/set-pool';
 import type { Random } from './random';
@@ -37,20 +38,24 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
   const turns = isFree ? FREE_TURNS : EDGE_TURNS;
   begin.push((best) => recombine(pool, best, random));
   if (isFree) begin.push((best) => dive(sets, best, random));
+  if (!isFree) begin.push((best) => generate(nestTask, best, random));
   const running: (Engine | null)[] = begin.map(() => null);
   const resting = begin.map(() => 0);
   let from: readonly NestedSheet[] | null = null;
   let turn = 0;
+  let sinceBetter = 0;
   return {
     next(best) {
       if (from !== best) {
         from = best;
         running.fill(null);
         resting.fill(0);
+        sinceBetter = 0;
         pool.add(best);
         if (isFree) sets.begin(best);
       }
       let number = turns[turn++ % turns.length]!;
+      if (!isFree && number === GENERATE && sinceBetter++ < EASY_TURNS) number = turns[0]!;
       const rests = resting[number]! > 0;
       if (rests) resting[number]!--;
       // Whoever has nothing to do leaves the turn to the first.
@@ -62,7 +67,8 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
       const { value, done } = engine.next();
       if (done) {
         running[number] = null;
-        resting[number] = REST;
+        // Sheets made anew for the same plan would end the same way.
+        resting[number] = !isFree && number === GENERATE ? Infinity : REST;
       } else if (value) pool.add(value);
       return value ?? undefined;
     },
@@ -71,7 +77,10 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
 }
 
 /** Numbers of the engines in the order of their turns; the pool of sheets seldom has anything new to say. */
-const EDGE_TURNS = [...Array.from({ length: 63 }, () => 0), 1];
+const EDGE_TURNS = Array.from({ length: 64 }, (_, turn) => (turn === 63 ? 1 : turn % 4 === 0 ? 0 : 2));
 const FREE_TURNS = [1, 1, 0, 1, 3, 1, 0, 1, 1, 3, 0, 1, 1, 3, 0, 2];
+/** Number of the engine that makes sheets by prices, and its first turns without a better plan that it leaves to others. */
+const GENERATE = 2;
+const EASY_TURNS = 90;
 /** Number of the engine that dives, which has nothing to do while no new sets of panels come. */
 const DIVE = 3;

@@ -159,7 +159,7 @@ export class CutKnapsack {
 }
 
 /** All sums of lengths up to the longest, from 0; undefined if they are too many. */
-function sumsUpTo(lengths: readonly number[], longest: number): number[] | undefined {
+export function sumsUpTo(lengths: readonly number[], longest: number): number[] | undefined {
   const sums = new Set([0]);
   const open = [0];
   for (let sum = open.pop(); sum !== undefined; sum = open.pop()) {

@@ -1,9 +1,11 @@
 import { improveFreely } from './free-goal/improve';
+import { Fits } from './free-goal/fits';
+import { readFreeTask } from './free-goal/free-task';
+import { PricedSets } from './free-goal/priced-sets';
 import { improveInParts } from './goal/improve-parts';
 import type { NestedSheet, NestTask } from './nest';
 import { createPool } from './pool/sheet-pool';
 import { dive } from './pool/dive';
-import { generate } from './pool/generate';
 import { recombine } from './pool/recombine';
 import { SetPool } from './pool/set-pool';
 import type { Random } from './random';
@@ -35,31 +37,34 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
   const isFree = nestTask.task.method === 'free' && nestTask.task.panels.length <= MOST_FREE_PANELS;
   const sets = new SetPool(nestTask);
   if (isFree) begin.push((best) => improveFreely(nestTask, best, random, [], sets));
-  const turns = isFree ? FREE_TURNS : EDGE_TURNS;
-  begin.push((best) => recombine(pool, best, random));
-  if (isFree) begin.push((best) => dive(sets, best, random));
-  if (!isFree) begin.push((best) => generate(nestTask, best, random));
+  else begin.push((best) => recombine(pool, best, random));
+  if (isFree) {
+    begin.push((best) => {
+      const task = readFreeTask(nestTask, best, []);
+      const priced = new PricedSets(task, new Fits(task, [], random, sets));
+      return dive(sets, best, random, (from, prices) => priced.round(from, prices));
+    });
+  }
   const running: (Engine | null)[] = begin.map(() => null);
   const resting = begin.map(() => 0);
+  const learn = (sheets: readonly NestedSheet[]) => (isFree ? sets.learn(sheets) : pool.add(sheets));
   let from: readonly NestedSheet[] | null = null;
   let turn = 0;
-  let sinceBetter = 0;
   return {
     next(best) {
       if (from !== best) {
         from = best;
         running.fill(null);
         resting.fill(0);
-        sinceBetter = 0;
-        pool.add(best);
         if (isFree) sets.begin(best);
+        else pool.add(best);
       }
+      const turns = !isFree ? EDGE_TURNS : turn < EARLY ? FREE_TURNS : LATE_FREE_TURNS;
       let number = turns[turn++ % turns.length]!;
-      if (!isFree && number === GENERATE && sinceBetter++ < EASY_TURNS) number = turns[0]!;
       const rests = resting[number]! > 0;
       if (rests) resting[number]!--;
       // Whoever has nothing to do leaves the turn to the first.
-      if (rests || (number === DIVE && sets.isIdle && sets.come < sets.wanted)) {
+      if (rests || (isFree && number === DIVE && sets.isIdle && sets.come < sets.wanted)) {
         number = turns[0]!;
         if (resting[number]! > 0) return undefined;
       }
@@ -67,20 +72,20 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
       const { value, done } = engine.next();
       if (done) {
         running[number] = null;
-        // Sheets made anew for the same plan would end the same way.
-        resting[number] = !isFree && number === GENERATE ? Infinity : REST;
-      } else if (value) pool.add(value);
+        resting[number] = REST;
+      } else if (value) learn(value);
       return value ?? undefined;
     },
-    learn: (sheets) => pool.add(sheets),
+    learn,
   };
 }
 
 /** Numbers of the engines in the order of their turns; the pool of sheets seldom has anything new to say. */
-const EDGE_TURNS = Array.from({ length: 64 }, (_, turn) => (turn === 63 ? 1 : turn % 4 === 0 ? 0 : 2));
-const FREE_TURNS = [1, 1, 0, 1, 3, 1, 0, 1, 1, 3, 0, 1, 1, 3, 0, 2];
-/** Number of the engine that makes sheets by prices, and its first turns without a better plan that it leaves to others. */
-const GENERATE = 2;
-const EASY_TURNS = 90;
+const EDGE_TURNS = [...Array.from({ length: 63 }, () => 0), 1];
+/** Cut freely, what is easy shows at once; later it takes sets of panels that are put together. */
+const FREE_TURNS = [1, 1, 1, 1, 1, 1, 1, 2];
+const LATE_FREE_TURNS = [1, 2, 1, 2, 1, 2, 1, 0];
+/** Turns after which it is late; about half a second. */
+const EARLY = 200;
 /** Number of the engine that dives, which has nothing to do while no new sets of panels come. */
-const DIVE = 3;
+const DIVE = 2;

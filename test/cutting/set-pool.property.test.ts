@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { Fits } from '../../core/cutting/free-goal/fits';
+import { readFreeTask } from '../../core/cutting/free-goal/free-task';
+import { PricedSets } from '../../core/cutting/free-goal/priced-sets';
 import { nest, readNestTask, type NestedSheet, type NestTask } from '../../core/cutting/nest';
 import { chargesOf } from '../../core/cutting/pool/charge';
-import { dive } from '../../core/cutting/pool/dive';
+import { dive, type MakeSets } from '../../core/cutting/pool/dive';
 import { FractionalCover } from '../../core/cutting/pool/fractional-cover';
 import { SetPool } from '../../core/cutting/pool/set-pool';
-import { seededRandom } from '../../core/cutting/random';
+import { seededRandom, type Random } from '../../core/cutting/random';
 import { disturbedRule } from '../../core/cutting/rules';
 import { writePlan } from '../../core/cutting/write-plan';
 import { randomTasks } from './random-tasks';
@@ -16,43 +19,57 @@ const chargeOf = ({ task }: NestTask, sheets: readonly NestedSheet[]) =>
 
 describe('plans put together from sets of panels', () => {
   test('hold every panel once, soundly, and cost less than the best', () => {
-    let better = 0;
-    fc.assert(
-      fc.property(randomTasks('free'), fc.integer(), (task, seed) => {
-        const nestTask = readNestTask(task);
-        const random = seededRandom(seed);
-        const everyKind = nestTask.kinds.map((_, kind) => kind);
-        const plans = Array.from({ length: 12 }, () =>
-          nest(
-            nestTask,
-            disturbedRule(nestTask, everyKind, random),
-            nestTask.kinds.map(({ members }) => members.length),
-            random() < 0.5 ? [] : task.rack.map((_, piece) => piece),
-          ),
-        );
-        const worst = plans.reduce((a, b) => (chargeOf(nestTask, b) > chargeOf(nestTask, a) ? b : a));
-        const pool = new SetPool(nestTask);
-        pool.begin(worst);
-        for (const sheet of plans.flat()) {
-          const kinds = Int32Array.from(sheet.filled.places, ({ kind }) => kind);
-          pool.add(sheet, kinds, () => sheet);
-        }
-        let steps = 0;
-        for (const found of dive(pool, worst, random)) {
-          if (found) {
-            expect(chargeOf(nestTask, found)).toBeLessThan(chargeOf(nestTask, worst));
-            const plan = writePlan(nestTask, found, { newSheets: 0, cost: 0 }, new WeakMap());
-            expect(faultsOf(task, plan)).toEqual([]);
-            better++;
-          }
-          if (++steps > 5) break;
-        }
-      }),
-      { numRuns: 25, seed: 5 },
-    );
-    expect(better).toBeGreaterThan(5);
+    expect(betterPlans(12, () => undefined)).toBeGreaterThan(5);
+  });
+
+  test('do so as well where sets are made by their prices alone', () => {
+    const makerOf = (pool: SetPool, worst: readonly NestedSheet[], random: Random): MakeSets => {
+      const task = readFreeTask(pool.nestTask, worst, []);
+      const priced = new PricedSets(task, new Fits(task, [], random, pool));
+      return (sets, prices) => priced.round(sets, prices);
+    };
+    expect(betterPlans(1, makerOf)).toBeGreaterThan(0);
   });
 });
+
+/** How many plans better than the worst come of the stock sheets of some plans; each is checked. */
+function betterPlans(
+  count: number,
+  makerOf: (pool: SetPool, worst: readonly NestedSheet[], random: Random) => MakeSets | undefined,
+): number {
+  let better = 0;
+  fc.assert(
+    fc.property(randomTasks('free'), fc.integer(), (task, seed) => {
+      const nestTask = readNestTask(task);
+      const random = seededRandom(seed);
+      const everyKind = nestTask.kinds.map((_, kind) => kind);
+      const plans = Array.from({ length: count }, () =>
+        nest(
+          nestTask,
+          disturbedRule(nestTask, everyKind, random),
+          nestTask.kinds.map(({ members }) => members.length),
+          random() < 0.5 ? [] : task.rack.map((_, piece) => piece),
+        ),
+      );
+      const worst = plans.reduce((a, b) => (chargeOf(nestTask, b) > chargeOf(nestTask, a) ? b : a));
+      const pool = new SetPool(nestTask);
+      pool.begin(worst);
+      pool.learn(plans.flat());
+      let steps = 0;
+      for (const found of dive(pool, worst, random, makerOf(pool, worst, random))) {
+        if (found) {
+          expect(chargeOf(nestTask, found)).toBeLessThan(chargeOf(nestTask, worst));
+          const plan = writePlan(nestTask, found, { newSheets: 0, cost: 0 }, new WeakMap());
+          expect(faultsOf(task, plan)).toEqual([]);
+          better++;
+        }
+        if (++steps > 5) break;
+      }
+    }),
+    { numRuns: 25, seed: 5 },
+  );
+  return better;
+}
 
 /*
  * By the duality of linear programs (J. von Neumann; in any textbook) a cover is cheapest if it holds the demand and the

@@ -3,15 +3,21 @@ import type { Random } from '../random';
 import { chargesOf } from './charge';
 import { dropSurplus } from './drop-surplus';
 import { FractionalCover } from './fractional-cover';
+import { rowsOf, type Rows } from './program-rows';
 import type { PooledSet, SetPool } from './set-pool';
 
 /** Work of one step, in entries of the linear program; one or two milliseconds. */
 const STEP_WORK = 500_000;
 /** Costs are raised by random shares up to this, so that fewer exchanges change nothing. */
 const SPREAD = 0.005;
-/** Sets taken into the program at once, and how many a dive looks at. */
+/** Sets taken into the program at once. */
 const PRICED = 150;
-const NEAR = 1500;
+/** Columns that would add more than this are mostly not needed to put the program right. */
+const NEAR = 0.1;
+/** How often a dive has sets made for what is left to cover before it is given up. */
+const ROUNDS = 5;
+/** A program whose value falls by less from one round of making sets to the next is ready to dive into. */
+const SLOW = 0.02;
 const DIVES = 4;
 /** Another look at the pool once it has grown by so much. */
 const MORE = 1.25;
@@ -27,28 +33,48 @@ const ROUND = 1e-6;
  * heuristics for branch and price, INFORMS J. Computing 31 (2019), from memory.
  *
  * @param best a complete plan; only what is charged less is ever yielded
- * @returns every `next()` is one bounded step; ends after some dives, or where the pool holds no better plan
+ * @param makeSets makes the pool grow by what the program lacks
+ * @returns every `next()` is one bounded step; ends with a better plan, or where not even a fraction of the pool covers
  */
 export function* dive(
   pool: SetPool,
   best: readonly NestedSheet[],
   random: Random,
+  makeSets?: MakeSets,
 ): Generator<readonly NestedSheet[] | undefined, void, void> {
   for (;;) {
-    const diver = new Diver(pool, best, random);
+    const diver = new Diver(pool, best, random, makeSets);
     if (!(yield* diver.begin())) return;
+    let dived = 0;
+    let value = Infinity;
     // The pool begins a new list when it forgets some of its sets.
     while (diver.sets === pool.sets) {
       yield* diver.settle();
-      pool.wanted = Math.max(pool.wanted, MORE * pool.come);
-      const plan = yield* diver.dive();
-      pool.isIdle = true;
-      yield plan ?? undefined;
-      pool.isIdle = false;
-      if (plan) return;
+      const before = pool.come;
+      if (makeSets) yield* makeSets(diver.basic(), diver.prices);
+      const isDry = pool.come === before;
+      const isSlow = value - diver.value < SLOW;
+      value = diver.value;
+      if (diver.isWithin && (isDry || (isSlow && pool.come >= MORE * dived))) {
+        dived = pool.come;
+        const plan = yield* diver.dive();
+        if (plan) {
+          yield plan;
+          return;
+        }
+      }
+      if (isDry) {
+        pool.wanted = Math.max(pool.wanted, MORE * pool.come);
+        pool.isIdle = true;
+        yield undefined;
+        pool.isIdle = false;
+      }
     }
   }
 }
+
+/** Adds sets to the pool that are worth more than they cost, step by step. */
+export type MakeSets = (sets: readonly PooledSet[], prices: Float64Array) => Generator<undefined, void, void>;
 
 class Diver {
   readonly sets: readonly PooledSet[];
@@ -68,6 +94,7 @@ class Diver {
     private readonly pool: SetPool,
     private readonly best: readonly NestedSheet[],
     private readonly random: Random,
+    private readonly makeSets?: MakeSets,
   ) {
     this.sets = pool.sets;
     this.rows = rowsOf(pool);
@@ -80,27 +107,56 @@ class Diver {
       ((this.charge - [...new Set(charges)].reduce(divisor, 0)) / this.unit) * (1 + SPREAD) + ROUND;
   }
 
+  get prices(): Float64Array {
+    return this.program.prices;
+  }
+
+  get value(): number {
+    return this.program.value;
+  }
+
+  get isWithin(): boolean {
+    return this.program.value <= this.limit;
+  }
+
+  /** The sets that the program takes in part or whole. */
+  basic(): PooledSet[] {
+    const sets: PooledSet[] = [];
+    const { basis, level } = this.program;
+    for (let i = 0; i < basis.length; i++) {
+      if (basis[i]! >= 0 && level[i]! > ROUND) sets.push(this.taken[basis[i]!]!);
+    }
+    return sets;
+  }
+
   /** Takes the sets of the best plan into the program. @returns false if that is more than can be had */
   *begin(): Generator<undefined, boolean, void> {
-    const { program, taken } = this;
+    const { taken } = this;
     const own = new Set(this.best.map((sheet) => nameOf(sheet.stock, sheet.rack, kindsOf(sheet))));
     this.costNew();
     this.sets.forEach((set, number) => {
       if (own.has(nameOf(set.stock, set.rack, set.kinds))) this.take(number);
     });
-    const columns = numbers(taken.length);
-    let state = program.repair(columns, columns.length);
-    for (; state === 0; state = program.repair(columns, columns.length)) yield* this.pause();
-    return state > 0;
+    return (yield* this.repaired(numbers(taken.length))) > 0;
+  }
+
+  private *repaired(columns: Int32Array): Generator<undefined, number, void> {
+    let state = this.program.repair(columns, columns.length);
+    for (; state === 0; state = this.program.repair(columns, columns.length)) yield* this.pause();
+    return state;
   }
 
   /** Prices all sets of the pool until none would make the program cheaper. */
   *settle(): Generator<undefined, void, void> {
     const { program, taken, isTaken, sets } = this;
     this.costNew();
-    for (;;) {
+    for (let old = 0; ;) {
       const columns = numbers(taken.length);
+      // Those that came last, first: of the others few are of use.
+      const fresh = columns.subarray(old);
+      while (!program.improve(fresh, fresh.length)) yield* this.pause();
       while (!program.improve(columns, columns.length)) yield* this.pause();
+      old = taken.length;
       const cheap: Priced[] = [];
       for (let number = 0; number < this.costs.length; number++) {
         if (isTaken[number]) continue;
@@ -118,17 +174,6 @@ class Diver {
   /** @returns a plan within the limit, where a dive ends in one */
   *dive(): Generator<undefined, readonly NestedSheet[] | null, void> {
     const { program, taken, random, limit } = this;
-    const gap = limit - program.value;
-    if (gap < 0) return null;
-    // A set that would add more than the gap is in no plan within the limit.
-    const near: Priced[] = [];
-    for (let number = 0; number < this.costs.length; number++) {
-      const reduced = this.reducedCost(number);
-      if (reduced <= gap) near.push([reduced, number]);
-    }
-    near.sort((a, b) => a[0] - b[0]);
-    for (const [, number] of near.slice(0, NEAR)) if (!this.isTaken[number]) this.take(number);
-    const columns = numbers(taken.length).filter((column) => program.reducedCost(column) <= gap);
     program.save();
     for (let dives = 0; dives < DIVES; dives++) {
       const chosen: PooledSet[] = [];
@@ -138,10 +183,7 @@ class Diver {
         spent += program.cost[column]!;
         program.fix(column);
       };
-      for (;;) {
-        let state = program.repair(columns, columns.length);
-        for (; state === 0; state = program.repair(columns, columns.length)) yield* this.pause();
-        if (state < 0 || spent + program.value > limit) break;
+      while (yield* this.isWithinOnceMade(limit - spent)) {
         if (fixSome(program, fix, random)) continue;
         const plan = this.written(chosen);
         if (plan) return plan;
@@ -150,6 +192,24 @@ class Diver {
       program.restore();
     }
     return null;
+  }
+
+  /** Puts the program right; as long as it exceeds the limit, has sets made for what is left to cover. */
+  private *isWithinOnceMade(limit: number): Generator<undefined, boolean, void> {
+    const { program, taken, pool, makeSets } = this;
+    const all = numbers(taken.length);
+    let state = yield* this.repaired(all.filter((column) => program.reducedCost(column) < NEAR));
+    if (state < 0) state = yield* this.repaired(all);
+    if (state < 0) return false;
+    for (let round = 0; program.value > limit && round < ROUNDS; round++) {
+      yield* this.settle();
+      if (program.value <= limit) return true;
+      const before = pool.come;
+      if (makeSets) yield* makeSets(this.basic(), program.prices);
+      if (pool.come === before) return false;
+    }
+    if (program.value > limit) yield* this.settle();
+    return program.value <= limit;
   }
 
   private costNew(): void {
@@ -213,38 +273,6 @@ function fixSome(program: FractionalCover, fix: (column: number) => void, random
     return true;
   }
   return true;
-}
-
-type Rows = ReturnType<typeof rowsOf>;
-
-/** A row a kind, then one a format or rack piece that can be had only so many times. */
-function rowsOf({ nestTask: { task, kinds } }: SetPool) {
-  const demand = kinds.map(({ members }) => members.length);
-  const row = new Map<string, number>();
-  task.stock.forEach(({ available }, stock) => {
-    if (available === undefined) return;
-    row.set(`${stock}/-1`, demand.length);
-    demand.push(-available);
-  });
-  task.rack.forEach((_, rack) => {
-    row.set(`rack/${rack}`, demand.length);
-    demand.push(-1);
-  });
-  const limitOf = ({ stock, rack }: PooledSet) => row.get(rack < 0 ? `${stock}/-1` : `rack/${rack}`);
-  return {
-    demand,
-    entriesOf(set: PooledSet): number[] {
-      const limit = limitOf(set);
-      return limit === undefined ? [...set.kinds] : [...set.kinds, ~limit];
-    },
-    worthOf(set: PooledSet, prices: Float64Array): number {
-      let worth = 0;
-      for (let i = 0; i < set.kinds.length; i++) worth += prices[set.kinds[i]!]!;
-      if (row.size === 0) return worth;
-      const limit = limitOf(set);
-      return limit === undefined ? worth : worth - prices[limit]!;
-    },
-  };
 }
 
 function numbers(count: number): Int32Array {

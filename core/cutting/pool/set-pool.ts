@@ -46,14 +46,12 @@ export class SetPool {
     this.putBest();
   }
 
+  learn(sheets: readonly NestedSheet[]): void {
+    for (const sheet of sheets) this.add(sheet, kindsOf(sheet), () => sheet);
+  }
+
   private putBest(): void {
-    for (const sheet of this.best) {
-      this.put(
-        sheet,
-        Int32Array.from(sheet.filled.places, ({ kind }) => kind),
-        () => sheet,
-      );
-    }
+    for (const sheet of this.best) this.put(sheet, kindsOf(sheet), () => sheet);
   }
 
   /** @param kinds of the panels, in any order */
@@ -94,4 +92,8 @@ export class SetPool {
     });
     return area / (width * height);
   }
+}
+
+function kindsOf({ filled }: NestedSheet): Int32Array {
+  return Int32Array.from(filled.places, ({ kind }) => kind);
 }

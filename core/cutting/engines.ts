@@ -6,6 +6,7 @@ import { improveInParts } from './goal/improve-parts';
 import type { NestedSheet, NestTask } from './nest';
 import { createPool } from './pool/sheet-pool';
 import { dive } from './pool/dive';
+import { generate } from './pool/generate';
 import { recombine } from './pool/recombine';
 import { SetPool } from './pool/set-pool';
 import type { Random } from './random';
@@ -45,22 +46,26 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
       return dive(sets, best, random, (from, prices) => priced.round(from, prices));
     });
   }
+  if (!isFree) begin.push((best) => generate(nestTask, best, random));
   const running: (Engine | null)[] = begin.map(() => null);
   const resting = begin.map(() => 0);
   const learn = (sheets: readonly NestedSheet[]) => (isFree ? sets.learn(sheets) : pool.add(sheets));
   let from: readonly NestedSheet[] | null = null;
   let turn = 0;
+  let sinceBetter = 0;
   return {
     next(best) {
       if (from !== best) {
         from = best;
         running.fill(null);
         resting.fill(0);
+        sinceBetter = 0;
         if (isFree) sets.begin(best);
         else pool.add(best);
       }
       const turns = !isFree ? EDGE_TURNS : turn < EARLY ? FREE_TURNS : LATE_FREE_TURNS;
       let number = turns[turn++ % turns.length]!;
+      if (!isFree && number === GENERATE && sinceBetter++ < EASY_TURNS) number = turns[0]!;
       const rests = resting[number]! > 0;
       if (rests) resting[number]!--;
       // Whoever has nothing to do leaves the turn to the first.
@@ -72,7 +77,8 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
       const { value, done } = engine.next();
       if (done) {
         running[number] = null;
-        resting[number] = REST;
+        // Sheets made anew for the same plan would end the same way.
+        resting[number] = !isFree && number === GENERATE ? Infinity : REST;
       } else if (value) learn(value);
       return value ?? undefined;
     },
@@ -81,7 +87,10 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
 }
 
 /** Numbers of the engines in the order of their turns; the pool of sheets seldom has anything new to say. */
-const EDGE_TURNS = [...Array.from({ length: 63 }, () => 0), 1];
+const EDGE_TURNS = Array.from({ length: 64 }, (_, turn) => (turn === 63 ? 1 : turn % 4 === 0 ? 0 : 2));
+/** Number of the engine that makes sheets by prices, and its first turns without a better plan that it leaves to others. */
+const GENERATE = 2;
+const EASY_TURNS = 90;
 /** Cut freely, what is easy shows at once; later it takes sets of panels that are put together. */
 const FREE_TURNS = [1, 1, 1, 1, 1, 1, 1, 2];
 const LATE_FREE_TURNS = [1, 2, 1, 2, 1, 2, 1, 0];

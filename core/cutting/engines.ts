@@ -90,7 +90,7 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
 const EDGE_TURNS = Array.from({ length: 64 }, (_, turn) => (turn === 63 ? 1 : turn % 4 === 0 ? 0 : 2));
 /** Number of the engine that makes sheets by prices, and its first turns without a better plan that it leaves to others. */
 const GENERATE = 2;
-const EASY_TURNS = 90;
+const EASY_TURNS = 240;
 /** Cut freely, what is easy shows at once; later it takes sets of panels that are put together. */
 const FREE_TURNS = [1, 1, 1, 1, 1, 1, 1, 2];
 const LATE_FREE_TURNS = [1, 2, 1, 2, 1, 2, 1, 0];

@@ -1,21 +1,24 @@
 import { expect, test } from '@playwright/test';
+import { startWall } from './new-wall';
 import { goTo } from './wall-points';
 
 test('a diagonal says that a wall is out of square, and the outline is fitted to it, and back', async ({
   page,
 }) => {
-  await page.goto('/');
-  await page.getByRole('button', { name: 'New', exact: true }).click();
-  await page.getByLabel('Name of the new job').fill('Bindery');
-  await page.getByRole('button', { name: 'Start the new job' }).click();
-  await page.getByLabel('Width, mm').fill('4000');
-  await page.getByLabel('Height, mm').fill('3000');
-  await page.getByRole('button', { name: 'Draw this wall' }).click();
+  await startWall(page, '4000', '3000');
   await goTo(page, 'Survey');
   await page.getByRole('tab', { name: 'Check measures' }).click();
   await page.getByRole('button', { name: 'Put in a check measure' }).click();
   const measured = page.getByRole('textbox', { name: 'Check measure 1, measured' });
   await expect(measured).toHaveValue('5000');
+  for (const odd of ['NaN', '-5', '', '1e9', '<b>1</b>', '99999999999']) {
+    await measured.fill(odd);
+    await measured.press('Enter');
+    await expect(measured).toHaveAttribute('aria-invalid', 'true');
+    await expect(measured).toHaveAccessibleDescription(/[.!]$/);
+    await measured.press('Escape');
+    await expect(measured).toHaveValue('5000');
+  }
   await measured.fill('5012');
   await measured.press('Enter');
   await expect(page.locator('#leaf')).toContainText('12 longer than drawn');

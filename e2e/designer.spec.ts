@@ -1,17 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
+import { startWall } from './new-wall';
 import { clickWall, dragWall, elevation, goTo, onScreen, waitForPlan } from './wall-points';
-
-/** A new job with a wall of 4.2 × 2.6 m, from the demo on the screen. */
-async function startWall(page: Page) {
-  await page.goto('/');
-  await page.getByRole('button', { name: 'New', exact: true }).click();
-  await page.getByLabel('Name of the new job').fill('Bindery');
-  await page.getByRole('button', { name: 'Start the new job' }).click();
-  await page.getByLabel('Width, mm').fill('4.2 m');
-  await page.getByLabel('Height, mm').fill('2600');
-  await page.getByRole('button', { name: 'Draw this wall' }).click();
-  await expect(elevation(page)).toHaveAttribute('aria-label', /Elevation of wall A/);
-}
 
 async function putIn(page: Page, kind: string, ...points: [number, number][]) {
   await page.getByRole('group', { name: 'Put in' }).getByRole('button', { name: kind, exact: true }).click();

@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { startWall } from './new-wall';
 import { goTo } from './wall-points';
 
 const pasted = [
@@ -13,13 +14,7 @@ const pasted = [
 test('a page of tape readings is pasted, a wrong row mended, and all of it undone at once', async ({
   page,
 }) => {
-  await page.goto('/');
-  await page.getByRole('button', { name: 'New', exact: true }).click();
-  await page.getByLabel('Name of the new job').fill('Bindery');
-  await page.getByRole('button', { name: 'Start the new job' }).click();
-  await page.getByLabel('Width, mm').fill('4200');
-  await page.getByLabel('Height, mm').fill('2600');
-  await page.getByRole('button', { name: 'Draw this wall' }).click();
+  await startWall(page);
   await goTo(page, 'Survey');
 
   await page.getByRole('button', { name: 'Tape readings…' }).click();

@@ -86,15 +86,21 @@ export function enginesOf(nestTask: NestTask, random: Random): Engines {
   };
 }
 
-/** Numbers of the engines in the order of their turns; the pool of sheets seldom has anything new to say. */
+/*
+ * Numbers of the engines in the order of their turns.
+ *
+ * Edge to edge: 0 trees of cuts, 1 sheets that anyone made put together anew, 2 sheets made by prices.
+ * Free: 0 trees of cuts, 1 ejection between sheets, 2 diving into the sets that fit.
+ */
 const EDGE_TURNS = Array.from({ length: 64 }, (_, turn) => (turn === 63 ? 1 : turn % 4 === 0 ? 0 : 2));
-/** Number of the engine that makes sheets by prices, and its first turns without a better plan that it leaves to others. */
+/** Edge to edge. */
 const GENERATE = 2;
+/** Its first turns after a better plan, which it leaves to the first engine: that finds what is easy sooner. */
 const EASY_TURNS = 240;
 /** Cut freely, what is easy shows at once; later it takes sets of panels that are put together. */
 const FREE_TURNS = [1, 1, 1, 1, 1, 1, 1, 2];
 const LATE_FREE_TURNS = [1, 2, 1, 2, 1, 2, 1, 0];
 /** Turns after which it is late; about half a second. */
 const EARLY = 200;
-/** Number of the engine that dives, which has nothing to do while no new sets of panels come. */
+/** Free; it has nothing to do while no new sets of panels come. */
 const DIVE = 2;

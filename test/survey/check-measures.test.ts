@@ -78,6 +78,16 @@ const between = (wall: Pick<Wall, 'outline'>, from: number, to: number) => {
   return Math.hypot(b.x - a.x, b.y - a.y);
 };
 
+/** Every two corners of a wall of four. */
+const pairs = [
+  [1, 2],
+  [2, 3],
+  [3, 4],
+  [4, 1],
+  [1, 3],
+  [2, 4],
+] as const;
+
 describe('an outline fitted to its measures', () => {
   const far = fc.integer({ min: -60, max: 60 });
 
@@ -93,14 +103,6 @@ describe('an outline fitted to its measures', () => {
             [width + b!, height + c!],
             [d!, height + e!],
           ];
-          const pairs = [
-            [1, 2],
-            [2, 3],
-            [3, 4],
-            [4, 1],
-            [1, 3],
-            [2, 4],
-          ] as const;
           const measures = pairs.map(([from, to]) => ({
             from,
             to,
@@ -121,14 +123,6 @@ describe('an outline fitted to its measures', () => {
   it('misses measures that contradict each other as little as may be', () => {
     fc.assert(
       fc.property(fc.array(far, { minLength: 6, maxLength: 6 }), (errors) => {
-        const pairs = [
-          [1, 2],
-          [2, 3],
-          [3, 4],
-          [4, 1],
-          [1, 3],
-          [2, 4],
-        ] as const;
         const drawn = newWall('A', '', 4200, 2600);
         const measures = pairs.map(([from, to], i) => ({
           from,

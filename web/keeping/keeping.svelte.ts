@@ -3,6 +3,7 @@ import { readJob } from '../../core/job/read';
 import { writeJob } from '../../core/job/write';
 import { noHolders, type FirmPiece, type Holders } from './firm-piece';
 import { FirmRack } from './firm-rack.svelte';
+import { PhotoStore } from './photo-store';
 import { freshKey, JobStore, type IssueWrite, type KeptHead, type KeptJob, type Place } from './store';
 
 /**
@@ -38,6 +39,7 @@ export class Keeping {
   id = $state.raw('');
   /** Beside the jobs: what lies on the firm's rack. */
   readonly firm: FirmRack;
+  readonly photos: PhotoStore;
 
   readonly #store: JobStore | null;
   readonly #channel = new BroadcastChannel('lodeplan-jobs');
@@ -50,6 +52,8 @@ export class Keeping {
   private constructor(store: JobStore | null) {
     this.#store = store;
     this.firm = new FirmRack(store);
+    this.photos = store?.photos ?? new PhotoStore(null);
+    void this.photos.clearUnused().catch(() => undefined);
   }
 
   static async start(): Promise<Keeping> {

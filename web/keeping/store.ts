@@ -1,5 +1,6 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { FirmPiece, Holder, Holders } from './firm-piece';
+import { PhotoStore, type KeptPhoto } from './photo-store';
 
 /** Where the user was: found again after a reload. */
 export interface Place {
@@ -24,10 +25,29 @@ export interface KeptJob extends KeptHead, Place {
   readonly stamp: string;
 }
 
-interface Schema extends DBSchema {
+/** One change that can be undone or made again, as it lies on the device. */
+export interface KeptChange {
+  /** What differs before and after, as JSON. */
+  readonly text: string;
+}
+
+export interface KeptFile {
+  readonly handle: FileSystemFileHandle;
+  /** Of the file when it was last read or written here: it tells whether something else has changed it since. */
+  readonly lastModified: number;
+  readonly size: number;
+}
+
+export interface KeepingSchema extends DBSchema {
   jobs: { key: string; value: KeptJob };
   notes: { key: string; value: string };
   rack: { key: string; value: FirmPiece };
+  /** By the SHA-256 of the bytes, in hex. */
+  photos: { key: string; value: KeptPhoto };
+  /** By job and number, counted up as changes are made. */
+  history: { key: [job: string, number: number]; value: KeptChange };
+  /** By job: the file on disk that it was opened from or saved to. */
+  files: { key: string; value: KeptFile };
 }
 
 /** What one issue writes: the job with its record and the rack as it is then, together or not at all. */
@@ -41,25 +61,34 @@ const lastJob = 'last-job';
 
 /** The jobs of this browser on this device, in IndexedDB. */
 export class JobStore {
-  readonly #database: IDBPDatabase<Schema>;
+  readonly photos: PhotoStore;
+  readonly #database: IDBPDatabase<KeepingSchema>;
 
-  private constructor(database: IDBPDatabase<Schema>) {
+  private constructor(database: IDBPDatabase<KeepingSchema>) {
     this.#database = database;
+    this.photos = new PhotoStore(database);
   }
 
   /** @throws whatever the browser gives as its reason for having no storage */
   static async open(): Promise<JobStore> {
     let refuse: (reason: Error) => void = () => undefined;
     const blocked = new Promise<never>((_, reject) => (refuse = reject));
-    const opening = openDB<Schema>('lodeplan', 2, {
+    const opening = openDB<KeepingSchema>('lodeplan', 3, {
       upgrade(database, from) {
         if (from < 1) {
           database.createObjectStore('jobs', { keyPath: 'id' });
           database.createObjectStore('notes');
         }
         if (from < 2) database.createObjectStore('rack', { keyPath: 'key' });
+        if (from < 3) {
+          database.createObjectStore('photos');
+          database.createObjectStore('history');
+          database.createObjectStore('files');
+        }
       },
       blocked: () => refuse(new Error('an older Lodeplan is open in another tab: close it and reload')),
+      // A later version may need the store for itself; this tab then says that it keeps nothing more.
+      blocking: (_version, _blocked, { target }) => (target as IDBDatabase).close(),
     });
     return new JobStore(await Promise.race([opening, blocked]));
   }

@@ -17,6 +17,8 @@ export const choose: Tool = { kind: 'choose' };
 
 export interface ToolChoice {
   readonly label: string;
+  /** One after the other, they take it up. */
+  readonly keys: string;
   readonly tool: Tool;
 }
 
@@ -29,34 +31,36 @@ export function sameTool(a: Tool, b: Tool): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-const opening = (label: string, what: OpeningKind): ToolChoice => ({
+const opening = (label: string, keys: string, what: OpeningKind): ToolChoice => ({
   label,
+  keys,
   tool: { kind: 'put-in', of: 'opening', what },
 });
-const fitting = (label: string, what: FittingKind): ToolChoice => ({
+const fitting = (label: string, keys: string, what: FittingKind): ToolChoice => ({
   label,
+  keys,
   tool: { kind: 'put-in', of: 'fitting', what },
 });
 
-const surveyTools: readonly ToolChoice[] = [
-  opening('Door', 'door'),
-  opening('Window', 'window'),
-  opening('Arch', 'arch'),
-  opening('Niche', 'niche'),
-  opening('Hatch', 'hatch'),
-  { label: 'Free opening', tool: { kind: 'corners', of: 'opening' } },
-  fitting('Socket', 'socket'),
-  fitting('Switch', 'switch'),
-  fitting('Light', 'light'),
-  fitting('Thermostat', 'thermostat'),
-  fitting('Radiator', 'radiator'),
-  fitting('Pipe', 'pipe'),
-  fitting('Beam end', 'beam-end'),
-  { label: 'Free fitting', tool: { kind: 'corners', of: 'fitting' } },
-  { label: 'Outline', tool: { kind: 'corners', of: 'outline' } },
+export const surveyTools: readonly ToolChoice[] = [
+  opening('Door', 'P D', 'door'),
+  opening('Window', 'P W', 'window'),
+  opening('Arch', 'P A', 'arch'),
+  opening('Niche', 'P N', 'niche'),
+  opening('Hatch', 'P H', 'hatch'),
+  { label: 'Free opening', keys: 'P O', tool: { kind: 'corners', of: 'opening' } },
+  fitting('Socket', 'P S', 'socket'),
+  fitting('Switch', 'P I', 'switch'),
+  fitting('Light', 'P L', 'light'),
+  fitting('Thermostat', 'P T', 'thermostat'),
+  fitting('Radiator', 'P R', 'radiator'),
+  fitting('Pipe', 'P P', 'pipe'),
+  fitting('Beam end', 'P B', 'beam-end'),
+  { label: 'Free fitting', keys: 'P F', tool: { kind: 'corners', of: 'fitting' } },
+  { label: 'Outline', keys: 'P U', tool: { kind: 'corners', of: 'outline' } },
 ];
 
-const zoneTools: readonly ToolChoice[] = [
-  { label: 'Zone, rectangle', tool: { kind: 'put-in', of: 'zone', what: 'zone' } },
-  { label: 'Zone, by its corners', tool: { kind: 'corners', of: 'zone' } },
+export const zoneTools: readonly ToolChoice[] = [
+  { label: 'Zone, rectangle', keys: 'P Z', tool: { kind: 'put-in', of: 'zone', what: 'zone' } },
+  { label: 'Zone, by its corners', keys: 'P C', tool: { kind: 'corners', of: 'zone' } },
 ];

@@ -12,7 +12,7 @@ import type { Keeping } from '../keeping/keeping.svelte';
 import { freshKey } from '../keeping/store';
 import { goTo } from './start-job';
 
-export type DialogName = 'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack';
+export type DialogName = 'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack' | 'commands';
 
 /** What happens to whole jobs: new, open, save, and the dialogs for them. */
 export class JobDesk {

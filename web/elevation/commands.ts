@@ -1,0 +1,83 @@
+import type { Command } from '../commands/command';
+import type { StationName } from '../job/open-job.svelte';
+import type { Hand } from './hand.svelte';
+import { surveyTools, zoneTools, type ToolChoice } from './tool';
+
+export function putInCommands(hand: Hand): readonly Command[] {
+  const choices = (tools: readonly ToolChoice[], station: StationName) =>
+    tools.map(({ label, keys, tool }): Command => ({
+      name: `Put in: ${label}`,
+      group: 'Put in',
+      keys,
+      whyNot: hand.wall ? null : 'add a wall first',
+      run: () => {
+        hand.open.station = station;
+        hand.takeUp(tool);
+        focusDrawing();
+      },
+    }));
+  return [...choices(surveyTools, 'survey'), ...choices(zoneTools, 'zones')];
+}
+
+/** What keys do on the drawing while it holds the focus. */
+export function drawingCommands(hand: Hand): readonly Command[] {
+  const { selection } = hand.open;
+  const whyNot = selection ? null : 'nothing is chosen';
+  const key = (name: string, keys: string, init: KeyboardEventInit, also?: string): Command => ({
+    name,
+    group: 'Chosen objects',
+    keys,
+    also,
+    whyNot,
+    heardElsewhere: true,
+    run: () => pressOnDrawing(init),
+  });
+  return [
+    {
+      ...key('Choose the next object', 'Tab', { key: 'Tab' }),
+      whyNot: hand.wall ? null : 'there is no wall',
+    },
+    {
+      ...key('Choose the object before', 'Shift+Tab', { key: 'Tab', shiftKey: true }),
+      whyNot: hand.wall ? null : 'there is no wall',
+    },
+    key('Move 1 mm left', 'ArrowLeft', { key: 'ArrowLeft' }, 'nudge Shift 10'),
+    key('Move 1 mm right', 'ArrowRight', { key: 'ArrowRight' }, 'nudge Shift 10'),
+    key('Move 1 mm up', 'ArrowUp', { key: 'ArrowUp' }, 'nudge Shift 10'),
+    key('Move 1 mm down', 'ArrowDown', { key: 'ArrowDown' }, 'nudge Shift 10'),
+    key('Copy beside itself', 'Ctrl+D', { key: 'd', ctrlKey: true }),
+    key('Delete', 'Delete', { key: 'Delete' }, 'take out remove'),
+    key('Let go of everything', 'Escape', { key: 'Escape' }),
+  ];
+}
+
+export function viewCommands(hand: Hand): readonly Command[] {
+  return [
+    {
+      name: hand.figure ? 'Take the standing figure away' : 'Show a standing figure',
+      group: 'View',
+      keys: 'V F',
+      run: () => (hand.figure = !hand.figure),
+    },
+    {
+      name: hand.heights ? 'Take the usual heights away' : 'Show usual heights',
+      group: 'View',
+      keys: 'V H',
+      also: 'reach writing sitting standing',
+      run: () => (hand.heights = !hand.heights),
+    },
+    { name: 'Fit the wall', group: 'View', keys: '0', heardElsewhere: true, run: () => hand.fit() },
+    { name: 'Zoom in', group: 'View', keys: '+', heardElsewhere: true, run: () => hand.view.zoom(1.25) },
+    { name: 'Zoom out', group: 'View', keys: '-', heardElsewhere: true, run: () => hand.view.zoom(0.8) },
+  ];
+}
+
+function pressOnDrawing(init: KeyboardEventInit): void {
+  focusDrawing();
+  const drawing = document.querySelector('[data-testid="elevation"]');
+  drawing?.dispatchEvent(new KeyboardEvent('keydown', { ...init, bubbles: true, cancelable: true }));
+}
+
+function focusDrawing(): void {
+  document.querySelector<HTMLElement>('[data-testid="elevation"]')?.focus();
+}

@@ -3,8 +3,8 @@ import { pathText, refusal, shown, type Path } from './place';
 import type { Job } from './schema';
 
 /**
- * Ids name one thing each (stock sheets, rack pieces, walls and revisions in the job; openings, fittings,
- * lines and zones together in a wall), can stand in a file's name, and make marks that no two panels share.
+ * Ids name one thing each (stock sheets, rack pieces, walls, revisions and photos in the job; openings, fittings,
+ * lines and zones together in a wall, its pinned photos by themselves), can stand in a file's name, and make marks that no two panels share.
  */
 export function checkIds(job: Job): Finding[] {
   const lists: Path[][] = [
@@ -12,6 +12,8 @@ export function checkIds(job: Job): Finding[] {
     job.rack.map((_, i) => ['rack', i]),
     job.walls.map((_, i) => ['walls', i]),
     job.revisions.map((_, i) => ['revisions', i]),
+    (job.photos ?? []).map((_, i) => ['photos', i]),
+    ...job.walls.map((wall, w) => (wall.pins ?? []).map((_, i): Path => ['walls', w, 'pins', i])),
     ...job.walls.map((wall, w) =>
       (['openings', 'fittings', 'lines', 'zones'] as const).flatMap((list) =>
         (wall[list] ?? []).map((_, i): Path => ['walls', w, list, i]),

@@ -1,6 +1,7 @@
 import type { Finding } from '../finding';
 import { checkIds } from './check-ids';
 import { checkLayouts } from './check-layouts';
+import { checkPhotos } from './check-photos';
 import { checkReferences } from './check-references';
 import { checkShapes } from './check-shapes';
 import type { Job } from './schema';
@@ -12,5 +13,11 @@ import type { Job } from './schema';
  * @returns one finding of level `error` for each fault, in the order of the file; [] if the job is sound
  */
 export function checkJob(job: Job): Finding[] {
-  return [...checkIds(job), ...checkReferences(job), ...checkShapes(job), ...checkLayouts(job)];
+  return [
+    ...checkIds(job),
+    ...checkReferences(job),
+    ...checkShapes(job),
+    ...checkLayouts(job),
+    ...checkPhotos(job),
+  ];
 }

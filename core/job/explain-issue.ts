@@ -95,7 +95,9 @@ function mend(issue: Issue, key: string): string {
     case 'regex':
       return key === 'currency'
         ? 'give the three capital letters of a currency, such as EUR'
-        : 'give other text';
+        : key === 'id' || key === 'photo'
+          ? "give the SHA-256 of the photo's bytes, 64 figures from 0 to f"
+          : 'give other text';
     case 'boolean':
       return 'give true or false';
     case 'array':

@@ -28,6 +28,13 @@ export const mostVertices = 2_000;
 export const mostEdges = 300_000;
 export const mostEdgesOfShape = 50_000;
 
+/** Bytes of one photo, and of all photos of a job together: its file, a third longer than they, stays within its length. */
+export const largestPhoto = 8_000_000;
+export const mostPhotoBytes = 40_000_000;
+/** px */
+export const longestPhotoSide = 20_000;
+export const mostPhotos = 500;
+
 export const longestId = 40;
 export const longestText = 2_000;
 /** Characters of a job file. */

@@ -102,6 +102,8 @@ function nameInWords(list: string | number | undefined, value: unknown, id: stri
       return `rack piece ${short}`;
     case 'revisions':
       return `revision ${short}`;
+    case 'pins':
+      return `pinned photo ${short}`;
     default:
       return null;
   }

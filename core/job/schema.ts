@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { mostPoints } from '../geometry/homography-faults';
 import * as limits from './limits';
 import { namedFields } from './named-fields';
 
@@ -183,6 +184,54 @@ const checkMeasure = v.pipe(
   ),
 );
 
+const photoId = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/), v.description('SHA-256 of its bytes, in hex.'));
+const photoSide = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(limits.longestPhotoSide));
+
+export const photoTypes = ['image/jpeg', 'image/png', 'image/webp'] as const;
+
+const photo = v.pipe(
+  namedFields({
+    id: photoId,
+    type: v.picklist(photoTypes),
+    width: photoSide,
+    height: photoSide,
+    bytes: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(limits.largestPhoto))),
+    name: v.optional(v.pipe(text, v.description('Of the file it was loaded from.'))),
+    taken: v.optional(v.pipe(text, v.description('Day it was taken, ISO 8601.'))),
+    data: v.optional(v.pipe(v.string(), v.description('Its bytes in base64; only in a saved file.'))),
+  }),
+  v.description('A photo that walls or pins of the job show.'),
+);
+
+const photoPoint = v.pipe(
+  namedFields({ px: v.strictTuple([length, length]), at: pair }),
+  v.description('A point of the photo (px from its upper left corner, y down) and its place on the wall.'),
+);
+
+const wallPhoto = v.pipe(
+  namedFields({
+    photo: photoId,
+    points: v.optional(v.pipe(v.array(photoPoint), v.maxLength(mostPoints)), []),
+    fade: v.optional(
+      v.pipe(length, v.minValue(0), v.maxValue(1), v.description('0: as taken; 1: faded away.')),
+      0.3,
+    ),
+    shown: v.optional(v.boolean(), true),
+  }),
+  v.description('The photo under the drawing, rectified by its points.'),
+);
+
+const pin = v.pipe(
+  namedFields({
+    id: identifier,
+    photo: photoId,
+    at: pair,
+    date: v.optional(text, ''),
+    note: v.optional(text, ''),
+  }),
+  v.description('A dated photo of a place on the wall.'),
+);
+
 const wall = namedFields({
   id: identifier,
   name: v.optional(text, ''),
@@ -202,6 +251,8 @@ const wall = namedFields({
   lines: v.optional(v.pipe(v.array(surveyLine), v.maxLength(limits.mostObjectsOfAKind))),
   checkMeasures: v.optional(v.pipe(v.array(checkMeasure), v.maxLength(limits.mostObjectsOfAKind))),
   zones: v.optional(v.pipe(v.array(zone), v.maxLength(limits.mostObjectsOfAKind)), []),
+  photo: v.optional(wallPhoto),
+  pins: v.optional(v.pipe(v.array(pin), v.maxLength(limits.mostObjectsOfAKind))),
 });
 
 const trim = v.pipe(
@@ -350,6 +401,7 @@ export const jobSchema = namedFields({
   cutting: v.optional(cutting, { method: 'edge-to-edge', kerf: 0, leastOffcut: [100, 100] }),
   walls: v.optional(v.pipe(v.array(wall), v.maxLength(limits.mostWalls)), []),
   revisions: v.optional(v.pipe(v.array(revision), v.maxLength(limits.mostRevisions)), []),
+  photos: v.optional(v.pipe(v.array(photo), v.maxLength(limits.mostPhotos))),
 });
 
 export type Job = v.InferOutput<typeof jobSchema>;
@@ -360,6 +412,10 @@ export type Zone = v.InferOutput<typeof zone>;
 export type Layout = v.InferOutput<typeof layout>;
 export type StockSheet = v.InferOutput<typeof stockSheet>;
 export type CheckMeasure = v.InferOutput<typeof checkMeasure>;
+export type Photo = v.InferOutput<typeof photo>;
+export type WallPhoto = v.InferOutput<typeof wallPhoto>;
+export type PhotoPoint = v.InferOutput<typeof photoPoint>;
+export type Pin = v.InferOutput<typeof pin>;
 export type SurveyLine = v.InferOutput<typeof surveyLine>;
 export type Trim = v.InferOutput<typeof trim>;
 export type Tolerance = v.InferOutput<typeof tolerance>;

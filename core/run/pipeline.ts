@@ -92,7 +92,9 @@ function* workOutWall(job: Job, wall: Wall, cache: WallCache): Generator<undefin
 function keyOf(job: Job, wall: Wall): string {
   const { stock, cutting, revisions, currency, temperatures } = job;
   const { method, kerf } = cutting;
-  return JSON.stringify([wall, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures]);
+  // Photos are looked at and measured by, but nothing is worked out from them.
+  const { photo: _photo, pins: _pins, ...own } = wall;
+  return JSON.stringify([own, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures]);
 }
 
 /** Everything that the layout of a zone depends on: of the wall only what cuts the zone. */

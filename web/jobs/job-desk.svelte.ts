@@ -1,8 +1,6 @@
 import type { Finding } from '../../core/finding';
 import { longestFile } from '../../core/job/limits';
-import { readJob } from '../../core/job/read';
 import type { Job } from '../../core/job/schema';
-import { writeJob } from '../../core/job/write';
 import { issueRevision, type Issue } from '../../core/run/issue-revision';
 import type { WorkedOut } from '../../core/worked-out';
 import { download, fileName } from '../documents/download';
@@ -10,6 +8,7 @@ import type { OpenJob } from '../job/open-job.svelte';
 import { bookRevision } from '../keeping/book-revision';
 import type { Keeping } from '../keeping/keeping.svelte';
 import { freshKey } from '../keeping/store';
+import { readJobFile, writeJobFile } from '../photo/job-file';
 import { goTo } from './start-job';
 
 export type DialogName = 'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack' | 'commands';
@@ -73,14 +72,17 @@ export class JobDesk {
       this.faults = [tooLong(file)];
       return;
     }
-    const { job, findings } = readJob(await file.text());
+    const { job, findings, said } = await readJobFile(await file.text(), this.#keeping.photos);
     if (job) await this.begin(job);
     else this.faults = findings;
+    if (said) this.#open.refused = said;
   }
 
-  saveFile(): void {
+  async saveFile(): Promise<void> {
     const { job } = this.#open;
-    download(new Blob([writeJob(job)], { type: 'application/json' }), `${fileName(job.name)}.json`);
+    const { text, said } = await writeJobFile(job, this.#keeping.photos);
+    download(new Blob([text], { type: 'application/json' }), `${fileName(job.name)}.json`);
+    if (said) this.#open.refused = said;
   }
 
   /**

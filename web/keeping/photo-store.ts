@@ -1,4 +1,5 @@
 import type { IDBPDatabase } from 'idb';
+import { photoIdOf } from '../../core/job/photo-bytes';
 import type { KeepingSchema } from './store';
 
 export interface KeptPhoto {
@@ -30,7 +31,7 @@ export class PhotoStore {
    * @throws the browser's reason (no room left, mostly); the photo is in memory all the same
    */
   async put(bytes: Blob): Promise<string> {
-    const key = await hashOf(bytes);
+    const key = photoIdOf(new Uint8Array(await bytes.arrayBuffer()));
     const photo = { bytes, type: bytes.type, putAt: Date.now() };
     this.#inMemory.set(key, photo);
     await this.#database?.put('photos', photo, key);
@@ -81,13 +82,4 @@ export class PhotoStore {
 /** A hash is found in a text without knowing where a job has its photos; nothing else looks like one. */
 function namedIn(texts: readonly { readonly text: string }[], keys: readonly string[]): Set<string> {
   return new Set(keys.filter((key) => texts.some(({ text }) => text.includes(key))));
-}
-
-/** Web Crypto is missing where a page comes over plain http from another machine. */
-async function hashOf(bytes: Blob): Promise<string> {
-  if (!crypto.subtle) {
-    throw new Error('photos need a page that was loaded over https or from this computer itself');
-  }
-  const digest = await crypto.subtle.digest('SHA-256', await bytes.arrayBuffer());
-  return [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -221,6 +221,10 @@ function fitted<T extends Opening | Fitting | Zone>(object: T, to: MmBox): T {
   }
   if (!object.shape) return { ...object, ...to };
   const from = boxOfObject(object);
+  // What a hole of a zone stands for is on the wall: it goes where the zone goes, but does not grow with it.
+  const { holes } = object as Zone;
+  if (holes && (from.width !== to.width || from.height !== to.height))
+    return { ...fitted({ ...object, holes: undefined }, to), holes };
   return mapped(object, (x, y) => scalePoint(x, y, from, to));
 }
 

@@ -95,14 +95,15 @@ function moveEdge(zone: Zone, edge: ZoneEdge, by: Mm): Vertex[] | null {
 }
 
 /** Vertices of one straight edge on a side of the shape's box, from the first to the last as they are listed. */
-interface Run {
+export interface Run {
   readonly first: number;
   readonly last: number;
   readonly inner: readonly number[];
   has(index: number): boolean;
 }
 
-function outermostRun(shape: readonly Vertex[], edge: ZoneEdge): Run | null {
+/** The one straight edge on a side of the shape's box, with straight edges on either side of it; null if there is none. */
+export function outermostRun(shape: readonly Vertex[], edge: ZoneEdge): Run | null {
   const { along } = directions[edge];
   const count = shape.length;
   const at = toMm(boxOfOutline(flattenVertices(shape, 'inscribed'))[edge]);

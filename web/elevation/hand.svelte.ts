@@ -26,6 +26,8 @@ export interface Lifted {
   readonly rest: Wall;
   /** Its size is what the hand changes. */
   readonly sized?: boolean;
+  /** What moves along with it. */
+  readonly along?: readonly ObjectRef[];
 }
 
 /** How near on the screen something snaps, px. */
@@ -92,8 +94,13 @@ export class Hand {
     if (tool.kind !== 'choose') this.open.selection = null;
   }
 
-  lift(ref: ObjectRef, from: Wall, { sized = false } = {}): void {
-    this.lifted = { ref, rest: findWall(removeObject(this.open.job, from.id, ref), from.id) ?? from, sized };
+  lift(
+    ref: ObjectRef,
+    from: Wall,
+    { sized = false, along = [] }: { sized?: boolean; along?: readonly ObjectRef[] } = {},
+  ): void {
+    const rest = [ref, ...along].reduce((job, one) => removeObject(job, from.id, one), this.open.job);
+    this.lifted = { ref, rest: findWall(rest, from.id) ?? from, sized, along };
   }
 
   /** Nothing is under the hand any more. */

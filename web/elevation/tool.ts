@@ -7,7 +7,7 @@ export type Tool =
   /** A click puts it in at its usual size, a drag gives it the size. */
   | { readonly kind: 'put-in'; readonly of: 'opening'; readonly what: OpeningKind }
   | { readonly kind: 'put-in'; readonly of: 'fitting'; readonly what: FittingKind }
-  | { readonly kind: 'put-in'; readonly of: 'zone'; readonly what: 'zone' }
+  | { readonly kind: 'put-in'; readonly of: 'zone'; readonly what: 'zone' | 'whole-sheets' }
   /** Corner after corner, until the first is met again. */
   | { readonly kind: 'corners'; readonly of: CornersOf };
 
@@ -62,5 +62,6 @@ export const surveyTools: readonly ToolChoice[] = [
 
 export const zoneTools: readonly ToolChoice[] = [
   { label: 'Zone, rectangle', keys: 'P Z', tool: { kind: 'put-in', of: 'zone', what: 'zone' } },
+  { label: 'Zone, by whole sheets', keys: 'P G', tool: { kind: 'put-in', of: 'zone', what: 'whole-sheets' } },
   { label: 'Zone, by its corners', keys: 'P C', tool: { kind: 'corners', of: 'zone' } },
 ];

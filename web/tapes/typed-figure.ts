@@ -8,25 +8,34 @@ import {
   type MmBox,
   type ObjectRef,
 } from '../../core/job/shape';
+import { sharedLine } from '../../core/job/shared-edges';
+import { zoneEdges, type ZoneEdge } from '../../core/job/zone-edges';
 import type { Marked } from '../../core/zones/running-marks';
 import type { NamedChange } from '../job/changes/named-change';
 import { nameOfObject } from '../job/changes/names';
 import { moveBy, moveWallEdge, stretchTo } from '../job/changes/objects';
+import { stretchTogether } from '../job/changes/zone-size';
 import { setLine } from '../job/changes/survey-lines';
 import type { TapeMarked } from './tape-marks';
 
 export type Axis = 'x' | 'y';
 
-/** What a typed figure does to the thing whose edge it is: it moves as a whole, or the other edge stays. */
-export type FigureDoes = 'move' | 'stretch';
+/**
+ * What a typed figure does to the thing whose edge it is: it moves as a whole, or the other edge stays, or the edges
+ * of zones that touch it go with it.
+ */
+export type FigureDoes = 'move' | 'stretch' | 'together';
 
 export type TypedFigure = { readonly change: NamedChange } | { readonly fault: string };
 
-/** Which of the two can be chosen for an edge, the usual one first. */
-export function choicesFor({ kind, edge }: TapeMarked): readonly FigureDoes[] {
+/** Which of them can be chosen for an edge, the usual one first. */
+export function choicesFor({ kind, id, edge }: TapeMarked, wall: Wall): readonly FigureDoes[] {
   if (kind === 'wall' || edge === 'corner') return ['stretch'];
   if (edge === 'centre' || edge === 'joint') return ['move'];
-  return kind === 'zone' ? ['stretch', 'move'] : ['move', 'stretch'];
+  if (kind !== 'zone') return ['move', 'stretch'];
+  return isZoneEdge(edge) && sharedLine(wall, id, edge)
+    ? ['together', 'stretch', 'move']
+    : ['stretch', 'move'];
 }
 
 /**
@@ -52,10 +61,34 @@ export function changeForFigure(
   if (marked.edge === 'corner') return { change: moveCorners(wall, ref, axis, marked.vertices ?? [], to) };
   const by = to - from;
   if (does === 'move') return { change: moveBy(wall, ref, axis === 'x' ? by : 0, axis === 'y' ? by : 0) };
+  if (does === 'together' && isZoneEdge(marked.edge)) return moveTogether(wall, ref, marked.edge, by);
   const box = stretchedBox(boxOfObject(object), marked.edge, by);
   return box.width > 0 && box.height > 0
     ? { change: stretchTo(wall, ref, box) }
     : { fault: faultOfStretch(boxOfObject(object), marked.edge, nameOfObject(wall, ref)) };
+}
+
+function isZoneEdge(edge: string): edge is ZoneEdge {
+  return zoneEdges.some((known) => known === edge);
+}
+
+function moveTogether(wall: Wall, ref: ObjectRef, edge: ZoneEdge, by: number): TypedFigure {
+  const line = sharedLine(wall, ref.id, edge);
+  const box = boxOfObject(findObject(wall, ref)!);
+  if (!line) return { change: stretchTo(wall, ref, stretchedBox(box, edge, by)) };
+  if (by >= line.least && by <= line.most)
+    return { change: stretchTogether(wall, ref, stretchedBox(box, edge, by), [line]) };
+  const [least, most] = [line.at + line.least, line.at + line.most].map(
+    (place) => Math.round(place * 100) / 100,
+  );
+  const names = line.zones.join(', ');
+  const room =
+    Number.isFinite(least) && Number.isFinite(most)
+      ? `from ${least} to ${most}`
+      : Number.isFinite(least)
+        ? `from ${least}`
+        : `up to ${most}`;
+  return { fault: `The edge that ${names} share can stand ${room}: beyond that a zone would be too narrow.` };
 }
 
 function moveLine(wall: Wall, id: string, axis: Axis, to: number): TypedFigure {

@@ -70,7 +70,14 @@ describe('a figure typed on a tape', () => {
     ] as const) {
       for (const { at, of } of marks) {
         for (const mark of of) {
-          const result = changeForFigure(smallWall, axis, mark, at / 100, at / 100 + 7, choicesFor(mark)[0]!);
+          const result = changeForFigure(
+            smallWall,
+            axis,
+            mark,
+            at / 100,
+            at / 100 + 7,
+            choicesFor(mark, smallWall)[0]!,
+          );
           if ('fault' in result) throw new Error(result.fault);
           const moved = surveyWall(findWall(result.change.change(smallJob), 'A')!);
           const after = runningMarks(moved, zoneAreas(moved))[axis === 'x' ? 'along' : 'up'];
@@ -84,9 +91,9 @@ describe('a figure typed on a tape', () => {
 
 describe('what a figure may do', () => {
   it('middles only move, edges of the wall only stretch, zones stretch first, things move first', () => {
-    expect(choicesFor(marked('fitting', 'K4', 'centre'))).toEqual(['move']);
-    expect(choicesFor(marked('wall', 'A', 'right'))).toEqual(['stretch']);
-    expect(choicesFor(marked('zone', 'Z1', 'left'))).toEqual(['stretch', 'move']);
-    expect(choicesFor(marked('opening', 'D1', 'left'))).toEqual(['move', 'stretch']);
+    expect(choicesFor(marked('fitting', 'K4', 'centre'), smallWall)).toEqual(['move']);
+    expect(choicesFor(marked('wall', 'A', 'right'), smallWall)).toEqual(['stretch']);
+    expect(choicesFor(marked('zone', 'Z1', 'left'), smallWall)).toEqual(['stretch', 'move']);
+    expect(choicesFor(marked('opening', 'D1', 'left'), smallWall)).toEqual(['move', 'stretch']);
   });
 });

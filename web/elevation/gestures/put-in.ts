@@ -1,6 +1,14 @@
-import { defaultFitting, defaultOpening, newFitting, newOpening, newZone } from '../../../core/job/defaults';
-import type { Wall } from '../../../core/job/schema';
+import {
+  defaultFitting,
+  defaultLayout,
+  defaultOpening,
+  newFitting,
+  newOpening,
+  newZone,
+} from '../../../core/job/defaults';
+import type { Job, Wall } from '../../../core/job/schema';
 import { boxOfVertices, type MmBox, type MmPoint, type ObjectRef } from '../../../core/job/shape';
+import { lengthOfSheets, nearestSheets, sheetPitch } from '../../../core/panels/whole-sheets';
 import { putInFitting, putInOpening, putInZone, setInto } from '../../job/changes/put-in';
 import type { NamedChange } from '../../job/changes/named-change';
 import type { Hand } from '../hand.svelte';
@@ -29,7 +37,10 @@ export function putIn(hand: Hand, start: HandEvent, tool: PutInTool): Gesture | 
   return {
     move(event) {
       if (!box && !hasTravelled(start, event)) return;
-      box = boxBetween(from, corner(event), event.straight);
+      box =
+        tool.what === 'whole-sheets'
+          ? sheetsBetween(hand, from, event)
+          : boxBetween(from, corner(event), event.straight);
       const { change, ref } = thingFor(hand, wall, tool, box);
       hand.lifted = { ref, rest: wall, sized: true };
       hand.open.preview(change.change);
@@ -51,7 +62,7 @@ export function putInMiddle(hand: Hand, tool: PutInTool): void {
   const { wall } = hand;
   if (!wall) return;
   const { x, y, width, height } = boxOfVertices(wall.outline);
-  finish(hand, wall, tool, usualBoxAt(tool, { x: x + width / 2, y: y + height / 2 }));
+  finish(hand, wall, tool, usualBoxAt(hand, tool, { x: x + width / 2, y: y + height / 2 }));
 }
 
 /** Shows what a click would put in. */
@@ -69,23 +80,29 @@ export function showGhost(hand: Hand, tool: PutInTool, event: HandEvent): void {
 
 /** Where a click puts a thing: about the hand, in line with what is near; doors and arches stand on the floor. */
 function usualBox(hand: Hand, wall: Wall, tool: PutInTool, event: HandEvent): MmBox {
-  const box = usualBoxAt(tool, event.at);
+  const box = usualBoxAt(hand, tool, event.at);
   const { by, guides } = snap(partsOfBox(box), snapLines(wall, null, hand.panels), hand.snapReachOf(event));
   hand.guide(guides);
   return { ...box, x: box.x + by.x, y: box.y + by.y };
 }
 
-function usualBoxAt(tool: PutInTool, middle: MmPoint): MmBox {
-  const { width, height } = usualSize(tool);
+function usualBoxAt({ open }: Hand, tool: PutInTool, middle: MmPoint): MmBox {
+  const { width, height } = usualSize(open.job, tool);
   const { x, y } = toWholeMm({ x: middle.x - width / 2, y: middle.y - height / 2 });
   const onFloor = tool.of === 'opening' && defaultOpening(tool.what).y === 0;
   return { x, y: onFloor ? 0 : y, width, height };
 }
 
-function usualSize(tool: PutInTool): { width: number; height: number } {
+function usualSize(job: Job, tool: PutInTool): { width: number; height: number } {
   if (tool.of === 'opening') return defaultOpening(tool.what);
   if (tool.of === 'fitting') return defaultFitting(tool.what);
-  return { width: 2000, height: 1000 };
+  const sheet = tool.what === 'whole-sheets' && sheetPitch(job, defaultLayout(job));
+  if (!sheet) return { width: 2000, height: 1000 };
+  const { width, height, gap } = sheet;
+  return {
+    width: lengthOfSheets(nearestSheets(2000, width, gap), width, gap),
+    height: lengthOfSheets(nearestSheets(1000, height, gap), height, gap),
+  };
 }
 
 function finish(hand: Hand, wall: Wall, tool: PutInTool, box: MmBox): void {
@@ -111,6 +128,22 @@ function thingFor(
   }
   const zone = newZone(hand.open.job, wall, box);
   return { change: putInZone(wall, zone), ref: { kind: 'zone', id: zone.id } };
+}
+
+/** As many whole sheets as the hand has pulled past the middle of; without a stock sheet a plain box. */
+function sheetsBetween({ open }: Hand, from: MmPoint, { at, straight }: HandEvent): MmBox {
+  const sheet = sheetPitch(open.job, defaultLayout(open.job));
+  if (!sheet) return boxBetween(from, at, straight);
+  const { width, height, gap } = sheet;
+  const size = {
+    width: lengthOfSheets(nearestSheets(Math.abs(at.x - from.x), width, gap), width, gap),
+    height: lengthOfSheets(nearestSheets(Math.abs(at.y - from.y), height, gap), height, gap),
+  };
+  return {
+    x: at.x < from.x ? from.x - size.width : from.x,
+    y: at.y < from.y ? from.y - size.height : from.y,
+    ...size,
+  };
 }
 
 function boxBetween(a: MmPoint, b: MmPoint, square: boolean): MmBox {

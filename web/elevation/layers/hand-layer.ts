@@ -16,7 +16,7 @@ type WallObject = Opening | Fitting | Zone;
 
 export interface HandDrawing {
   /** Painted here rather than on its own layer: it is under the hand. */
-  readonly lifted: { readonly kind: ObjectRef['kind']; readonly object: WallObject } | null;
+  readonly lifted: readonly { readonly kind: ObjectRef['kind']; readonly object: WallObject }[];
   readonly ghost: { readonly kind: ObjectRef['kind']; readonly object: WallObject } | null;
   readonly chosen: WallObject | null;
   /** Whether the chosen object can be pulled by its handles. */
@@ -35,14 +35,14 @@ export interface HandDrawing {
 export function paintHand(pen: Pen, drawing: HandDrawing): void {
   const { lifted, ghost, chosen, guides, corners } = drawing;
   const { outer } = polygonOfVertices(drawing.outline);
-  if (lifted) paintObject(pen, lifted.kind, lifted.object, outer);
+  for (const { kind, object } of lifted) paintObject(pen, kind, object, outer);
   if (ghost) {
     pen.context.save();
     pen.context.globalAlpha = 0.55;
     paintObject(pen, ghost.kind, ghost.object, outer);
     pen.context.restore();
   }
-  if (drawing.crosses && !lifted) paintCrossing(pen, polygonOfVertices(drawing.outline));
+  if (drawing.crosses && lifted.length === 0) paintCrossing(pen, polygonOfVertices(drawing.outline));
   if (drawing.corner) paintWallCorners(pen, drawing.outline, drawing.corner.chosen);
   if (chosen) {
     paintLeaders(pen, chosen);

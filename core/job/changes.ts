@@ -71,7 +71,9 @@ export function copyObject(job: Job, wallId: string, ref: ObjectRef, dx: number,
   return changeWall(job, wallId, (wall) => {
     const object = findObject(wall, ref);
     if (!object) return wall;
-    const copy = { ...moved(object, dx, dy), id: freshId(wall, object.id.replace(/\d+$/, '') || ref.kind) };
+    // Only one zone goes on as the part round the corner.
+    const { runsOn: _, ...alone } = moved(object as Zone, dx, dy);
+    const copy = { ...alone, id: freshId(wall, object.id.replace(/\d+$/, '') || ref.kind) };
     const insert = <T extends { id: string }>(list: readonly T[]): T[] =>
       list.flatMap((entry) => (entry.id === ref.id ? [entry, copy as unknown as T] : [entry]));
     if (ref.kind === 'opening') return { ...wall, openings: insert(wall.openings) };
@@ -258,7 +260,7 @@ function mapped<T extends Opening | Fitting | Zone>(object: T, map: PointMap): T
   return { ...object, x, y };
 }
 
-function mapVertices(vertices: readonly Vertex[], map: PointMap): Vertex[] {
+export function mapVertices(vertices: readonly Vertex[], map: PointMap): Vertex[] {
   return vertices.map((vertex) =>
     Array.isArray(vertex)
       ? map(vertex[0], vertex[1])

@@ -1,4 +1,5 @@
 import type { Finding } from '../finding';
+import { checkCorners } from './check-corners';
 import { checkIds } from './check-ids';
 import { checkLayouts } from './check-layouts';
 import { checkPhotos } from './check-photos';
@@ -16,6 +17,7 @@ export function checkJob(job: Job): Finding[] {
   return [
     ...checkIds(job),
     ...checkReferences(job),
+    ...checkCorners(job),
     ...checkShapes(job),
     ...checkLayouts(job),
     ...checkPhotos(job),

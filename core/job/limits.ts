@@ -14,6 +14,8 @@ export const largestStockSheet = 20_000;
 export const thickestStockSheet = 100;
 /** mm. More than this is a typing error, and the grown shapes must stay inside the kernel's range. */
 export const largestAllowance = 10_000;
+/** Degrees between two walls: a narrower corner has no room in it. */
+export const leastCornerAngle = 1;
 export const largestJointGap = 1_000;
 export const highestPrice = 1e9;
 

@@ -142,6 +142,33 @@ const layout = namedFields({
   ),
 });
 
+export const runLines = ['continue', 'anew'] as const;
+
+const runsOn = v.pipe(
+  namedFields({
+    wall: identifier,
+    zone: identifier,
+    lines: v.optional(
+      v.pipe(
+        v.picklist(runLines),
+        v.description('Whether the panel lines of this zone go on there, or that zone is laid by itself.'),
+      ),
+      'continue',
+    ),
+    skip: v.optional(
+      v.pipe(
+        allowance,
+        v.description(
+          'By how much the lines do not count at the corner, so as to leave out rims, steel or a saw cut; absent: 0, lines are counted on the faces of the walls.',
+        ),
+      ),
+    ),
+  }),
+  v.description(
+    "The zone goes on round the corner at the wall's right end, as a zone of the wall that its corner leads to.",
+  ),
+);
+
 const zone = namedFields({
   id: identifier,
   name: v.optional(text, ''),
@@ -149,6 +176,7 @@ const zone = namedFields({
   holes: v.optional(v.pipe(v.array(verticesSchema), v.maxLength(limits.mostObjectsOfAKind)), []),
   buildUp: v.pipe(text, v.description('What the zone is made of; one with steel panels has a layout.')),
   layout: v.optional(layout),
+  runsOn: v.optional(runsOn),
 });
 
 const rim = namedFields({
@@ -232,10 +260,37 @@ const pin = v.pipe(
   v.description('A dated photo of a place on the wall.'),
 );
 
+export const cornerKinds = ['internal', 'external'] as const;
+
+const corner = v.pipe(
+  namedFields({
+    to: v.pipe(identifier, v.description('Id of the wall whose left end it is, both seen square-on.')),
+    kind: v.picklist(cornerKinds),
+    angle: v.optional(
+      v.pipe(
+        length,
+        v.minValue(limits.leastCornerAngle),
+        v.maxValue(180 - limits.leastCornerAngle),
+        v.description(
+          'Degrees: of an internal corner across the room, of an external one through the building; absent: 90.',
+        ),
+      ),
+    ),
+    rise: v.optional(
+      v.pipe(
+        coordinate,
+        v.description("By how much the other wall's datum level lies above this one's; absent: 0."),
+      ),
+    ),
+  }),
+  v.description("The corner where the wall's right end meets another wall."),
+);
+
 const wall = namedFields({
   id: identifier,
   name: v.optional(text, ''),
   room: v.optional(v.pipe(text, v.description('Panels are bundled and labelled by room.'))),
+  corner: v.optional(corner),
   outline: verticesSchema,
   delivery: v.optional(
     v.pipe(text, v.description('Walls of the same delivery are ordered and cut together.')),
@@ -409,6 +464,8 @@ export type Wall = v.InferOutput<typeof wall>;
 export type Opening = v.InferOutput<typeof opening>;
 export type Fitting = v.InferOutput<typeof fitting>;
 export type Zone = v.InferOutput<typeof zone>;
+export type Corner = v.InferOutput<typeof corner>;
+export type RunsOn = v.InferOutput<typeof runsOn>;
 export type Layout = v.InferOutput<typeof layout>;
 export type StockSheet = v.InferOutput<typeof stockSheet>;
 export type CheckMeasure = v.InferOutput<typeof checkMeasure>;

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding';
 import type { Job } from './schema';
+import { cornerWarnings } from './warn-corners';
 import { holeWarnings } from './warn-holes';
 import { layoutWarnings } from './warn-layouts';
 import { stockWarnings } from './warn-stock';
@@ -12,6 +13,7 @@ import { stockWarnings } from './warn-stock';
 export function jobWarnings(job: Job): Finding[] {
   return [
     ...job.walls.flatMap((wall) => [...holeWarnings(wall), ...layoutWarnings(job, wall)]),
+    ...cornerWarnings(job),
     ...stockWarnings(job),
   ];
 }

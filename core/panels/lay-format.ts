@@ -14,6 +14,7 @@ import type { StartCandidate, StartedPart } from './panel';
 import { searchPartStartsInSteps } from './part-starts';
 import { cellsOfGrid } from './pieces-of-grid';
 import { redivideInSteps, type JointChange, type JointRule } from './redivide';
+import { withParts, type LineRun } from './line-run';
 import { isSliver } from './sliver';
 import { startPoint } from './start-point';
 
@@ -45,11 +46,12 @@ export interface FormatQuestion {
   readonly kerf?: Hundredth | undefined;
   /** How far joints keep away from where the wall cracks; nowhere if not given. */
   readonly clearance?: JointClearance | undefined;
+  readonly run?: LineRun | undefined;
 }
 
 /** Lays a zone from one stock sheet, from the start that its layout asks for. */
 export function* layFormatInSteps(question: FormatQuestion, pace: Pace): Steps<FormatLayout> {
-  const { area, layout, stock, countStockSheets, kerf, clearance } = question;
+  const { area, layout, stock, countStockSheets, kerf, clearance, run } = question;
   const pattern = patternOf(layout, stock);
   const leastWidth = toHundredth(layout.leastWidth);
   const divide = (part: Region, grid: Grid): DividedPart => ({
@@ -58,13 +60,18 @@ export function* layFormatInSteps(question: FormatQuestion, pace: Pace): Steps<F
     cells: cellsOf(part, grid, stock),
     isPlain: true,
   });
+  if (run?.start) {
+    const grid = { ...pattern, start: run.start };
+    return { stock, divided: [divide(area.area, grid)], considered: 1, capped: false, runnersUp: [] };
+  }
   if (layout.start !== 'best') {
     const grid = { ...pattern, start: startPoint(layout.start, area.box, pattern) };
     return { stock, divided: [divide(area.area, grid)], considered: 1, capped: false, runnersUp: [] };
   }
   const nearJoints = clearance && nearJointsOfAreas(pattern, clearance);
-  const search = { area, pattern, leastWidth, countStockSheets, kerf, nearJoints };
-  if (layout.startEachPart && area.area.length > 1) {
+  const searched = run ? withParts(area, run.parts, pattern) : area;
+  const search = { area: searched, pattern, leastWidth, countStockSheets, kerf, nearJoints };
+  if (layout.startEachPart && !run && area.area.length > 1) {
     const { parts, considered, capped, chosen, common } = yield* searchPartStartsInSteps(search, pace);
     const divided = area.area.map((part, i) => divide([part], { ...pattern, start: parts[i]!.start }));
     return { stock, divided, considered, capped, chosen, runnersUp: common, parts };

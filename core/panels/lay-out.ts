@@ -16,6 +16,7 @@ import {
   type FormatLayout,
 } from './lay-format';
 import { layoutFindings } from './layout-findings';
+import { keepingLevels, type LineRun } from './line-run';
 import { markPanels, type IssuedMark } from './marks';
 import { mixFormatsInSteps } from './mix-formats';
 import { nearJointFindings } from './near-joint-findings';
@@ -45,6 +46,8 @@ export interface LayoutRequest {
   readonly cracks?: CrackPlaces | undefined;
   /** What stock costs: with it, a layout that lists several formats may mix them. */
   readonly costs?: PanelCosts;
+  /** Where the zone's lines go on round a corner, or come from one. */
+  readonly run?: LineRun | undefined;
 }
 
 /** What a panel of the finished layout costs in the measure of `Pace`. */
@@ -143,13 +146,14 @@ interface DividedZone {
 
 /** The zone cut into cells: by one format's grid or by several, and slivers shared out where that is asked. */
 function* divideZone(
-  { area, stock: known, countStockSheets, kerf, cracks, costs }: LayoutRequest,
+  { area, stock: known, countStockSheets, kerf, cracks, costs, run }: LayoutRequest,
   layout: Layout,
   stock: StockSheet,
   pace: Pace,
 ): Steps<DividedZone> {
   const clearance = jointClearance(layout, cracks);
-  const jointRule = clearance && allowsJoint(clearance, toHundredth(layout.jointGap));
+  const clearRule = clearance && allowsJoint(clearance, toHundredth(layout.jointGap));
+  const jointRule = run ? keepingLevels(clearRule) : clearRule;
   const formats = formatsToMix(layout, stock, known);
   if (costs && formats.length > 1) {
     const mix = yield* mixFormatsInSteps(
@@ -163,7 +167,7 @@ function* divideZone(
       mixed: { saved: savedBy(mix, costs) },
     };
   }
-  const from = yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf, clearance }, pace);
+  const from = yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf, clearance, run }, pace);
   if (!isRedivided(layout) || from.chosen?.slivers === 0) return { from, parts: from.divided, changes: [] };
   const { divided, changes } = yield* redivideParts(from.divided, layout, pace, jointRule);
   return { from, parts: divided, changes };

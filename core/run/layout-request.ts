@@ -1,6 +1,7 @@
 import { countStockSheets } from '../cutting/count-stock-sheets';
 import type { Job, Layout, Wall } from '../job/schema';
 import type { LayoutRequest } from '../panels/lay-out';
+import type { LineRun } from '../panels/line-run';
 import { crackPlaces } from '../survey/crack-places';
 import { toHundredth } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
@@ -9,7 +10,12 @@ import { panelCosts } from './panel-costs';
 import { formatOf } from './stock-formats';
 
 /** What laying out a zone asks for; undefined for a zone without steel. */
-export function layoutRequest(job: Job, wall: Wall, area: ZoneArea): LayoutRequest | undefined {
+export function layoutRequest(
+  job: Job,
+  wall: Wall,
+  area: ZoneArea,
+  run?: LineRun,
+): LayoutRequest | undefined {
   const { layout } = area.zone;
   const own = job.stock.find((entry) => entry.id === layout?.stock);
   if (!layout || !own) return undefined;
@@ -27,6 +33,7 @@ export function layoutRequest(job: Job, wall: Wall, area: ZoneArea): LayoutReque
     countStockSheets: (cut) => countStockSheets(cut, formatOf(job, own), method, toHundredth(kerf)),
     cracks: cracksFor(wall, area, layout),
     ...(others.length > 0 && { costs: panelCosts(job, stock) }),
+    ...(run && { run }),
   };
 }
 

@@ -6,11 +6,11 @@ import { jobWarnings } from '../job/warnings';
 import { layOutZoneInSteps, type LayoutRequest } from '../panels/lay-out';
 import type { Steps } from '../panels/pace';
 import type { ZoneLayout } from '../panels/panel';
-import { surveyWall } from '../survey/survey';
-import { zoneAreas } from '../zones/zone-areas';
+import type { ZoneArea } from '../zones/zone-area';
 import { gatherDeliveries, type Delivery } from './deliveries';
 import { joinDeliveries } from './job-cutting';
 import { layoutRequest } from './layout-request';
+import { lineRunOf, lineRuns, type LineRuns } from './line-runs';
 import { planDeliveries } from './plan-deliveries';
 import { defaultSteps, stepsFor } from './steps';
 import { stockFindings } from './stock-findings';
@@ -33,8 +33,9 @@ export function* workOut(
   { steps = defaultSteps, cache = createCache() }: { steps?: number; cache?: WallCache } = {},
 ): Generator<WorkedOut | undefined, WorkedOut> {
   const walls: WorkedWall[] = [];
+  const runs = lineRuns(job);
   for (const wall of job.walls) {
-    walls.push(yield* workOutWall(job, wall, cache));
+    walls.push(yield* workOutWall(job, wall, runs, cache));
     yield undefined;
   }
   cache.sweep();
@@ -64,41 +65,61 @@ export function workOutFully(job: Job, options?: Parameters<typeof workOut>[1]):
 }
 
 /** Yields at pauses; zones whose layout depends on nothing that changed keep it. */
-function* workOutWall(job: Job, wall: Wall, cache: WallCache): Generator<undefined, WorkedWall, void> {
-  const key = keyOf(job, wall);
+function* workOutWall(
+  job: Job,
+  wall: Wall,
+  runs: LineRuns,
+  cache: WallCache,
+): Generator<undefined, WorkedWall, void> {
+  const key = keyOf(job, wall, runs.tiedWalls(wall));
   const known = cache.recall(key);
   if (known) return known;
-  const survey = surveyWall(wall);
+  const { survey, areas } = runs.measure(wall);
   const zones: WorkedZone[] = [];
   const layouts = new Map<string, ZoneLayout>();
-  for (const area of zoneAreas(survey)) {
+  for (const area of areas) {
     yield undefined;
-    const request = layoutRequest(job, wall, area);
-    if (!request) {
-      zones.push({ area, layout: null });
-      continue;
-    }
-    const layoutKey = keyOfLayout(job, request);
-    const layout = cache.recallLayout(layoutKey) ?? (yield* layOutZoneInSteps(request));
-    layouts.set(layoutKey, layout);
-    zones.push({ area, layout });
+    const laid = yield* layOutArea(job, wall, area, runs, cache);
+    if (laid) layouts.set(laid.key, laid.layout);
+    zones.push({ area, layout: laid?.layout ?? null });
   }
   const worked = { survey, zones };
   cache.keep(key, worked, layouts);
   return worked;
 }
 
+/** Undefined for a zone without steel. */
+function* layOutArea(
+  job: Job,
+  wall: Wall,
+  area: ZoneArea,
+  runs: LineRuns,
+  cache: WallCache,
+): Steps<{ key: string; layout: ZoneLayout } | undefined> {
+  const layOutFirst = function* (firstWall: Wall, firstArea: ZoneArea): Steps<ZoneLayout | undefined> {
+    return (yield* layOutArea(job, firstWall, firstArea, runs, cache))?.layout;
+  };
+  const run = yield* lineRunOf(runs.runOf(wall, area), wall, area, runs, layOutFirst);
+  const request = layoutRequest(job, wall, area, run);
+  if (!request) return undefined;
+  const key = keyOfLayout(job, request);
+  const layout = cache.recallLayout(key) ?? (yield* layOutZoneInSteps(request));
+  // The first part of a run may be asked for by the others before its own wall is worked out.
+  if (run) cache.keepLayout(key, layout);
+  return { key, layout };
+}
+
 /** Everything that the result of a wall depends on. */
-function keyOf(job: Job, wall: Wall): string {
+function keyOf(job: Job, wall: Wall, tied: readonly Wall[]): string {
   const { stock, cutting, revisions, currency, temperatures } = job;
   const { method, kerf } = cutting;
   // Photos are looked at and measured by, but nothing is worked out from them.
   const { photo: _photo, pins: _pins, ...own } = wall;
-  return JSON.stringify([own, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures]);
+  return JSON.stringify([own, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures, tied]);
 }
 
 /** Everything that the layout of a zone depends on: of the wall only what cuts the zone. */
-function keyOfLayout(job: Job, { wallId, area, stock, issued, cracks }: LayoutRequest): string {
+function keyOfLayout(job: Job, { wallId, area, stock, issued, cracks, run }: LayoutRequest): string {
   const { zone, box, area: region, boundaries } = area;
   const { method, kerf } = job.cutting;
   return JSON.stringify([
@@ -115,6 +136,7 @@ function keyOfLayout(job: Job, { wallId, area, stock, issued, cracks }: LayoutRe
     issued,
     cracks,
     job.currency,
+    run,
   ]);
 }
 

@@ -12,8 +12,10 @@ export type KeptLayouts = ReadonlyMap<string, ZoneLayout>;
 export interface WallCache {
   recall(key: string): WorkedWall | undefined;
   keep(key: string, wall: WorkedWall, layouts: KeptLayouts): void;
-  /** The layout of a zone of any wall that is kept. */
+  /** The layout of a zone of any wall that is kept, or one kept by itself. */
   recallLayout(key: string): ZoneLayout | undefined;
+  /** A layout that another wall's depends on, until the next sweep. */
+  keepLayout(key: string, layout: ZoneLayout): void;
   /** Forgets every wall that was neither recalled nor kept since the last sweep. */
   sweep(): void;
 }
@@ -26,6 +28,7 @@ interface Entry {
 export function createCache(): WallCache {
   let earlier = new Map<string, Entry>();
   let used = new Map<string, Entry>();
+  const alone = new Map<string, ZoneLayout>();
   return {
     recall(key) {
       const entry = used.get(key) ?? earlier.get(key);
@@ -35,7 +38,12 @@ export function createCache(): WallCache {
     keep(key, wall, layouts) {
       used.set(key, { wall, layouts });
     },
+    keepLayout(key, layout) {
+      alone.set(key, layout);
+    },
     recallLayout(key) {
+      const kept = alone.get(key);
+      if (kept) return kept;
       for (const entries of [used, earlier]) {
         for (const { layouts } of entries.values()) {
           const layout = layouts.get(key);
@@ -47,6 +55,7 @@ export function createCache(): WallCache {
     sweep() {
       earlier = used;
       used = new Map();
+      alone.clear();
     },
   };
 }

@@ -1,3 +1,4 @@
+import { keepInStep } from '../../core/job/keep-in-step';
 import type { Job } from '../../core/job/schema';
 import { findObject, findWall, type ObjectRef } from '../../core/job/shape';
 
@@ -103,7 +104,7 @@ export class OpenJob {
   apply(name: string, change: (job: Job) => Job, { merge = false } = {}): string | null {
     this.cancel();
     const before = this.#job;
-    const after = change(before);
+    const after = keepInStep(before, change(before));
     this.refused = after === before ? null : this.#faultOf(after);
     if (after === before || this.refused) return this.refused;
     this.#remember(name, before, after, merge);
@@ -130,7 +131,7 @@ export class OpenJob {
 
   preview(change: (start: Job) => Job): void {
     this.#gestureStart ??= this.#job;
-    this.#replace(change(this.#gestureStart));
+    this.#replace(keepInStep(this.#gestureStart, change(this.#gestureStart)));
   }
 
   /** @returns why it was refused, the job being as before the gesture, or null */

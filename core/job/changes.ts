@@ -210,7 +210,7 @@ function mapObject(
   });
 }
 
-function moved<T extends Opening | Fitting | Zone>(object: T, dx: number, dy: number): T {
+export function moved<T extends Opening | Fitting | Zone>(object: T, dx: number, dy: number): T {
   return mapped(object, (x, y) => [tidy(x + dx), tidy(y + dy)]);
 }
 
@@ -241,9 +241,10 @@ function scalePoint(x: number, y: number, from: MmBox, to: MmBox): [number, numb
   ];
 }
 
-type PointMap = (x: number, y: number) => [number, number];
+export type PointMap = (x: number, y: number) => [number, number];
 
-function mapped<T extends Opening | Fitting | Zone>(object: T, map: PointMap): T {
+/** Every point of a shape or circle, or the lower left corner of a rectangle, to another place. */
+export function mapped<T extends Opening | Fitting | Zone>(object: T, map: PointMap): T {
   const placed = object as Opening;
   if (placed.circle) {
     const [x, y] = map(placed.circle.x, placed.circle.y);
@@ -269,7 +270,7 @@ export function mapVertices(vertices: readonly Vertex[], map: PointMap): Vertex[
 }
 
 /** To 0.01 mm, the step of the clipping kernel, so that sums of drags leave no binary dust in the file. */
-function tidy(length: number): number {
+export function tidy(length: number): number {
   return Math.round(length * 100) / 100;
 }
 

@@ -31,6 +31,10 @@ const circle = v.pipe(
   v.description('A circle about its middle.'),
 );
 
+const locked = v.optional(
+  v.pipe(v.boolean(), v.description('It is neither moved, resized nor deleted until it is unlocked.')),
+);
+
 /** A rectangle (x, y its lower left), or a circle, or a free shape; `check.ts` holds that it is exactly one. */
 const placed = {
   x: v.optional(coordinate),
@@ -43,6 +47,7 @@ const placed = {
     v.pipe(allowance, v.description('By how much no panel comes near it, on every side.')),
     0,
   ),
+  locked,
 };
 
 export const openingKinds = ['door', 'window', 'hatch', 'niche', 'arch', 'free'] as const;
@@ -177,6 +182,7 @@ const zone = namedFields({
   buildUp: v.pipe(text, v.description('What the zone is made of; one with steel panels has a layout.')),
   layout: v.optional(layout),
   runsOn: v.optional(runsOn),
+  locked,
 });
 
 const rim = namedFields({

@@ -1,8 +1,8 @@
 import type { StartingBatten } from '../../core/panels/fixing-order';
 import type { Panel } from '../../core/panels/panel';
 import type { Fitting, Opening, Wall, Zone } from '../../core/job/schema';
-import { boxOfVertices, findWall, type MmPoint, type ObjectRef } from '../../core/job/shape';
-import { removeObject } from '../../core/job/changes';
+import { boxOfVertices, findWall, type MmBox, type MmPoint, type ObjectRef } from '../../core/job/shape';
+import { removeObjects } from '../../core/job/several';
 import type { OpenJob } from '../job/open-job.svelte';
 import type { NamedChange } from '../job/changes/named-change';
 import type { Results } from '../results/results.svelte';
@@ -48,6 +48,8 @@ export class Hand {
   corners = $state.raw<Corners | null>(null);
   /** What a click would put in, where it would. */
   ghost = $state.raw<Opening | Fitting | null>(null);
+  /** The frame that is drawn about what is to be chosen. */
+  framing = $state.raw<MmBox | null>(null);
   /** The last thing that happened, for those who listen instead of looking. */
   said = $state.raw('');
   /** The standing figure for scale. */
@@ -99,18 +101,20 @@ export class Hand {
     from: Wall,
     { sized = false, along = [] }: { sized?: boolean; along?: readonly ObjectRef[] } = {},
   ): void {
-    const rest = [ref, ...along].reduce((job, one) => removeObject(job, from.id, one), this.open.job);
+    const rest = removeObjects(this.open.job, from.id, [ref, ...along]);
     this.lifted = { ref, rest: findWall(rest, from.id) ?? from, sized, along };
   }
 
   /** Nothing is under the hand any more. */
   letGo(): void {
     this.lifted = null;
+    this.framing = null;
     this.guides = [];
   }
 
   /** Whether a strip above the drawing says what can be put in; where none does, the drawing has its space. */
   get hasStrip(): boolean {
+    if (this.open.chosen.isSeveral || this.open.chosen.adding) return true;
     return this.corners !== null || (this.wall !== undefined && toolsAt(this.open.station).length > 0);
   }
 

@@ -1,6 +1,8 @@
 import { keepInStep } from '../../core/job/keep-in-step';
 import type { Job } from '../../core/job/schema';
 import { findObject, findWall, type ObjectRef } from '../../core/job/shape';
+import { Chosen } from './chosen.svelte';
+import { faultOfLock } from './fault-of-lock';
 
 /** A finished change: its name as the user reads it after "Undo", and the job before and after. */
 export interface DoneChange {
@@ -32,6 +34,8 @@ export class OpenJob {
   #version = $state.raw(0);
 
   selection = $state.raw<Selection>(null);
+  /** The selection and whatever is chosen beside it. */
+  readonly chosen = new Chosen(this);
   station = $state.raw<StationName>('survey');
   /** Why the last change was not made, in a sentence; null after one that was. */
   refused = $state.raw<string | null>(null);
@@ -105,7 +109,7 @@ export class OpenJob {
     this.cancel();
     const before = this.#job;
     const after = keepInStep(before, change(before));
-    this.refused = after === before ? null : this.#faultOf(after);
+    this.refused = after === before ? null : (faultOfLock(before, after) ?? this.#faultOf(after));
     if (after === before || this.refused) return this.refused;
     this.#remember(name, before, after, merge);
     this.#replace(after);
@@ -138,7 +142,7 @@ export class OpenJob {
   commit(name: string): string | null {
     const before = this.#gestureStart;
     if (!before) return null;
-    this.refused = before === this.#job ? null : this.#faultOf(this.#job);
+    this.refused = before === this.#job ? null : (faultOfLock(before, this.#job) ?? this.#faultOf(this.#job));
     if (this.refused) {
       this.cancel();
       return this.refused;

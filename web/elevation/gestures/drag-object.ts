@@ -4,6 +4,7 @@ import type { Hand } from '../hand.svelte';
 import { partsOfBox, snap, toWholeMm } from '../snap';
 import { snapLines } from '../snap-lines';
 import type { Gesture, HandEvent } from './gesture';
+import { travel } from './travel';
 
 /** Moves an object with the hand, or a copy of it. Its lower left corner keeps to whole millimetres until it snaps. */
 export function dragObject(
@@ -46,12 +47,4 @@ export function dragObject(
       hand.open.selection = before;
     },
   };
-}
-
-/** Shift keeps to the direction in which the hand went further. */
-function travel(start: HandEvent, event: HandEvent): { dx: number; dy: number } {
-  const dx = event.at.x - start.at.x;
-  const dy = event.at.y - start.at.y;
-  if (!event.straight) return { dx, dy };
-  return Math.abs(dx) >= Math.abs(dy) ? { dx, dy: 0 } : { dx: 0, dy };
 }

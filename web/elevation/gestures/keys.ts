@@ -1,13 +1,15 @@
-import { boxOfObject, pointOf, type ObjectRef } from '../../../core/job/shape';
-import { copyTo, moveBy } from '../../job/changes/objects';
+import { extentOfSeveral } from '../../../core/job/extent';
+import { pointOf, type ObjectRef } from '../../../core/job/shape';
+import type { NamedChange } from '../../job/changes/named-change';
+import { copySeveral, moveSeveral, takeOutSeveral } from '../../job/changes/several';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
-import { takeOut } from '../../job/changes/fields';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
-import { chooseObject } from './choose';
+import { everything, sameKind, sameRow } from '../../arrange/choose-alike';
+import { chooseObject, chooseSeveral } from './choose';
 import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
 import { putInMiddle } from './put-in';
-import { canChange, chosenObject } from './what-can-change';
+import { changeable, copyable } from './what-can-change';
 
 const directions: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -29,7 +31,7 @@ export function pressKey(hand: Hand, event: KeyboardEvent, escapeGesture: () => 
 function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
   const command = event.ctrlKey || event.metaKey;
   if (!hand.open.settled || event.altKey) return false;
-  if (command) return event.key.toLowerCase() === 'd' && copyBesideItself(hand);
+  if (command) return commandKey(hand, event.key.toLowerCase());
   if (event.key === 'Tab') return walk(hand, event.shiftKey ? -1 : 1);
   if (hand.corners) return drawByKey(hand, event.key);
   const direction = directions[event.key];
@@ -39,7 +41,21 @@ function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
     putInMiddle(hand, hand.tool);
     return true;
   }
-  return viewKey(hand, event.key);
+  return chooseKey(hand, event.key) || viewKey(hand, event.key);
+}
+
+/** K chooses all of the kind, R all of the row, of what is chosen. */
+function chooseKey(hand: Hand, key: string): boolean {
+  const refs = key === 'k' ? sameKind(hand.open) : key === 'r' ? sameRow(hand.open) : [];
+  if (refs.length === 0) return false;
+  chooseSeveral(hand, refs);
+  return true;
+}
+
+function commandKey(hand: Hand, key: string): boolean {
+  if (key === 'a') chooseSeveral(hand, everything(hand.open));
+  else return key === 'd' && copyBesideItself(hand);
+  return true;
 }
 
 /** First the gesture, then the tool, then what is chosen. */
@@ -49,12 +65,14 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
     hand.takeUp(choose);
     return true;
   }
-  if (!hand.open.selection) return false;
+  const { chosen, selection } = hand.open;
+  if (!selection && !chosen.adding) return false;
+  chosen.adding = false;
   chooseObject(hand, null);
   return true;
 }
 
-function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, held: boolean): boolean {
+function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repeated: boolean): boolean {
   const { wall, open } = hand;
   const { selection } = open;
   if (!wall || !selection || selection.kind === 'panel') return false;
@@ -63,42 +81,49 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, held
     if (!vertex) return false;
     const at = pointOf(vertex);
     const to = { x: at.x + x * step, y: at.y + y * step };
-    hand.make(setCorner(wall.id, null, Number(selection.id), to), { merge: held });
+    hand.make(setCorner(wall.id, null, Number(selection.id), to), { merge: repeated });
     return true;
   }
-  if (!canChange(open.station, selection)) return refuse(hand, selection);
-  hand.make(moveBy(wall, selection, x * step, y * step), { merge: held });
-  return true;
+  const { refs, held } = changeable(open);
+  return makeForChosen(hand, refs, held, moveSeveral(wall, refs, x * step, y * step), { merge: repeated });
 }
 
 function takeOutChosen(hand: Hand): boolean {
   const { wall, open } = hand;
   const { selection } = open;
   if (!wall || !selection || selection.kind === 'panel') return false;
-  if (selection.kind !== 'vertex' && !canChange(open.station, selection)) return refuse(hand, selection);
-  const change =
-    selection.kind === 'vertex'
-      ? takeOutCorner(wall.id, null, Number(selection.id))
-      : takeOut(wall, selection);
-  if (hand.make(change)) open.selection = null;
+  if (selection.kind === 'vertex') {
+    if (hand.make(takeOutCorner(wall.id, null, Number(selection.id)))) open.selection = null;
+    return true;
+  }
+  const { refs, held } = changeable(open);
+  return makeForChosen(hand, refs, held, takeOutSeveral(wall, refs));
+}
+
+/** True: the key is used up, if only by saying why it does nothing. What stays as it is is said after what was done. */
+function makeForChosen(
+  hand: Hand,
+  refs: readonly ObjectRef[],
+  held: string,
+  change: NamedChange,
+  options?: { merge?: boolean },
+): boolean {
+  if (refs.length === 0) hand.said = held;
+  else if (hand.make(change, options) && held) hand.said = `${change.name}. ${held}`;
   return true;
 }
 
-/** True: the key is used up, by saying why it does nothing. */
-function refuse(hand: Hand, { kind }: ObjectRef): boolean {
-  hand.said = kind === 'zone' ? 'Zones are changed at Zones' : 'Nothing is changed at Drawings';
-  return true;
-}
-
-/** A copy to the right of the object, as far away as the object is wide and a hand's breadth more. */
+/** A copy to the right, as far away as everything that is chosen is wide and a hand's breadth more. */
 function copyBesideItself(hand: Hand): boolean {
-  const { wall } = hand;
-  const ref = chosenObject(hand.open.selection);
-  const object = ref && hand.find(ref);
-  if (!wall || !ref || !object) return false;
-  if (!canChange(hand.open.station, ref)) return refuse(hand, ref);
-  const copy = copyTo(hand.open.job, wall, ref, Math.round(boxOfObject(object).width) + 100, 0);
-  if (hand.make(copy)) hand.open.selection = copy.copy;
+  const { wall, open } = hand;
+  const { refs, held } = copyable(open);
+  const extent = wall && extentOfSeveral(wall, refs);
+  if (!wall || !extent) {
+    if (held) hand.said = held;
+    return held !== '';
+  }
+  const copy = copySeveral(open.job, wall, refs, Math.round(extent.width) + 100, 0);
+  if (hand.make(copy)) open.chosen.set(copy.copies);
   return true;
 }
 

@@ -1,17 +1,20 @@
 import type { Wall } from '../../../core/job/schema';
+import { isLocked, sameObject } from '../../../core/job/several';
 import { findObject, type ObjectRef } from '../../../core/job/shape';
 import { cornerHandles, handleAt, shapeHandles } from '../handles';
 import { hitsAt, nearestWithin, nextHit, outlineCornerAt, type Hit } from '../hit';
 import type { Hand } from '../hand.svelte';
-import { chooseObject } from './choose';
+import { chooseObject, chooseSeveral } from './choose';
 import { dragObject } from './drag-object';
+import { dragSeveral } from './drag-several';
+import { frameChoice } from './frame-choice';
 import { hasTravelled, type Gesture, type HandEvent } from './gesture';
 import { moveCorner } from './move-corner';
 import { pan } from './pan';
 import { putIn } from './put-in';
 import { resizeObject } from './resize-object';
 import { setCornerDown } from './corners';
-import { canChange, chosenObject } from './what-can-change';
+import { canChange, changeable, chosenObject } from './what-can-change';
 
 /** What a press on the drawing begins, by the tool in the hand and by what lies under it. */
 export function press(hand: Hand, start: HandEvent): Gesture | null {
@@ -22,7 +25,7 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   const handle = pressHandle(hand, start);
   if (handle) return handle;
   // A small object in a corner of the wall lies under that corner's reach: once chosen, it comes first.
-  return isWithinChosen(hand, start)
+  return isWithinChosen(hand, start) || addsToChosen(hand, start)
     ? pressWall(hand, start)
     : (pressCorner(hand, start) ?? pressWall(hand, start));
 }
@@ -32,7 +35,7 @@ function pressHandle(hand: Hand, start: HandEvent): Gesture | null {
   const { wall, open } = hand;
   const ref = chosenObject(open.selection);
   const object = wall && ref && canChange(hand.open.station, ref) && findObject(wall, ref);
-  if (!ref || !object) return null;
+  if (!ref || !object || isLocked(object) || open.chosen.isSeveral) return null;
   const handle = handleAt(object, hand.view.frame, start, start.touch);
   if (handle) return resizeObject(hand, start, ref, handle);
   const reach = (start.touch ? 20 : 10) / hand.view.frame.scale;
@@ -77,23 +80,56 @@ function pressWall(hand: Hand, start: HandEvent): Gesture {
   const tolerance = (start.touch ? 12 : 4) / hand.view.frame.scale;
   const hits = wall ? hitsAt(wall, start.at, tolerance, open.station, hand.panels) : [];
   const grip = objectUnderHand(hand, start, hits);
-  const drag = () => (grip && dragObject(hand, start, grip, { copy: start.alt })) ?? pan(hand, start);
-  return tapOrDrag(start, drag, () => chooseObject(hand, nextHit(hits, open.selection)));
+  const drag = () => dragOf(hand, start, grip) ?? pan(hand, start);
+  return tapOrDrag(start, drag, () => tap(hand, start, hits));
 }
 
-/** What a drag takes along: what is chosen, else, with a mouse, what lies uppermost. */
+/** Shift, or the switch to choose several, adds to what is chosen. */
+function addsToChosen({ open }: Hand, start: HandEvent): boolean {
+  return start.straight || open.chosen.adding;
+}
+
+function tap(hand: Hand, start: HandEvent, hits: readonly Hit[]): void {
+  const { chosen, selection } = hand.open;
+  const object = hits.map((hit) => chosenObject(hit)).find((ref) => ref !== null);
+  if (!addsToChosen(hand, start)) {
+    chooseObject(hand, nextHit(hits, chosen.isSeveral ? null : selection));
+  } else if (object) {
+    chosen.toggle(object);
+    chooseSeveral(hand, chosen.refs);
+  }
+}
+
+/** A drag moves everything that is chosen if it begins on one of it, draws a frame if it adds, and else pans. */
+function dragOf(hand: Hand, start: HandEvent, grip: ObjectRef | null): Gesture | null {
+  const { chosen } = hand.open;
+  const isChosen = grip !== null && chosen.has(grip);
+  // A zone that is not chosen is paper to a frame: where zones fill the wall there is no other.
+  const isPaper = !grip || (!isChosen && (chosen.adding || grip.kind === 'zone'));
+  if (isPaper && addsToChosen(hand, start)) return frameChoice(hand, start);
+  if (!grip) return null;
+  if (isChosen && chosen.isSeveral) return dragSeveral(hand, start, grip, { copy: start.alt });
+  if (!start.alt && sayLocked(hand, grip)) return null;
+  return dragObject(hand, start, grip, { copy: start.alt });
+}
+
+function sayLocked(hand: Hand, ref: ObjectRef): boolean {
+  const object = hand.find(ref);
+  if (!object || !isLocked(object)) return false;
+  chooseObject(hand, ref);
+  hand.said = changeable(hand.open).held;
+  return true;
+}
+
+/** What a drag takes along: one of what is chosen, else, with a mouse, what lies uppermost. */
 function objectUnderHand(hand: Hand, start: HandEvent, hits: readonly Hit[]): ObjectRef | null {
-  const { selection } = hand.open;
-  const objects = hits.flatMap((hit) => chosenObject(hit) ?? []);
-  const chosen = objects.find(({ kind, id }) => kind === selection?.kind && id === selection.id);
-  if (chosen && canChange(hand.open.station, chosen)) return chosen;
-  const uppermost = objects[0];
-  return !start.touch &&
-    uppermost &&
-    canChange(hand.open.station, uppermost) &&
-    hits[0]?.kind === uppermost.kind
-    ? uppermost
-    : null;
+  const { chosen, station } = hand.open;
+  const objects = hits.flatMap((hit) => chosenObject(hit) ?? []).filter((ref) => canChange(station, ref));
+  const held =
+    objects.find((ref) => sameObject(ref, chosen.refs[0] ?? null)) ?? objects.find((ref) => chosen.has(ref));
+  if (held) return held;
+  const uppermost = hits[0] && chosenObject(hits[0]);
+  return !start.touch && uppermost && canChange(station, uppermost) ? uppermost : null;
 }
 
 function tapOrPan(hand: Hand, start: HandEvent, tap: (event: HandEvent) => void): Gesture {

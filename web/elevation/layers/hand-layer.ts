@@ -1,12 +1,13 @@
 import { boxOf, type Polygon, type Ring } from '../../../core/geometry/polygon';
 import type { Fitting, Opening, Vertex, Zone } from '../../../core/job/schema';
-import { pointOf, type MmPoint, type ObjectRef } from '../../../core/job/shape';
+import { pointOf, type MmBox, type MmPoint, type ObjectRef } from '../../../core/job/shape';
 import { toScreen } from '../frame';
 import { boxHandles, cornerHandles, shapeHandles } from '../handles';
 import type { Corners } from '../hand.svelte';
 import { polygonOf, polygonOfVertices } from '../rings';
 import type { Guide } from '../snap';
 import { paintCorners } from './corners-drawing';
+import { paintFraming, paintSeveral } from './chosen-drawing';
 import { paintFitting } from './fittings-layer';
 import { paintOpening } from './openings-layer';
 import { acrossOf, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
@@ -19,6 +20,10 @@ export interface HandDrawing {
   readonly lifted: readonly { readonly kind: ObjectRef['kind']; readonly object: WallObject }[];
   readonly ghost: { readonly kind: ObjectRef['kind']; readonly object: WallObject } | null;
   readonly chosen: WallObject | null;
+  /** What is chosen beside it. */
+  readonly beside: readonly WallObject[];
+  /** The frame that is drawn about what is to be chosen. */
+  readonly framing: MmBox | null;
   /** Whether the chosen object can be pulled by its handles. */
   readonly handles: boolean;
   /** The wall's. */
@@ -44,12 +49,15 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
   }
   if (drawing.crosses && lifted.length === 0) paintCrossing(pen, polygonOfVertices(drawing.outline));
   if (drawing.corner) paintWallCorners(pen, drawing.outline, drawing.corner.chosen);
-  if (chosen) {
+  if (chosen && drawing.beside.length > 0) {
+    paintSeveral(pen, chosen, drawing.beside);
+  } else if (chosen) {
     paintLeaders(pen, chosen);
     if (drawing.crosses) paintCrossing(pen, polygonOf(chosen));
     else strokePolygon(pen, polygonOf(chosen), inks['red-lead'], 2.5);
     if (drawing.handles) paintHandles(pen, chosen);
   }
+  if (drawing.framing) paintFraming(pen, drawing.framing);
   for (const guide of guides) paintGuide(pen, guide);
   if (corners) paintCorners(pen, corners);
 }

@@ -271,7 +271,7 @@ export function mapVertices(vertices: readonly Vertex[], map: PointMap): Vertex[
 
 /** To 0.01 mm, the step of the clipping kernel, so that sums of drags leave no binary dust in the file. */
 export function tidy(length: number): number {
-  return Math.round(length * 100) / 100;
+  return Math.round(length * 100) / 100 + 0;
 }
 
 function withoutUndefined<T extends object>(object: T): T {

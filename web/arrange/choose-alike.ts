@@ -52,7 +52,7 @@ function choosable(wall: Wall, station: OpenJob['station']): ObjectRef[] {
   return allObjects(wall).filter(({ kind }) => kind !== 'zone' || station !== 'survey');
 }
 
-function firstFirst(first: ObjectRef | undefined, refs: readonly ObjectRef[]): ObjectRef[] {
+export function firstFirst(first: ObjectRef | undefined, refs: readonly ObjectRef[]): ObjectRef[] {
   return first ? [first, ...refs.filter((ref) => !sameObject(ref, first))] : [...refs];
 }
 

@@ -114,7 +114,7 @@ export class Hand {
 
   /** Whether a strip above the drawing says what can be put in; where none does, the drawing has its space. */
   get hasStrip(): boolean {
-    if (this.open.chosen.isSeveral || this.open.chosen.adding) return true;
+    if (this.open.chosen.isSeveral) return true;
     return this.corners !== null || (this.wall !== undefined && toolsAt(this.open.station).length > 0);
   }
 

@@ -5,6 +5,7 @@ import type { Selection } from './open-job.svelte';
 
 interface Holder {
   readonly wall: Wall | undefined;
+  readonly version: number;
   selection: Selection;
 }
 
@@ -16,6 +17,7 @@ interface Holder {
 export class Chosen {
   readonly #holder: Holder;
   #beside = $state.raw<{ readonly first: ObjectRef; readonly others: readonly ObjectRef[] } | null>(null);
+  #said = $state.raw<{ words: string; version: number; selection: Selection } | null>(null);
   /** Each tap or click adds an object or takes it away: for a hand without keys. */
   adding = $state.raw(false);
 
@@ -30,6 +32,18 @@ export class Chosen {
 
   constructor(holder: Holder) {
     this.#holder = holder;
+  }
+
+  /** What a command has done or why it has not, until the job or the selection is another. */
+  get said(): string | null {
+    const { version, selection } = this.#holder;
+    const said = this.#said;
+    return said && said.version === version && said.selection === selection ? said.words : null;
+  }
+
+  say(words: string): void {
+    const { version, selection } = this.#holder;
+    this.#said = { words, version, selection };
   }
 
   /** More than one. */

@@ -2,9 +2,9 @@ import type { StationName } from '../job/open-job.svelte';
 
 /** The parts of a station's schedule; the first is shown when one arrives. */
 export const leavesOf = {
-  survey: ['Openings and fittings', 'Wall', 'Corners', 'Check measures', 'Joints of the ground'],
-  zones: ['Zones', 'Corners'],
-  panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting'],
+  survey: ['Openings and fittings', 'Wall', 'Corners', 'Check measures', 'Joints of the ground', 'Arrange'],
+  zones: ['Zones', 'Corners', 'Arrange'],
+  panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   drawings: ['Documents', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;
 

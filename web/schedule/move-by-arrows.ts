@@ -17,7 +17,9 @@ function moveInTable(event: KeyboardEvent, table: HTMLTableElement): void {
   if (!cell || !row || event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
   const step = steps[event.key];
   if (!step || belongsToField(event.key, target)) return;
-  const next = step.rows ? inNextRow(table, row, cell, step.rows) : inSameRow(row, target, step.along!);
+  const next = step.rows
+    ? inNextRow(table, row, cell, target, step.rows)
+    : inSameRow(row, target, step.along!);
   if (!next) return;
   event.preventDefault();
   next.focus();
@@ -55,12 +57,16 @@ function inNextRow(
   table: HTMLTableElement,
   row: HTMLTableRowElement,
   cell: HTMLTableCellElement,
+  target: HTMLElement,
   by: -1 | 1,
 ): HTMLElement | undefined {
   const rows = [...table.tBodies].flatMap((body) => [...body.rows]);
   for (let i = rows.indexOf(row) + by; rows[i]; i += by) {
     const beside = rows[i]!.cells[cell.cellIndex];
-    const stop = [...(beside?.querySelectorAll<HTMLElement>(inCell) ?? [])].find(isReachable);
+    // A tick box beside another, not the mark that stands before it in the same cell.
+    const type = target.getAttribute('type');
+    const stops = [...(beside?.querySelectorAll<HTMLElement>(inCell) ?? [])].filter(isReachable);
+    const stop = stops.find((other) => other.getAttribute('type') === type) ?? stops[0];
     const first = stop ?? [...rows[i]!.querySelectorAll<HTMLElement>(inCell)].find(isReachable);
     if (first) return first;
   }

@@ -25,7 +25,7 @@ export function dragSeveral(
   const { refs, held } = copy ? copyable(open) : changeable(open);
   const box = wall && extentOfSeveral(wall, refs);
   if (!wall || !box) {
-    hand.said = held;
+    open.chosen.say(`${held}.`);
     return null;
   }
   const { job, chosen } = open;
@@ -55,7 +55,7 @@ export function dragSeveral(
     },
     end() {
       hand.commit(changeFor(0, 0).name);
-      if (held && !copy) hand.said = `${hand.said}. ${held}`;
+      if (held && !copy) chosen.say(`${held}.`);
     },
     cancel() {
       hand.cancel();

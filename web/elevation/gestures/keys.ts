@@ -1,15 +1,13 @@
-import { extentOfSeveral } from '../../../core/job/extent';
 import { pointOf, type ObjectRef } from '../../../core/job/shape';
-import type { NamedChange } from '../../job/changes/named-change';
-import { copySeveral, moveSeveral, takeOutSeveral } from '../../job/changes/several';
+import { copyBeside, takeOutChosen, type Done } from '../../arrange/arrange';
+import { moveSeveral } from '../../job/changes/several';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
-import { everything, sameKind, sameRow } from '../../arrange/choose-alike';
-import { chooseObject, chooseSeveral } from './choose';
+import { chooseObject } from './choose';
 import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
 import { putInMiddle } from './put-in';
-import { changeable, copyable } from './what-can-change';
+import { changeable } from './what-can-change';
 
 const directions: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -31,31 +29,17 @@ export function pressKey(hand: Hand, event: KeyboardEvent, escapeGesture: () => 
 function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
   const command = event.ctrlKey || event.metaKey;
   if (!hand.open.settled || event.altKey) return false;
-  if (command) return commandKey(hand, event.key.toLowerCase());
+  if (command) return event.key.toLowerCase() === 'd' && copyChosen(hand);
   if (event.key === 'Tab') return walk(hand, event.shiftKey ? -1 : 1);
   if (hand.corners) return drawByKey(hand, event.key);
   const direction = directions[event.key];
   if (direction) return nudge(hand, direction, event.shiftKey ? 10 : 1, event.repeat);
-  if (event.key === 'Delete' || event.key === 'Backspace') return takeOutChosen(hand);
+  if (event.key === 'Delete' || event.key === 'Backspace') return takeOut(hand);
   if (event.key === 'Enter' && hand.tool.kind === 'put-in') {
     putInMiddle(hand, hand.tool);
     return true;
   }
-  return chooseKey(hand, event.key) || viewKey(hand, event.key);
-}
-
-/** K chooses all of the kind, R all of the row, of what is chosen. */
-function chooseKey(hand: Hand, key: string): boolean {
-  const refs = key === 'k' ? sameKind(hand.open) : key === 'r' ? sameRow(hand.open) : [];
-  if (refs.length === 0) return false;
-  chooseSeveral(hand, refs);
-  return true;
-}
-
-function commandKey(hand: Hand, key: string): boolean {
-  if (key === 'a') chooseSeveral(hand, everything(hand.open));
-  else return key === 'd' && copyBesideItself(hand);
-  return true;
+  return viewKey(hand, event.key);
 }
 
 /** First the gesture, then the tool, then what is chosen. */
@@ -85,45 +69,27 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repe
     return true;
   }
   const { refs, held } = changeable(open);
-  return makeForChosen(hand, refs, held, moveSeveral(wall, refs, x * step, y * step), { merge: repeated });
-}
-
-function takeOutChosen(hand: Hand): boolean {
-  const { wall, open } = hand;
-  const { selection } = open;
-  if (!wall || !selection || selection.kind === 'panel') return false;
-  if (selection.kind === 'vertex') {
-    if (hand.make(takeOutCorner(wall.id, null, Number(selection.id)))) open.selection = null;
-    return true;
-  }
-  const { refs, held } = changeable(open);
-  return makeForChosen(hand, refs, held, takeOutSeveral(wall, refs));
-}
-
-/** True: the key is used up, if only by saying why it does nothing. What stays as it is is said after what was done. */
-function makeForChosen(
-  hand: Hand,
-  refs: readonly ObjectRef[],
-  held: string,
-  change: NamedChange,
-  options?: { merge?: boolean },
-): boolean {
-  if (refs.length === 0) hand.said = held;
-  else if (hand.make(change, options) && held) hand.said = `${change.name}. ${held}`;
+  if (held) open.chosen.say(`${held}.`);
+  if (refs.length > 0) hand.make(moveSeveral(wall, refs, x * step, y * step), { merge: repeated });
   return true;
 }
 
-/** A copy to the right, as far away as everything that is chosen is wide and a hand's breadth more. */
-function copyBesideItself(hand: Hand): boolean {
+function takeOut(hand: Hand): boolean {
   const { wall, open } = hand;
-  const { refs, held } = copyable(open);
-  const extent = wall && extentOfSeveral(wall, refs);
-  if (!wall || !extent) {
-    if (held) hand.said = held;
-    return held !== '';
-  }
-  const copy = copySeveral(open.job, wall, refs, Math.round(extent.width) + 100, 0);
-  if (hand.make(copy)) open.chosen.set(copy.copies);
+  const { selection } = open;
+  if (!wall || !selection || selection.kind === 'panel') return false;
+  if (selection.kind !== 'vertex') return tellDone(hand, takeOutChosen(open));
+  if (hand.make(takeOutCorner(wall.id, null, Number(selection.id)))) open.selection = null;
+  return true;
+}
+
+function copyChosen(hand: Hand): boolean {
+  return hand.open.chosen.refs.length > 0 && tellDone(hand, copyBeside(hand.open));
+}
+
+/** True: the key is used up, if only by saying why it does nothing. */
+function tellDone({ open }: Hand, { words }: Done): boolean {
+  open.chosen.say(words);
   return true;
 }
 

@@ -117,7 +117,7 @@ function sayLocked(hand: Hand, ref: ObjectRef): boolean {
   const object = hand.find(ref);
   if (!object || !isLocked(object)) return false;
   chooseObject(hand, ref);
-  hand.said = changeable(hand.open).held;
+  hand.open.chosen.say(`${changeable(hand.open).held}.`);
   return true;
 }
 

@@ -5,9 +5,9 @@ const focused = (page: Page) => page.locator(':focus');
 
 /** Every station and every part of its schedule. */
 const parts = {
-  Survey: ['Openings and fittings', 'Wall', 'Corners', 'Check measures', 'Joints of the ground'],
-  Zones: ['Zones', 'Corners'],
-  Panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting'],
+  Survey: ['Openings and fittings', 'Wall', 'Corners', 'Check measures', 'Joints of the ground', 'Arrange'],
+  Zones: ['Zones', 'Corners', 'Arrange'],
+  Panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   Drawings: ['Documents', 'Revisions'],
 } as const;
 

@@ -42,7 +42,26 @@ export function marksOfWall(wall: Wall): RunningMarks {
   return runningMarks({ wall, outline: drawnShape(wall.outline), keepOuts }, zones);
 }
 
-/** The same with the joints of the panels, where nothing else stands; sorted as before. */
+/** The figures of what `wall` has and `rest` has not: of what is under the hand. */
+export function marksOfHeld(wall: Wall, rest: Wall): RunningMarks {
+  const lifted = <T>(all: readonly T[], resting: readonly T[]) =>
+    all.filter((object) => !resting.includes(object));
+  const held = {
+    ...wall,
+    openings: lifted(wall.openings, rest.openings),
+    fittings: lifted(wall.fittings, rest.fittings),
+    zones: lifted(wall.zones, rest.zones),
+  };
+  const { along, up } = marksOfWall(held);
+  const ofHeld = (marks: RunningMarks['along']) =>
+    marks.flatMap(({ at, of }) => {
+      const own = of.filter(({ kind }) => kind === 'opening' || kind === 'fitting' || kind === 'zone');
+      return own.length > 0 ? [{ at, of: own }] : [];
+    });
+  return { along: ofHeld(along), up: ofHeld(up) };
+}
+
+/** The marks of a wall with the joints of the panels, where nothing else stands; sorted as before. */
 export function withJoints({ along, up }: RunningMarks, zones: readonly WorkedZone[]): TapeMarks {
   return { along: joined(along, zones, 'x'), up: joined(up, zones, 'y') };
 }

@@ -33,3 +33,51 @@ test('two fingers zoom the elevation; one tap chooses a fitting', async ({ page 
   await page.touchscreen.tap(at.x, at.y);
   await expect(row).toHaveAttribute('aria-current', 'true');
 });
+
+test('a finger that rests on a socket goes to its row, and the schedule is there for it', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await goTo(page, 'Survey');
+  await page.getByRole('tab', { name: 'Wall', exact: true }).tap();
+  await page.getByRole('button', { name: 'Hide rows' }).tap();
+  const cdp = await page.context().newCDPSession(page);
+  const { x, y } = await onScreen(page, 1633, 343);
+  await cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y, id: 1 }] });
+  const select = page.getByRole('button', { name: 'Select socket K1' });
+  await expect(select).toBeFocused();
+  await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await expect(select).toBeFocused();
+  await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled();
+});
+
+test('a pen draws a zone, drags it and, resting on it, goes to its row', async ({ page }) => {
+  await page.goto('/');
+  await goTo(page, 'Zones');
+  const cdp = await page.context().newCDPSession(page);
+  const pen = async (type: 'mousePressed' | 'mouseMoved' | 'mouseReleased', x: number, y: number) =>
+    cdp.send('Input.dispatchMouseEvent', {
+      ...{ type, pointerType: 'pen', x, y, force: 0.5 },
+      ...(type === 'mouseMoved' ? { button: 'left', buttons: 1 } : { button: 'left', clickCount: 1 }),
+    });
+  const stroke = async (from: { x: number; y: number }, to: { x: number; y: number }) => {
+    await pen('mousePressed', from.x, from.y);
+    for (const part of [0.3, 0.6, 1]) {
+      await pen('mouseMoved', from.x + part * (to.x - from.x), from.y + part * (to.y - from.y));
+    }
+    await pen('mouseReleased', to.x, to.y);
+  };
+  await page.getByRole('button', { name: 'Zone, rectangle' }).click();
+  await stroke(await onScreen(page, 1500, 200), await onScreen(page, 2300, 650));
+  const zone = page.locator('#schedule tbody tr[aria-current="true"]');
+  await expect(zone).toContainText('Z3');
+  const middle = await onScreen(page, 1900, 420);
+  const place = zone.getByRole('textbox', { name: /from left/ });
+  const before = Number(await place.inputValue());
+  await stroke(middle, { x: middle.x + 60, y: middle.y });
+  expect(Number(await place.inputValue())).toBeGreaterThan(before + 100);
+  const at = { x: middle.x + 60, y: middle.y };
+  await pen('mousePressed', at.x, at.y);
+  await expect(page.getByRole('button', { name: /Select zone Z3/ })).toBeFocused();
+  await pen('mouseReleased', at.x, at.y);
+});

@@ -11,6 +11,11 @@ export class Commands {
     return this.#providers.flatMap((provide) => provide());
   }
 
+  /** Does what its keys would do; nothing if it cannot. */
+  run(keys: string): void {
+    this.all.find((command) => command.keys === keys && !command.whyNot)?.run();
+  }
+
   /** @returns takes them out again */
   add(provide: Provider): () => void {
     untrack(() => (this.#providers = [...this.#providers, provide]));

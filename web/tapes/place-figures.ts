@@ -43,6 +43,8 @@ export function placeFigures(wanted: readonly Wanted[], rows: number, span: Span
     .map((_, i) => i)
     .sort((a, b) => wanted[b]!.rank - wanted[a]!.rank || wanted[a]!.at - wanted[b]!.at);
 
+  const ticksAt = wanted.map(({ at }) => at).sort((a, b) => a - b);
+
   const hasRoom = (at: number, figure: Span, row: number): boolean =>
     figure.from >= span.from &&
     figure.to <= span.to &&
@@ -52,7 +54,7 @@ export function placeFigures(wanted: readonly Wanted[], rows: number, span: Span
 
   for (const i of order) {
     const { at, length } = wanted[i]!;
-    for (const { start, row } of candidates(wanted[i]!, rows, wanted)) {
+    for (const { start, row } of candidates(wanted[i]!, rows, ticksAt)) {
       const figure = { from: start, to: start + length };
       if (at < span.from || at > span.to || !hasRoom(at, figure, row)) continue;
       figures[row]!.push(figure);
@@ -68,9 +70,9 @@ export function placeFigures(wanted: readonly Wanted[], rows: number, span: Span
  * After the tick, before it, and so on from row to row; what would lie over other ticks in the first row, and so
  * take their figures' room, comes last.
  */
-function candidates({ at, length }: Wanted, rows: number, wanted: readonly Wanted[]): Place[] {
+function candidates({ at, length }: Wanted, rows: number, ticksAt: readonly number[]): Place[] {
   const covered = ({ start, row }: Place) =>
-    row > 0 ? 0 : wanted.filter((other) => other.at > start && other.at < start + length).length;
+    row > 0 ? 0 : countBelow(ticksAt, start + length) - countBelow(ticksAt, start, true);
   return Array.from({ length: rows }, (_, row) => [
     { start: at + gap, row },
     { start: at - gap - length, row },
@@ -79,4 +81,16 @@ function candidates({ at, length }: Wanted, rows: number, wanted: readonly Wante
     .map((place) => ({ place, covered: covered(place) }))
     .sort((a, b) => a.covered - b.covered)
     .map(({ place }) => place);
+}
+
+/** How many of the ascending numbers are less than `limit`, or than or equal to it. */
+function countBelow(ascending: readonly number[], limit: number, orEqual = false): number {
+  let [from, to] = [0, ascending.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    const value = ascending[middle]!;
+    if (value < limit || (orEqual && value === limit)) from = middle + 1;
+    else to = middle;
+  }
+  return from;
 }

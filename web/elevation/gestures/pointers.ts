@@ -3,16 +3,26 @@ import type { Hand } from '../hand.svelte';
 import { aimCorner } from './corners';
 import type { Gesture, HandEvent } from './gesture';
 import { pan } from './pan';
+import { watchLongPress } from './long-press';
 import { press } from './press';
 import { showGhost } from './put-in';
 
 /**
  * Follows the pointers over an element: one finger or the mouse makes a gesture, two fingers move and zoom the
- * view and end whatever one of them had begun. Wheel zooms to the cursor.
+ * view and end whatever one of them had begun. Wheel zooms to the cursor. A finger or pen held still on an object
+ * goes to its row.
  *
+ * @param showRow goes to the row of what is chosen
  * @returns stops following
  */
-export function followPointers(element: HTMLElement, hand: Hand): { stop(): void; escape(): boolean } {
+export function followPointers(
+  element: HTMLElement,
+  hand: Hand,
+  showRow: () => void,
+): {
+  stop(): void;
+  escape(): boolean;
+} {
   const down = new Map<number, ScreenPoint>();
   let gesture: Gesture | null = null;
   let gesturePointer = -1;
@@ -31,6 +41,11 @@ export function followPointers(element: HTMLElement, hand: Hand): { stop(): void
     };
   };
 
+  const longPress = watchLongPress(hand, () => {
+    escape();
+    showRow();
+  });
+
   const escape = (): boolean => {
     if (!gesture) return false;
     gesture.cancel();
@@ -47,10 +62,12 @@ export function followPointers(element: HTMLElement, hand: Hand): { stop(): void
     const at = eventOf(event);
     down.set(event.pointerId, at);
     if (down.size > 1) {
+      longPress.stop();
       escape();
       return;
     }
     gesturePointer = event.pointerId;
+    if (event.pointerType !== 'mouse') longPress.begin(at);
     gesture = event.button === 1 || spaceHeld ? pan(hand, at) : press(hand, at);
   };
 
@@ -58,6 +75,7 @@ export function followPointers(element: HTMLElement, hand: Hand): { stop(): void
     const at = eventOf(event);
     const before = down.get(event.pointerId);
     if (!before) return hover(hand, at);
+    longPress.move(at);
     if (down.size === 2) pinch(hand, down, event.pointerId, at);
     down.set(event.pointerId, at);
     if (down.size === 1 && event.pointerId === gesturePointer) gesture?.move(at);
@@ -66,12 +84,14 @@ export function followPointers(element: HTMLElement, hand: Hand): { stop(): void
   const onUp = (event: PointerEvent) => {
     if (!down.delete(event.pointerId)) return;
     if (event.pointerId !== gesturePointer) return;
+    longPress.stop();
     gesture?.end(eventOf(event));
     gesture = null;
   };
 
   const onCancel = (event: PointerEvent) => {
     down.delete(event.pointerId);
+    longPress.stop();
     if (event.pointerId === gesturePointer) escape();
   };
 
@@ -105,6 +125,7 @@ export function followPointers(element: HTMLElement, hand: Hand): { stop(): void
   return {
     escape,
     stop() {
+      longPress.stop();
       escape();
       element.removeEventListener('pointerdown', onDown);
       element.removeEventListener('pointermove', onMove);

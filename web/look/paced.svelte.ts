@@ -9,7 +9,7 @@ export class Paced<T> {
   #beat = $state.raw(0);
   #kept: T | undefined;
   #keptAt = -Infinity;
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  #isWaiting = false;
 
   readonly #read: () => T;
   readonly #isMoving: () => boolean;
@@ -20,15 +20,18 @@ export class Paced<T> {
     this.#isMoving = isMoving;
   }
 
+  #goOn(): void {
+    this.#isWaiting = false;
+    this.#beat++;
+  }
+
   #next(): T {
     const newest = this.#read();
     void this.#beat;
     const wait = this.#isMoving() ? this.#keptAt + pace - performance.now() : 0;
     if (wait > 0) {
-      this.#timer ??= setTimeout(() => {
-        this.#timer = undefined;
-        this.#beat++;
-      }, wait);
+      if (!this.#isWaiting) setTimeout(() => this.#goOn(), wait);
+      this.#isWaiting = true;
       return this.#kept as T;
     }
     this.#kept = newest;

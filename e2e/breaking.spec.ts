@@ -171,19 +171,6 @@ test('what is half typed when the page is left changes nothing', async ({ page }
   await expect(page.getByLabel('wall A, width')).toHaveValue('5400');
 });
 
-test('two tabs on one job follow each other and keep what is being typed', async ({ page, context }) => {
-  const other = await context.newPage();
-  await other.goto('/');
-  for (const tab of [page, other]) await tableOf(tab, 'Survey', 'Wall');
-  await other.getByLabel('wall B, name').fill('Half typed');
-  await page.getByLabel('wall A, name').fill('From the first tab');
-  await page.keyboard.press('Enter');
-  await expect(other.getByLabel('wall A, name')).toHaveValue('From the first tab');
-  await expect(other.getByLabel('wall B, name')).toHaveValue('Half typed');
-  await other.getByLabel('wall B, name').press('Enter');
-  await expect(page.getByLabel('wall B, name')).toHaveValue('Half typed');
-});
-
 test('without storage the job can be worked on, and Undo brings back the one a new job replaced', async ({
   page,
 }) => {

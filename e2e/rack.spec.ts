@@ -130,6 +130,7 @@ test('a deleted job frees what it had reserved, and a bad rack file changes noth
   await rack.getByRole('button', { name: 'Done' }).click();
   await page.getByRole('button', { name: 'Jobs', exact: true }).click();
   await page.getByRole('button', { name: 'Delete Shop' }).click();
+  await page.getByRole('button', { name: 'Yes, delete Shop' }).click();
   await page.getByRole('button', { name: 'The firm’s rack' }).click();
   await expect(rowOf(page, mark!)).toContainText('free');
 

@@ -24,6 +24,10 @@ export function placedFitting(fitting: Fitting): Placed<Fitting> {
   return placed(fitting, polygonOfPlaced(fitting));
 }
 
+export function placedOpening(opening: Opening): Placed<Opening> {
+  return placed(opening, polygonOfPlaced(opening));
+}
+
 function polygonOfPlaced(object: Opening | Fitting): Polygon {
   if (object.circle) {
     return { outer: flattenCircle(object.circle, object.circle.diameter, 'inscribed').ring, holes: [] };

@@ -40,7 +40,12 @@ export class OpenJob {
   /** Why the last change was not made, in a sentence; null after one that was. */
   refused = $state.raw<string | null>(null);
 
+  /** Why nothing can be changed here at present, in a sentence; null if it can. Everything that changes the job asks. */
+  whyClosed: () => string | null = () => null;
+
   readonly #faultOf: (job: Job) => string | null;
+  /** Earlier jobs that were recalled and not yet read: what they are read with. */
+  readonly #unread = new WeakMap<Job, (job: Job) => Job | null>();
 
   /** Why what a gesture has made so far would be refused; worked out once a change, however often it is asked. */
   readonly gestureFault: string | null = $derived.by(() => (this.settled ? null : this.#faultOf(this.#job)));
@@ -74,6 +79,10 @@ export class OpenJob {
   get redoName(): string | undefined {
     return this.#undone.at(-1)?.name;
   }
+  /** The changes that can be undone, oldest first, and those undone, the next to be made again last. */
+  get history(): { readonly done: readonly DoneChange[]; readonly undone: readonly DoneChange[] } {
+    return { done: this.#done, undone: this.#undone };
+  }
   get wall() {
     return findWall(this.#job, this.#wallId) ?? this.#job.walls[0];
   }
@@ -94,6 +103,26 @@ export class OpenJob {
     this.refused = null;
   }
 
+  /**
+   * Changes of an earlier visit, which led to the job as it was opened.
+   *
+   * @param read gives a job of that time as it is read today, or null if it cannot be; asked when one is gone back to
+   */
+  recall({ done, undone }: OpenJob['history'], read: (job: Job) => Job | null): void {
+    for (const { before } of done) this.#unread.set(before, read);
+    for (const { after } of undone) this.#unread.set(after, read);
+    this.#done = done;
+    this.#undone = undone;
+  }
+
+  /** The job as someone else has changed it takes the place of this one, on the same wall; nothing of it can be undone. */
+  follow(job: Job): void {
+    this.#gestureStart = null;
+    this.#done = [];
+    this.#undone = [];
+    this.#replace(job);
+  }
+
   showWall(id: string): void {
     this.#wallId = id;
     this.selection = null;
@@ -107,6 +136,7 @@ export class OpenJob {
    */
   apply(name: string, change: (job: Job) => Job, { merge = false } = {}): string | null {
     this.cancel();
+    if (this.#isClosed()) return this.refused;
     const before = this.#job;
     const after = keepInStep(before, change(before));
     this.refused = after === before ? null : (faultOfLock(before, after) ?? this.#faultOf(after));
@@ -122,10 +152,16 @@ export class OpenJob {
    */
   goOnFrom(job: Job, carry: (earlier: Job) => Job): void {
     this.cancel();
+    const carryIn = (earlier: Job): Job => {
+      const carried = carry(earlier);
+      const read = this.#unread.get(earlier);
+      if (read) this.#unread.set(carried, read);
+      return carried;
+    };
     const carryInto = ({ name, before, after }: DoneChange): DoneChange => ({
       name,
-      before: carry(before),
-      after: carry(after),
+      before: carryIn(before),
+      after: carryIn(after),
     });
     this.#done = this.#done.map(carryInto);
     this.#undone = this.#undone.map(carryInto);
@@ -134,6 +170,7 @@ export class OpenJob {
   }
 
   preview(change: (start: Job) => Job): void {
+    if (this.#isClosed()) return;
     this.#gestureStart ??= this.#job;
     this.#replace(keepInStep(this.#gestureStart, change(this.#gestureStart)));
   }
@@ -141,7 +178,7 @@ export class OpenJob {
   /** @returns why it was refused, the job being as before the gesture, or null */
   commit(name: string): string | null {
     const before = this.#gestureStart;
-    if (!before) return null;
+    if (!before) return this.#isClosed() ? this.refused : null;
     this.refused = before === this.#job ? null : (faultOfLock(before, this.#job) ?? this.#faultOf(this.#job));
     if (this.refused) {
       this.cancel();
@@ -160,18 +197,35 @@ export class OpenJob {
   undo(): void {
     if (this.#gestureStart) return this.cancel();
     const change = this.#done.at(-1);
-    if (!change) return;
+    if (!change || this.#isClosed()) return;
+    const before = this.#read(change.before);
+    if (!before) return;
     this.#done = this.#done.slice(0, -1);
     this.#undone = [...this.#undone, change];
-    this.#replace(change.before);
+    this.#replace(before);
   }
 
   redo(): void {
     const change = this.#undone.at(-1);
-    if (!change) return;
+    if (!change || this.#isClosed()) return;
+    const after = this.#read(change.after);
+    if (!after) return;
     this.#undone = this.#undone.slice(0, -1);
     this.#done = [...this.#done, change];
-    this.#replace(change.after);
+    this.#replace(after);
+  }
+
+  #isClosed(): boolean {
+    const why = this.whyClosed();
+    if (why !== null) this.refused = why;
+    return why !== null;
+  }
+
+  #read(job: Job): Job | null {
+    const read = this.#unread.get(job);
+    const found = read ? read(job) : job;
+    if (!found) this.refused = 'The job as it was then can no longer be read, so nothing was changed.';
+    return found;
   }
 
   #remember(name: string, before: Job, after: Job, merge: boolean): void {

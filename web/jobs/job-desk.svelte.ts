@@ -6,10 +6,10 @@ import type { WorkedOut } from '../../core/worked-out';
 import { download, fileName } from '../documents/download';
 import type { OpenJob } from '../job/open-job.svelte';
 import { bookRevision } from '../keeping/book-revision';
-import type { Keeping } from '../keeping/keeping.svelte';
+import type { Keeping, Opened } from '../keeping/keeping.svelte';
 import { freshKey } from '../keeping/store';
 import { readJobFile, writeJobFile } from '../photo/job-file';
-import { goTo } from './start-job';
+import { goTo, recall } from './start-job';
 
 export type DialogName = 'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack' | 'commands';
 
@@ -25,7 +25,13 @@ export class JobDesk {
   constructor(open: OpenJob, keeping: Keeping) {
     this.#open = open;
     this.#keeping = keeping;
-    keeping.onChangedElsewhere((job) => this.#follow(job));
+    open.whyClosed = () => (keeping.following ? whyClosed : null);
+    keeping.screen = {
+      follow: (job) => open.follow(job),
+      goOnWith: (opened) => this.#goOnWith(opened),
+      takeChange: (job) => this.#takeChange(job),
+      putDown: () => open.cancel(),
+    };
   }
 
   close(): void {
@@ -38,11 +44,11 @@ export class JobDesk {
    * brings the present one back.
    */
   async begin(job: Job): Promise<void> {
+    await this.#keeping.begin();
     if (this.#keeping.state === 'unavailable') {
       this.#open.apply(`Open “${job.name}”`, () => job);
       this.#open.selection = null;
     } else {
-      await this.#keeping.begin();
       this.#open.open(job);
     }
     this.close();
@@ -52,6 +58,7 @@ export class JobDesk {
     const kept = await this.#keeping.open(id);
     if (!kept) return false;
     this.#open.open(kept.job);
+    recall(this.#open, kept);
     goTo(this.#open, kept.place.wallId, kept.place.station);
     this.close();
     return true;
@@ -97,6 +104,8 @@ export class JobDesk {
     issue: Issue,
     isSteelCut: boolean,
   ): Promise<{ fault: string } | { promised: readonly string[] }> {
+    const closed = this.#open.whyClosed();
+    if (closed !== null) return { fault: closed };
     const place = { wallId: this.#open.wall?.id ?? '', station: this.#open.station };
     let promised: readonly string[] = [];
     const outcome = await this.#keeping.issue(place, (pieces, holders) => {
@@ -113,8 +122,13 @@ export class JobDesk {
     return { promised };
   }
 
+  #goOnWith(opened: Opened): void {
+    if (opened.job !== this.#open.job) this.#open.follow(opened.job);
+    recall(this.#open, opened);
+  }
+
   /** A revision that another tab has issued stays; its other changes can be undone here. */
-  #follow(job: Job): void {
+  #takeChange(job: Job): void {
     const open = this.#open;
     if (job.revisions.length > open.job.revisions.length) {
       const carry = carryRevisions(job);
@@ -134,6 +148,9 @@ export class JobDesk {
     void this.take(file);
   }
 }
+
+const whyClosed =
+  'This job is being changed in another tab, so nothing can be changed here; choose “Change it here” to go on in this tab.';
 
 /** What issuing changes in a job, for every earlier state of it. */
 function carryRevisions({ revisions, revision, date }: Job): (earlier: Job) => Job {

@@ -1,7 +1,7 @@
 import { demoJob } from '../../core/job/demo';
 import { readJobObject } from '../../core/job/read';
 import type { Job } from '../../core/job/schema';
-import type { Keeping } from '../keeping/keeping.svelte';
+import type { Keeping, Opened } from '../keeping/keeping.svelte';
 import { OpenJob, type StationName } from '../job/open-job.svelte';
 import { stations } from '../stations/stations';
 
@@ -9,9 +9,21 @@ import { stations } from '../stations/stations';
 export async function startJob(keeping: Keeping): Promise<OpenJob> {
   const last = await keeping.lastOpen().catch(() => null);
   const open = new OpenJob(last?.job ?? demoJob(), faultOf);
-  if (last) goTo(open, last.place.wallId, last.place.station);
-  else open.station = 'panels';
+  if (last) {
+    recall(open, last);
+    goTo(open, last.place.wallId, last.place.station);
+  } else open.station = 'panels';
   return open;
+}
+
+/** Undo goes on where it was left. A job of that time is read as a file would be: this version may ask for more. */
+export function recall(open: OpenJob, { job, history }: Pick<Opened, 'job' | 'history'>): void {
+  const sound = new Set(job.walls);
+  open.recall(history, (earlier) => {
+    const read = readJobObject(earlier).job;
+    const walls = read?.walls.map((wall, i) => (sound.has(earlier.walls[i]!) ? earlier.walls[i]! : wall));
+    return read && { ...read, walls: walls! };
+  });
 }
 
 export function goTo(open: OpenJob, wallId: string, station: string): void {

@@ -10,7 +10,7 @@ export class FirmRack {
   pieces = $state.raw<readonly FirmPiece[]>([]);
   holders = $state.raw<Holders>(noHolders);
 
-  readonly #store: JobStore | null;
+  #store: JobStore | null;
   readonly #channel = new BroadcastChannel('lodeplan-rack');
   readonly #jobs = new BroadcastChannel('lodeplan-jobs');
   #watchers = 0;
@@ -22,6 +22,12 @@ export class FirmRack {
     this.#channel.onmessage = this.#jobs.onmessage = () => {
       if (this.#watchers > 0) void this.refresh();
     };
+  }
+
+  /** The browser gives storage after all. */
+  attach(store: JobStore): void {
+    this.#store = store;
+    if (this.#watchers > 0) void this.refresh();
   }
 
   /** False where the browser keeps nothing: then there is no firm's rack. */

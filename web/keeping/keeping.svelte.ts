@@ -1,20 +1,44 @@
-import type { Job } from '../../core/job/schema';
 import { readJob } from '../../core/job/read';
-import { writeJob } from '../../core/job/write';
+import type { Job } from '../../core/job/schema';
+import { EditingRight } from './editing-right';
+import { entryOf, whyNotKept } from './entry';
 import { noHolders, type FirmPiece, type Holders } from './firm-piece';
 import { FirmRack } from './firm-rack.svelte';
+import { HistoryLog, type History } from './history-log';
+import { changesFromTexts } from './history-text';
+import type { IssueWrite, KeptHead, KeptJob, Place } from './kept';
 import { PhotoStore } from './photo-store';
-import { freshKey, JobStore, type IssueWrite, type KeptHead, type KeptJob, type Place } from './store';
+import { freshKey, JobStore } from './store';
+import { rememberedByTab, rememberInTab } from './tab-memory';
 
 /**
- * kept: what is on the screen lies on this device. keeping: a write is under way. unavailable: the browser
- * gives no storage; only "Save file" keeps the job.
+ * kept: what is on the screen lies on this device. keeping: a write is under way. unavailable: the browser gives no
+ * storage or no room; only "Save file" keeps the job, and keeping is tried again at every change.
  */
 export type KeepingState = 'kept' | 'keeping' | 'unavailable';
+
+export interface Opened {
+  readonly job: Job;
+  readonly place: Place;
+  readonly history: History;
+}
+
+/** What keeping asks of the screen. */
+export interface Screen {
+  /** The job was changed in another tab, which has the right to. */
+  follow(job: Job): void;
+  /** From now on this tab has the right to change the job, which is the one given. */
+  goOnWith(opened: Opened): void;
+  /** The job was changed in another tab although this one may change it too: only without Web Locks. */
+  takeChange(job: Job): void;
+  /** Ends a gesture that is under way as if it had never begun. */
+  putDown(): void;
+}
 
 interface Wanted {
   readonly job: Job;
   readonly place: Place;
+  readonly history: History;
 }
 
 /** Said to the other tabs after every write. */
@@ -26,34 +50,50 @@ interface Written {
 /** An issued job and what becomes of the firm's rack. */
 export type Issued = Pick<IssueWrite, 'put' | 'remove'> & { readonly job: Job };
 
-const thisTab = 'lodeplan-open-job';
+const noHistory: History = { done: [], undone: [] };
+/** After so long without a change the disk is asked to confirm what the browser has taken. */
+const quiet = 2000;
 
 /**
- * Keeps the open job on this device after every settled change. Two tabs on one job follow each other; if both
- * change it at once, the slower one goes on as a copy, so that neither overwrites the other unseen.
+ * Keeps the open job and its history on this device after every settled change. One tab changes a job, others follow
+ * it. Where the browser cannot say which one does and both change it at once, the slower goes on as a copy, so that
+ * neither overwrites the other unseen.
  */
 export class Keeping {
   state = $state.raw<KeepingState>('kept');
   /** Why nothing can be kept, or what became of the job, in words; null while all is well. */
   message = $state.raw<string | null>(null);
   id = $state.raw('');
-  /** Beside the jobs: what lies on the firm's rack. */
+  /** Another tab has the right to change this job. */
+  following = $state.raw(false);
+  /** Beside the jobs: what lies on the firm's rack, and photos. */
   readonly firm: FirmRack;
   readonly photos: PhotoStore;
+  screen: Screen | null = null;
 
-  readonly #store: JobStore | null;
+  #store: JobStore | null = null;
   readonly #channel = new BroadcastChannel('lodeplan-jobs');
+  readonly #right = new EditingRight(freshKey(), {
+    handOver: () => this.#handOver(),
+    gained: () => void this.#gain(),
+    lost: () => this.#lose(),
+  });
   #stamp: string | undefined;
   #keptJob: Job | null = null;
   #keptAt = 0;
+  #last: Wanted | null = null;
+  #log = new HistoryLog();
   #wanted: Wanted | null = null;
   #writing = false;
+  #settling: ReturnType<typeof setTimeout> | undefined;
+  #isAskedToPersist = false;
 
   private constructor(store: JobStore | null) {
     this.#store = store;
     this.firm = new FirmRack(store);
     this.photos = store?.photos ?? new PhotoStore(null);
     void this.photos.clearUnused().catch(() => undefined);
+    this.#channel.onmessage = ({ data }: MessageEvent<Written>) => void this.#hear(data);
   }
 
   static async start(): Promise<Keeping> {
@@ -67,7 +107,7 @@ export class Keeping {
   }
 
   /** The job this tab had open, or the one that was open last; null if nothing readable is kept. */
-  async lastOpen(): Promise<{ job: Job; place: Place } | null> {
+  async lastOpen(): Promise<Opened | null> {
     if (!this.#store) return null;
     const heads = await this.#store.list();
     const ids = [rememberedByTab(), await this.#store.lastId(), ...heads.map(({ id }) => id)];
@@ -79,74 +119,77 @@ export class Keeping {
   }
 
   /** Makes a kept job the one that is kept from now on; null if it is gone or cannot be read. */
-  async open(id: string): Promise<{ job: Job; place: Place } | null> {
-    const kept = await this.#store?.read(id);
-    if (!kept) return null;
-    const { job } = readJob(kept.text);
-    if (!job) return null;
+  async open(id: string): Promise<Opened | null> {
+    const found = await this.#read(id);
+    if (!found) return null;
     await this.#finish();
-    this.#adopt(kept, job);
-    return { job, place: { wallId: kept.wallId, station: kept.station } };
+    const isOurs = await this.#right.claim(id);
+    // Whoever had the right may have used it in the meantime.
+    const now = (await this.#store?.read(id))?.stamp === found.kept.stamp ? found : await this.#read(id);
+    if (!now) return null;
+    this.following = !isOurs;
+    return this.#adopt(now.kept, now.job, isOurs ? now.texts : []);
   }
 
   /** From now on a new entry of the list is kept; the present one stays there as it is. */
   async begin(): Promise<void> {
     await this.#finish();
-    this.#startEntry();
-    this.message = null;
+    await this.#startEntry();
+    if (this.state !== 'unavailable') this.message = null;
   }
 
-  /** Call after every settled change of the job or of the place; writes follow each other, never overlap. */
-  keep(job: Job, place: Place): void {
-    if (!this.#store) return;
-    this.#wanted = { job, place };
+  /** Call after every settled change of the job or of the place; the write begins at once unless one is under way. */
+  keep(job: Job, place: Place, history: History): void {
+    if (this.following) return;
+    const { job: lastJob, place: lastPlace, history: lastHistory } = this.#last ?? {};
+    const isSameHistory = history.done === lastHistory?.done && history.undone === lastHistory.undone;
+    const isSamePlace = place.wallId === lastPlace?.wallId && place.station === lastPlace.station;
+    if (job === lastJob && isSameHistory && isSamePlace && !this.#wanted) return;
+    this.#wanted = { job, place, history };
     if (job !== this.#keptJob && this.state === 'kept') this.state = 'keeping';
     if (!this.#writing) void this.#write();
-  }
-
-  /** Calls back with the job when another tab has changed it. */
-  onChangedElsewhere(take: (job: Job) => void): void {
-    this.#channel.onmessage = async ({ data }: MessageEvent<Written>) => {
-      if (data.id !== this.id || data.stamp === this.#stamp || this.#wanted) return;
-      const kept = await this.#store?.read(data.id);
-      const job = kept && readJob(kept.text).job;
-      if (!kept || !job || this.#wanted) return;
-      this.#adopt(kept, job);
-      take(job);
-    };
   }
 
   list(): Promise<KeptHead[]> {
     return this.#store?.list() ?? Promise.resolve([]);
   }
 
+  /** Jobs that some tab is changing. */
+  inUse(): Promise<ReadonlySet<string>> {
+    return this.#right.inUse();
+  }
+
+  /** Makes this the tab that changes the job; what hinders it is said. */
+  async takeOver(): Promise<void> {
+    this.message = await this.#right.takeOver();
+  }
+
   async copy(id: string): Promise<void> {
-    const kept = await this.#store?.read(id);
-    const job = kept && readJob(kept.text).job;
-    if (!kept || !job) return;
-    const name = `${job.name}, copy`;
+    const found = await this.#read(id);
+    if (!found) return;
+    const { job, kept } = found;
     // A piece of the firm's rack lies in one job only.
-    const copy = { ...job, name, rack: job.rack.filter(({ firm }) => firm === undefined) };
-    const { wallId, station } = kept;
-    await this.#store?.putBack({
-      ...entryOf(copy, { wallId, station }),
+    const copy = {
+      ...job,
+      name: `${job.name}, copy`,
+      rack: job.rack.filter(({ firm }) => firm === undefined),
+    };
+    await this.#store?.add({
+      ...entryOf(copy, kept),
       id: freshKey(),
       stamp: freshKey(),
       keptAt: Date.now(),
     });
   }
 
-  /** Takes a job off this device and gives it back, so that the deletion can be undone. */
-  async remove(id: string): Promise<KeptJob | undefined> {
-    const kept = await this.#store?.read(id);
-    await this.#store?.remove(id);
+  /** Marks a job as deleted, or takes the mark off again. */
+  async mark(id: string, isDeleted: boolean): Promise<void> {
+    await this.#store?.mark(id, isDeleted);
     this.#tellOthers({ id, stamp: '' });
-    return kept;
   }
 
-  async putBack(kept: KeptJob): Promise<void> {
-    await this.#store?.putBack(kept);
-    this.#tellOthers(kept);
+  async clearDeleted(): Promise<void> {
+    await this.#store?.clearDeleted();
   }
 
   /**
@@ -163,7 +206,7 @@ export class Keeping {
     await this.#finish();
     this.#writing = true;
     try {
-      if (!this.id) this.#startEntry();
+      if (!this.id) await this.#startEntry();
       const stamp = freshKey();
       const keptAt = Date.now();
       let issued: Job | undefined;
@@ -193,83 +236,149 @@ export class Keeping {
   async #write(): Promise<void> {
     this.#writing = true;
     try {
+      this.#store ??= await this.#openAgain();
       for (let next = this.#wanted; next; next = this.#wanted) {
-        await this.#writeOne(next);
+        await this.#writeOne(next, this.#store);
+        this.#last = next;
         if (this.#wanted === next) this.#wanted = null;
       }
       if (this.state === 'unavailable') this.message = null;
       this.state = 'kept';
+      this.#settleSoon();
     } catch (reason) {
       this.#wanted = null;
+      this.#last = null;
+      // The connection was closed: the store was cleared away, or a newer Lodeplan needs it.
+      if (reason instanceof Error && reason.name === 'InvalidStateError') this.#store = null;
       this.#complain(reason);
     } finally {
       this.#writing = false;
     }
   }
 
-  async #writeOne({ job, place }: Wanted): Promise<void> {
-    if (!this.id) this.#startEntry();
+  async #writeOne({ job, place, history }: Wanted, store: JobStore): Promise<void> {
+    if (!this.id) await this.#startEntry();
     const changed = job !== this.#keptJob;
     const keptAt = changed ? Date.now() : this.#keptAt;
     const entry = { ...entryOf(job, place), keptAt };
     const stamp = changed ? freshKey() : this.#stamp!;
-    const written = await this.#store!.write({ ...entry, id: this.id, stamp }, this.#stamp);
-    if (!written && changed) {
-      this.#startEntry();
+    const { write, written } = this.#log.next(history);
+    const { version } = job;
+    if (await store.write({ ...entry, id: this.id, stamp }, this.#stamp, { write, version })) {
+      written();
+    } else if (changed) {
+      await this.#startEntry();
       this.message =
         'Changed in another tab at the same moment; this tab goes on as a copy in the list of jobs.';
-      await this.#store!.write({ ...entry, id: this.id, stamp }, undefined);
+      const anew = this.#log.next(history);
+      await store.write({ ...entry, id: this.id, stamp }, undefined, { write: anew.write, version });
+      anew.written();
     }
     this.#keptJob = job;
     this.#keptAt = keptAt;
     this.#stamp = stamp;
     if (changed) this.#tellOthers({ id: this.id, stamp });
+    if (history.done.length > 0) this.#askToPersist();
+  }
+
+  /** A browser short of room clears away what no one asked it to keep. */
+  #askToPersist(): void {
+    if (this.#isAskedToPersist) return;
+    this.#isAskedToPersist = true;
+    void navigator.storage?.persist?.().catch(() => false);
+  }
+
+  #settleSoon(): void {
+    clearTimeout(this.#settling);
+    this.#settling = setTimeout(() => void this.#store?.settle().catch(() => undefined), quiet);
+  }
+
+  async #openAgain(): Promise<JobStore> {
+    const store = await JobStore.open();
+    this.firm.attach(store);
+    await this.photos.attach(store.photos);
+    return store;
+  }
+
+  async #read(id: string) {
+    const found = await this.#store?.readWithHistory(id);
+    const job = found && !found.job.isDeleted && readJob(found.job.text).job;
+    return job ? { kept: found.job, texts: found.texts, job } : null;
+  }
+
+  async #hear({ id, stamp }: Written): Promise<void> {
+    if (id !== this.id || stamp === this.#stamp || this.#wanted) return;
+    const found = await this.#read(id);
+    if (!found || this.#wanted || id !== this.id) return;
+    const { following } = this;
+    this.#adopt(found.kept, found.job, []);
+    if (following) this.screen?.follow(found.job);
+    else this.screen?.takeChange(found.job);
+  }
+
+  /** Another tab asks for the right to change the job: first all that is done here is written. */
+  async #handOver(): Promise<string | null> {
+    this.following = true;
+    this.screen?.putDown();
+    await this.#finish();
+    if (this.state === 'unavailable') {
+      this.following = false;
+      return 'The other tab has changes that could not be kept: save them there as a file, then take the job over.';
+    }
+    // Should the other tab be gone by now, this one goes on.
+    setTimeout(() => (this.following = !this.#right.isHeld), 5000);
+    return null;
+  }
+
+  async #gain(): Promise<void> {
+    const found = await this.#read(this.id);
+    if (!found) return;
+    const opened = this.#adopt(found.kept, found.job, found.texts);
+    this.following = false;
+    this.screen?.goOnWith(opened);
+  }
+
+  #lose(): void {
+    this.following = true;
+    this.screen?.putDown();
+    void this.#hear({ id: this.id, stamp: '' });
   }
 
   #tellOthers({ id, stamp }: Written): void {
     this.#channel.postMessage({ id, stamp } satisfies Written);
   }
 
-  #startEntry(): void {
+  async #startEntry(): Promise<void> {
     this.id = freshKey();
     this.#stamp = undefined;
     this.#keptJob = null;
+    this.#log = new HistoryLog();
     rememberInTab(this.id);
+    await this.#right.claim(this.id);
+    this.following = false;
   }
 
-  #adopt(kept: KeptJob, job: Job): void {
+  #adopt(kept: KeptJob, job: Job, texts: readonly string[]): Opened {
+    const place = { wallId: kept.wallId, station: kept.station };
+    const { first = 0, done = 0, version } = kept.history ?? {};
+    // What another version of the format wrote does not fit a job that was migrated.
+    const history =
+      texts.length > 0 && version === job.version ? changesFromTexts(job, texts, done - first) : noHistory;
+    const unread = Math.max(0, done - first - history.done.length);
+    const sizes = texts.map(({ length }) => length).slice(unread);
+    this.#log = HistoryLog.read(history, first + unread, sizes);
     this.id = kept.id;
     this.#stamp = kept.stamp;
     this.#keptJob = job;
     this.#keptAt = kept.keptAt;
+    this.#last = null;
     this.message = null;
     rememberInTab(kept.id);
+    return { job, place, history };
   }
 
   #complain(reason: unknown): void {
     this.state = 'unavailable';
-    const why = reason instanceof Error && reason.message ? ` (${reason.message})` : '';
-    this.message = `This browser keeps nothing here${why}. Use “Save file” before you leave the page.`;
-  }
-}
-
-function entryOf(job: Job, place: Place): Omit<KeptJob, 'id' | 'stamp' | 'keptAt'> {
-  const holds = job.rack.flatMap(({ firm }) => (firm === undefined ? [] : [firm]));
-  return { name: job.name, walls: job.walls.length, holds, text: writeJob(job), ...place };
-}
-
-function rememberedByTab(): string | null {
-  try {
-    return sessionStorage.getItem(thisTab);
-  } catch {
-    return null;
-  }
-}
-
-function rememberInTab(id: string): void {
-  try {
-    sessionStorage.setItem(thisTab, id);
-  } catch {
-    // Without session storage the job that was open last is found instead.
+    this.message = whyNotKept(reason);
   }
 }

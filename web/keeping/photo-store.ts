@@ -1,6 +1,6 @@
 import type { IDBPDatabase } from 'idb';
 import { photoIdOf } from '../../core/job/photo-bytes';
-import type { KeepingSchema } from './store';
+import type { KeepingSchema } from './kept';
 
 export interface KeptPhoto {
   readonly bytes: Blob;
@@ -17,11 +17,17 @@ const grace = 24 * 3600 * 1000;
  * they stay in memory until the page is left.
  */
 export class PhotoStore {
-  readonly #database: IDBPDatabase<KeepingSchema> | null;
+  #database: IDBPDatabase<KeepingSchema> | null;
   readonly #inMemory = new Map<string, KeptPhoto>();
 
   constructor(database: IDBPDatabase<KeepingSchema> | null) {
     this.#database = database;
+  }
+
+  /** The browser gives storage after all, or again: what was only in memory goes there. */
+  async attach(other: PhotoStore): Promise<void> {
+    this.#database = other.#database;
+    for (const [key, photo] of this.#inMemory) await this.#database?.put('photos', photo, key);
   }
 
   /**

@@ -1,63 +1,15 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, type IDBPDatabase } from 'idb';
 import type { FirmPiece, Holder, Holders } from './firm-piece';
-import { PhotoStore, type KeptPhoto } from './photo-store';
-
-/** Where the user was: found again after a reload. */
-export interface Place {
-  readonly wallId: string;
-  readonly station: string;
-}
-
-export interface KeptHead {
-  readonly id: string;
-  readonly name: string;
-  readonly walls: number;
-  /** Milliseconds since 1970. */
-  readonly keptAt: number;
-  /** Keys of the firm's rack pieces that the job has on its own rack; absent in entries of earlier versions. */
-  readonly holds?: readonly string[];
-}
-
-/** A job as it lies on the device: its file, and what the list of jobs shows without reading it. */
-export interface KeptJob extends KeptHead, Place {
-  readonly text: string;
-  /** Another one at every write, so that two tabs on one job notice each other. */
-  readonly stamp: string;
-}
-
-/** One change that can be undone or made again, as it lies on the device. */
-export interface KeptChange {
-  /** What differs before and after, as JSON. */
-  readonly text: string;
-}
-
-export interface KeptFile {
-  readonly handle: FileSystemFileHandle;
-  /** Of the file when it was last read or written here: it tells whether something else has changed it since. */
-  readonly lastModified: number;
-  readonly size: number;
-}
-
-export interface KeepingSchema extends DBSchema {
-  jobs: { key: string; value: KeptJob };
-  notes: { key: string; value: string };
-  rack: { key: string; value: FirmPiece };
-  /** By the SHA-256 of the bytes, in hex. */
-  photos: { key: string; value: KeptPhoto };
-  /** By job and number, counted up as changes are made. */
-  history: { key: [job: string, number: number]; value: KeptChange };
-  /** By job: the file on disk that it was opened from or saved to. */
-  files: { key: string; value: KeptFile };
-}
-
-/** What one issue writes: the job with its record and the rack as it is then, together or not at all. */
-export interface IssueWrite {
-  readonly job: KeptJob;
-  readonly put: readonly FirmPiece[];
-  readonly remove: readonly string[];
-}
+import type { HistoryWrite } from './history-log';
+import { inOneTurn } from './in-one-turn';
+import type { IssueWrite, JobToKeep, KeepingSchema, KeptFile, KeptHead, KeptJob } from './kept';
+import { PhotoStore } from './photo-store';
 
 const lastJob = 'last-job';
+const turns = 'turns';
+const noHistory: HistoryWrite = { first: 0, done: 0, end: 0, put: [] };
+
+const longestAnswer = 8000;
 
 /** The jobs of this browser on this device, in IndexedDB. */
 export class JobStore {
@@ -73,6 +25,7 @@ export class JobStore {
   static async open(): Promise<JobStore> {
     let refuse: (reason: Error) => void = () => undefined;
     const blocked = new Promise<never>((_, reject) => (refuse = reject));
+    const wait = setTimeout(() => refuse(new Error('its storage does not answer')), longestAnswer);
     const opening = openDB<KeepingSchema>('lodeplan', 3, {
       upgrade(database, from) {
         if (from < 1) {
@@ -90,35 +43,78 @@ export class JobStore {
       // A later version may need the store for itself; this tab then says that it keeps nothing more.
       blocking: (_version, _blocked, { target }) => (target as IDBDatabase).close(),
     });
-    return new JobStore(await Promise.race([opening, blocked]));
+    return new JobStore(await Promise.race([opening, blocked]).finally(() => clearTimeout(wait)));
   }
 
+  /** The last kept first. */
   async list(): Promise<KeptHead[]> {
     const jobs = await this.#database.getAll('jobs');
     return jobs
-      .map(({ id, name, walls, keptAt, holds = [] }) => ({ id, name, walls, keptAt, holds }))
-      .sort((a, b) => b.keptAt - a.keptAt);
+      .map(({ text, stamp: _stamp, history: _history, wallId: _wall, station: _station, ...head }) => ({
+        ...head,
+        size: text.length,
+      }))
+      .sort((a, b) => (b.turn ?? 0) - (a.turn ?? 0) || b.keptAt - a.keptAt);
   }
 
   read(id: string): Promise<KeptJob | undefined> {
     return this.#database.get('jobs', id);
   }
 
+  /** A job with the texts of its history, empty where none belongs to this state of it. */
+  async readWithHistory(id: string): Promise<{ job: KeptJob; texts: readonly string[] } | undefined> {
+    const turn = this.#database.transaction(['jobs', 'history']);
+    const job = await turn.objectStore('jobs').get(id);
+    if (!job) return undefined;
+    const { history } = job;
+    if (!history || history.of !== job.stamp || history.end <= history.first) return { job, texts: [] };
+    const range = IDBKeyRange.bound([id, history.first], [id, history.end], false, true);
+    const changes = await turn.objectStore('history').getAll(range);
+    const isWhole = changes.length === history.end - history.first;
+    return { job, texts: isWhole ? changes.map(({ text }) => text) : [] };
+  }
+
   /**
-   * Writes a job if it still lies there with the stamp that was last seen (undefined: if it is new).
+   * Writes a job and its history if the job still lies there with the stamp that was last seen (undefined: if it is new).
+   *
+   * The browser may say so before the disk has it ("relaxed"): a killed browser loses nothing by that, and a change waits
+   * for no disk. A power cut could; `settle` bounds that.
    *
    * @returns false, and nothing is written, if someone else wrote it in the meantime or took it away
    */
-  async write(job: KeptJob, seen: string | undefined): Promise<boolean> {
-    const turn = this.#database.transaction(['jobs', 'notes'], 'readwrite');
-    const lying = await turn.objectStore('jobs').get(job.id);
-    const ours = lying?.stamp === seen;
-    if (ours) {
-      void turn.objectStore('jobs').put(job);
-      void turn.objectStore('notes').put(job.id, lastJob);
-    }
+  async write(
+    job: JobToKeep,
+    seen: string | undefined,
+    history: { write: HistoryWrite; version: number } | null = null,
+  ): Promise<boolean> {
+    const turn = this.#database.transaction(['jobs', 'notes', 'history'], 'readwrite', {
+      durability: 'relaxed',
+    });
+    return inOneTurn(turn, async (ask) => {
+      const jobs = turn.objectStore('jobs');
+      const notes = turn.objectStore('notes');
+      const [lying, count] = await Promise.all([jobs.get(job.id), notes.get(turns)]);
+      if (lying?.stamp !== seen) return false;
+      const isSame = lying?.stamp === job.stamp && lying.turn !== undefined;
+      const number = isSame ? lying.turn! : countUp(count);
+      const { first, done, end, put } = history?.write ?? noHistory;
+      const place = history && { history: { first, done, end, of: job.stamp, version: history.version } };
+      ask(jobs.put({ ...job, ...place, turn: number }));
+      ask(notes.put(job.id, lastJob));
+      if (!isSame) ask(notes.put(String(number), turns));
+      const changes = turn.objectStore('history');
+      ask(changes.delete(IDBKeyRange.bound([job.id], [job.id, first], false, true)));
+      ask(changes.delete(IDBKeyRange.bound([job.id, end], [job.id, []])));
+      for (const { number: at, text } of put) ask(changes.put({ text }, [job.id, at]));
+      return true;
+    });
+  }
+
+  /** Has the disk confirm all that was written before. */
+  async settle(): Promise<void> {
+    const turn = this.#database.transaction('notes', 'readwrite', { durability: 'strict' });
+    void turn.store.put(await turn.store.get(turns).then((count) => count ?? '0'), turns);
     await turn.done;
-    return ours;
   }
 
   rack(): Promise<FirmPiece[]> {
@@ -148,33 +144,65 @@ export class JobStore {
     seen: string | undefined,
     plan: (pieces: readonly FirmPiece[], holders: Holders) => IssueWrite | { fault: string },
   ): Promise<string | null> {
-    const turn = this.#database.transaction(['jobs', 'notes', 'rack'], 'readwrite');
-    const jobs = turn.objectStore('jobs');
-    const rack = turn.objectStore('rack');
-    const lying = await jobs.get(id);
-    if (lying?.stamp !== seen) {
-      await turn.done;
-      return 'This job was changed in another tab at the same moment; nothing was issued, so look at it and issue it again.';
+    const turn = this.#database.transaction(['jobs', 'notes', 'rack'], 'readwrite', { durability: 'strict' });
+    return inOneTurn(turn, async (ask) => {
+      const jobs = turn.objectStore('jobs');
+      const rack = turn.objectStore('rack');
+      const lying = await jobs.get(id);
+      if (lying?.stamp !== seen) {
+        return 'This job was changed in another tab at the same moment; nothing was issued, so look at it and issue it again.';
+      }
+      const write = plan(await rack.getAll(), holdersIn(await jobs.getAll()));
+      if ('fault' in write) return write.fault;
+      const notes = turn.objectStore('notes');
+      const number = countUp(await notes.get(turns));
+      ask(jobs.put({ ...write.job, turn: number }));
+      ask(notes.put(String(number), turns));
+      ask(notes.put(write.job.id, lastJob));
+      for (const piece of write.put) ask(rack.put(piece));
+      for (const key of write.remove) ask(rack.delete(key));
+      return null;
+    });
+  }
+
+  /** A job that is new to this browser. */
+  async add(job: JobToKeep): Promise<void> {
+    await this.write(job, undefined);
+  }
+
+  /** In the list a deleted job can be put back until it is cleared away. */
+  async mark(id: string, isDeleted: boolean): Promise<void> {
+    const turn = this.#database.transaction('jobs', 'readwrite');
+    const job = await turn.store.get(id);
+    if (job) {
+      const { isDeleted: _, ...rest } = job;
+      void turn.store.put(isDeleted ? { ...rest, isDeleted } : rest);
     }
-    const write = plan(await rack.getAll(), holdersIn(await jobs.getAll()));
-    if ('fault' in write) {
-      await turn.done;
-      return write.fault;
-    }
-    void jobs.put(write.job);
-    void turn.objectStore('notes').put(write.job.id, lastJob);
-    for (const piece of write.put) void rack.put(piece);
-    for (const key of write.remove) void rack.delete(key);
     await turn.done;
-    return null;
   }
 
-  async putBack(job: KeptJob): Promise<void> {
-    await this.#database.put('jobs', job);
+  /** Takes deleted jobs off the device for good, with all that belongs to them alone. */
+  async clearDeleted(): Promise<void> {
+    const turn = this.#database.transaction(['jobs', 'history', 'files'], 'readwrite');
+    const jobs = await turn.objectStore('jobs').getAll();
+    for (const { id } of jobs.filter(({ isDeleted }) => isDeleted)) {
+      void turn.objectStore('jobs').delete(id);
+      void turn.objectStore('history').delete(IDBKeyRange.bound([id], [id, []]));
+      void turn.objectStore('files').delete(id);
+    }
+    await turn.done;
   }
 
-  async remove(id: string): Promise<void> {
-    await this.#database.delete('jobs', id);
+  file(id: string): Promise<KeptFile | undefined> {
+    return this.#database.get('files', id);
+  }
+
+  async putFile(id: string, file: KeptFile): Promise<void> {
+    await this.#database.put('files', file, id);
+  }
+
+  close(): void {
+    this.#database.close();
   }
 
   lastId(): Promise<string | undefined> {
@@ -183,12 +211,18 @@ export class JobStore {
 }
 
 /** Which jobs hold which pieces, from the jobs themselves. */
-export function holdersIn(jobs: readonly Pick<KeptHead, 'id' | 'name' | 'holds'>[]): Holders {
+export function holdersIn(jobs: readonly Pick<KeptHead, 'id' | 'name' | 'holds' | 'isDeleted'>[]): Holders {
   const holders = new Map<string, Holder[]>();
-  for (const { id, name, holds = [] } of jobs) {
+  for (const { id, name, holds = [], isDeleted } of jobs) {
+    if (isDeleted) continue;
     for (const key of holds) holders.set(key, [...(holders.get(key) ?? []), { jobKey: id, job: name }]);
   }
   return holders;
+}
+
+function countUp(count: string | undefined): number {
+  const number = Number(count ?? 0);
+  return (Number.isSafeInteger(number) ? number : 0) + 1;
 }
 
 /** Unique enough for one browser; works where `crypto.randomUUID` does not exist (plain http on a local network). */

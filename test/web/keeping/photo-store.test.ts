@@ -3,7 +3,8 @@ import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { PhotoStore } from '../../../web/keeping/photo-store';
-import { JobStore, type KeptJob } from '../../../web/keeping/store';
+import type { KeptJob } from '../../../web/keeping/kept';
+import { JobStore } from '../../../web/keeping/store';
 
 const day = 24 * 3600 * 1000;
 

@@ -93,7 +93,7 @@ test('one tab changes a job, the other follows, is refused, and takes it over wi
   await expect(other.getByText(/nothing can be changed here/).first()).toBeVisible();
   await other.keyboard.press('Escape');
   const k1 = other.getByRole('textbox', { name: /socket K1.*from left/i });
-  await other.getByRole('tab', { name: 'Fittings', exact: true }).click();
+  await other.getByRole('tab', { name: 'Openings and fittings', exact: true }).click();
   const before = await k1.inputValue();
   await dragWall(other, [1573, 343], [1800, 500]);
   await expect(other.getByRole('alert')).toContainText('being changed in another tab');

@@ -1,4 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
+import { readFileSync } from 'node:fs';
 import { startWall } from './new-wall';
 import { dragWall, goTo, onScreen } from './wall-points';
 
@@ -156,4 +157,145 @@ test('without Web Locks two tabs follow each other, and neither overwrites the o
   await expect(nameOf(other, 'B')).toHaveValue('Half typed');
   await nameOf(other, 'B').press('Enter');
   await expect(nameOf(page, 'B')).toHaveValue('Half typed');
+});
+
+test('a tab that is loaded again goes on changing the job, although another one waits for it', async ({
+  page,
+  context,
+}) => {
+  await page.goto('/');
+  await showWallTable(page);
+  const other = await context.newPage();
+  await other.goto('/');
+  await showWallTable(other);
+  await expect(other.getByText('Another tab is changing this job.')).toBeVisible();
+  await page.reload();
+  await showWallTable(page);
+  await rename(page, 'A', 'After the reload');
+  await expect(nameOf(other, 'A')).toHaveValue('After the reload');
+  await expect(other.getByText('Another tab is changing this job.')).toBeVisible();
+});
+
+test('a full device is said at once, nothing is lost, and keeping goes on once there is room', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const put = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...values: Parameters<typeof put>) {
+      if ('isFull' in window && this.name === 'history') {
+        throw new DOMException('The quota has been exceeded.', 'QuotaExceededError');
+      }
+      return put.apply(this, values);
+    };
+  });
+  await page.goto('/');
+  await showWallTable(page);
+  await rename(page, 'A', 'With room');
+  await kept(page);
+  await page.evaluate(() => Object.assign(window, { isFull: true }));
+  await rename(page, 'A', 'Without room');
+  const alert = page.getByRole('alert');
+  await expect(alert).toContainText('no room left on this device');
+  await expect(page.getByRole('banner').getByText('Not kept')).toBeVisible();
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    alert.getByRole('button', { name: 'Save file' }).click(),
+  ]);
+  expect(readFileSync(await file.path(), 'utf8')).toContain('Without room');
+
+  // What lies on the device is the state before, whole, and not half of this one.
+  const other = await page.context().newPage();
+  await other.goto('/');
+  await showWallTable(other);
+  await expect(nameOf(other, 'A')).toHaveValue('With room');
+  await other.getByRole('button', { name: 'Change it here' }).click();
+  await expect(other.getByRole('alert')).toContainText('The other tab has changes that could not be kept');
+  await other.close();
+
+  await page.evaluate(() => Reflect.deleteProperty(window, 'isFull'));
+  await rename(page, 'B', 'Room again');
+  await kept(page);
+  await expect(alert).toHaveCount(0);
+  await page.reload();
+  await showWallTable(page);
+  await expect(nameOf(page, 'A')).toHaveValue('Without room');
+  await undo(page).click();
+  await undo(page).click();
+  await expect(nameOf(page, 'A')).toHaveValue('With room');
+});
+
+test('storage that is refused at first is tried again at later changes', async ({ page }) => {
+  await page.addInitScript(() => {
+    const open = IDBFactory.prototype.open;
+    IDBFactory.prototype.open = function (this: IDBFactory, ...values: Parameters<typeof open>) {
+      if (!('isAllowed' in window)) throw new DOMException('The operation is insecure.', 'SecurityError');
+      return open.apply(this, values);
+    };
+  });
+  await page.goto('/');
+  await showWallTable(page);
+  await rename(page, 'A', 'Not kept yet');
+  await expect(page.getByRole('alert')).toContainText('keeps nothing here (The operation is insecure)');
+  await page.evaluate(() => Object.assign(window, { isAllowed: true }));
+  await rename(page, 'B', 'Kept');
+  await kept(page);
+  const other = await page.context().newPage();
+  await other.addInitScript(() => Object.assign(window, { isAllowed: true }));
+  await other.goto('/');
+  await showWallTable(other);
+  await expect(nameOf(other, 'A')).toHaveValue('Not kept yet');
+  await expect(nameOf(other, 'B')).toHaveValue('Kept');
+});
+
+test('a clock that is set back puts no job in the wrong place', async ({ page }) => {
+  await startWall(page);
+  await kept(page);
+  await page.clock.setFixedTime(new Date('2020-01-01T12:00:00Z'));
+  await showWallTable(page);
+  await rename(page, 'A', 'After the clock was set back');
+  await kept(page);
+  await page.getByRole('button', { name: 'Jobs', exact: true }).click();
+  const list = page.getByRole('dialog', { name: 'Jobs on this device' });
+  await expect(list.getByRole('rowheader')).toHaveText(['Bindery', 'Print studio']);
+  await expect(list.getByRole('row').nth(1)).toContainText('1 Jan 2020');
+  await page.reload();
+  await showWallTable(page);
+  await expect(nameOf(page, 'A')).toHaveValue('After the clock was set back');
+});
+
+test('the list of jobs shows a picture, asks before it deletes, and puts back even after a reload', async ({
+  page,
+}) => {
+  await startWall(page);
+  await kept(page);
+  const showJobs = () => page.getByRole('button', { name: 'Jobs', exact: true }).click();
+  const list = page.getByRole('dialog', { name: 'Jobs on this device' });
+  await showJobs();
+  const row = list.getByRole('row').filter({ hasText: 'Print studio' });
+  // Three walls and what is on them.
+  expect(await row.locator('svg path').count()).toBeGreaterThan(10);
+  await expect(row).toContainText(/\d+ kB/);
+  await row.getByRole('button', { name: 'Delete Print studio' }).click();
+  await row.getByRole('button', { name: 'Keep Print studio' }).click();
+  await row.getByRole('button', { name: 'Delete Print studio' }).click();
+  await page.keyboard.press('Enter');
+  await expect(row).toContainText('deleted');
+  await page.reload();
+  await showJobs();
+  await row.getByRole('button', { name: 'Put Print studio back' }).click();
+  await expect(row.getByRole('button', { name: 'Open Print studio' })).toBeVisible();
+
+  await row.getByRole('button', { name: 'Delete Print studio' }).click();
+  await page.keyboard.press('Enter');
+  await list.getByRole('button', { name: 'Done' }).click();
+  await showJobs();
+  await expect(list.getByRole('rowheader')).toHaveText(['Bindery']);
+
+  for (let n = 0; n < 10; n++) {
+    await list.getByRole('button', { name: 'Copy Bindery', exact: true }).click();
+    await expect(list.getByRole('rowheader')).toHaveCount(n + 2);
+  }
+  await list.getByRole('searchbox').fill('COPY bind');
+  await expect(list.getByText('10 of 11 jobs')).toBeVisible();
+  await expect(list.getByRole('rowheader')).toHaveCount(10);
 });

@@ -15,7 +15,8 @@ export default defineConfig({
     viewport: { width: 1440, height: 900 },
     launchOptions: {
       executablePath: process.env.CHROMIUM_PATH,
-      args: ['--no-sandbox', '--disable-dev-shm-usage'],
+      // Dialogs of the system for files cannot be answered by a test: there, files are downloaded and uploaded.
+      args: ['--no-sandbox', '--disable-dev-shm-usage', '--disable-blink-features=FileSystemAccessLocal'],
     },
     screenshot: 'only-on-failure',
   },

@@ -3,12 +3,13 @@ import { longestFile } from '../../core/job/limits';
 import type { Job } from '../../core/job/schema';
 import { issueRevision, type Issue } from '../../core/run/issue-revision';
 import type { WorkedOut } from '../../core/worked-out';
-import { download, fileName } from '../documents/download';
 import type { OpenJob } from '../job/open-job.svelte';
 import { bookRevision } from '../keeping/book-revision';
 import type { Keeping, Opened } from '../keeping/keeping.svelte';
 import { freshKey } from '../keeping/store';
-import { readJobFile, writeJobFile } from '../photo/job-file';
+import { readJobFile } from '../photo/job-file';
+import { canPick, pickToOpen } from './disk-file';
+import { saveJob, type SaveWay } from './save-file';
 import { goTo, recall } from './start-job';
 
 export type DialogName = 'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack' | 'commands';
@@ -18,6 +19,11 @@ export class JobDesk {
   dialog = $state.raw<DialogName | null>(null);
   /** Faults of the last file that could not be opened. */
   faults = $state.raw<readonly Finding[] | null>(null);
+
+  /** The job's file, which something else has changed since: asked before it is written over. */
+  changedFile = $state.raw<string | null>(null);
+  /** What was done and needs no answer. */
+  told = $state.raw<string | null>(null);
 
   readonly #open: OpenJob;
   readonly #keeping: Keeping;
@@ -37,6 +43,7 @@ export class JobDesk {
   close(): void {
     this.dialog = null;
     this.faults = null;
+    this.changedFile = null;
   }
 
   /**
@@ -64,7 +71,13 @@ export class JobDesk {
     return true;
   }
 
-  pickFile(): void {
+  /** A file that the browser lets this page write again is the one that Save file goes to from then on. */
+  async pickFile(): Promise<void> {
+    if (canPick()) {
+      const handle = await pickToOpen();
+      if (handle) await this.take(await handle.getFile(), handle);
+      return;
+    }
     const input = document.createElement('input');
     input.type = 'file';
     input.accept = '.json,application/json';
@@ -73,23 +86,29 @@ export class JobDesk {
   }
 
   /** A sound file opens as a job of its own; a bad one only shows its faults. */
-  async take(file: File | undefined): Promise<void> {
+  async take(file: File | undefined, handle?: FileSystemFileHandle): Promise<void> {
     if (!file) return;
     if (file.size > longestFile) {
       this.faults = [tooLong(file)];
       return;
     }
     const { job, findings, said } = await readJobFile(await file.text(), this.#keeping.photos);
-    if (job) await this.begin(job);
-    else this.faults = findings;
+    if (!job) this.faults = findings;
+    else {
+      await this.begin(job);
+      const { lastModified, size } = file;
+      if (handle) await this.#keeping.files.remember(this.#keeping.id, { handle, lastModified, size });
+    }
     if (said) this.#open.refused = said;
   }
 
-  async saveFile(): Promise<void> {
-    const { job } = this.#open;
-    const { text, said } = await writeJobFile(job, this.#keeping.photos);
-    download(new Blob([text], { type: 'application/json' }), `${fileName(job.name)}.json`);
-    if (said) this.#open.refused = said;
+  async saveFile(way: SaveWay = 'same'): Promise<void> {
+    this.changedFile = null;
+    this.told = null;
+    const saved = await saveJob(this.#open.job, this.#keeping, way);
+    if (saved.kind === 'asks') this.changedFile = saved.file;
+    else if (saved.kind === 'warned') this.#open.refused = saved.said;
+    else if (saved.kind === 'saved') this.told = saved.said;
   }
 
   /**

@@ -6,10 +6,12 @@ import { noHolders, type FirmPiece, type Holders } from './firm-piece';
 import { FirmRack } from './firm-rack.svelte';
 import { HistoryLog, type History } from './history-log';
 import { changesFromTexts } from './history-text';
-import type { IssueWrite, KeptHead, KeptJob, Place } from './kept';
+import { JobFiles } from './job-files';
+import { JobShelf } from './job-shelf';
+import type { IssueWrite, KeptJob, Place } from './kept';
 import { PhotoStore } from './photo-store';
 import { freshKey, JobStore } from './store';
-import { rememberedByTab, rememberInTab } from './tab-memory';
+import { rememberChanging, rememberedByTab, rememberInTab, wasChanging } from './tab-memory';
 
 /**
  * kept: what is on the screen lies on this device. keeping: a write is under way. unavailable: the browser gives no
@@ -69,6 +71,11 @@ export class Keeping {
   /** Beside the jobs: what lies on the firm's rack, and photos. */
   readonly firm: FirmRack;
   readonly photos: PhotoStore;
+  readonly list = new JobShelf(
+    () => this.#store,
+    () => this.#right.inUse(),
+  );
+  readonly files = new JobFiles(() => this.#store);
   screen: Screen | null = null;
 
   #store: JobStore | null = null;
@@ -93,6 +100,7 @@ export class Keeping {
     this.firm = new FirmRack(store);
     this.photos = store?.photos ?? new PhotoStore(null);
     void this.photos.clearUnused().catch(() => undefined);
+    addEventListener('pagehide', () => rememberChanging(this.following ? '' : this.id));
     this.#channel.onmessage = ({ data }: MessageEvent<Written>) => void this.#hear(data);
   }
 
@@ -123,7 +131,9 @@ export class Keeping {
     const found = await this.#read(id);
     if (!found) return null;
     await this.#finish();
-    const isOurs = await this.#right.claim(id);
+    let isOurs = await this.#right.claim(id);
+    // A tab that waited has got it while this page was loaded again.
+    if (!isOurs && wasChanging(id)) isOurs = (await this.#right.takeOver()) === null;
     // Whoever had the right may have used it in the meantime.
     const now = (await this.#store?.read(id))?.stamp === found.kept.stamp ? found : await this.#read(id);
     if (!now) return null;
@@ -150,46 +160,9 @@ export class Keeping {
     if (!this.#writing) void this.#write();
   }
 
-  list(): Promise<KeptHead[]> {
-    return this.#store?.list() ?? Promise.resolve([]);
-  }
-
-  /** Jobs that some tab is changing. */
-  inUse(): Promise<ReadonlySet<string>> {
-    return this.#right.inUse();
-  }
-
   /** Makes this the tab that changes the job; what hinders it is said. */
   async takeOver(): Promise<void> {
     this.message = await this.#right.takeOver();
-  }
-
-  async copy(id: string): Promise<void> {
-    const found = await this.#read(id);
-    if (!found) return;
-    const { job, kept } = found;
-    // A piece of the firm's rack lies in one job only.
-    const copy = {
-      ...job,
-      name: `${job.name}, copy`,
-      rack: job.rack.filter(({ firm }) => firm === undefined),
-    };
-    await this.#store?.add({
-      ...entryOf(copy, kept),
-      id: freshKey(),
-      stamp: freshKey(),
-      keptAt: Date.now(),
-    });
-  }
-
-  /** Marks a job as deleted, or takes the mark off again. */
-  async mark(id: string, isDeleted: boolean): Promise<void> {
-    await this.#store?.mark(id, isDeleted);
-    this.#tellOthers({ id, stamp: '' });
-  }
-
-  async clearDeleted(): Promise<void> {
-    await this.#store?.clearDeleted();
   }
 
   /**

@@ -165,9 +165,14 @@ export class JobStore {
     });
   }
 
-  /** A job that is new to this browser. */
+  /** A job that is new to this browser and stays unopened. */
   async add(job: JobToKeep): Promise<void> {
-    await this.write(job, undefined);
+    const turn = this.#database.transaction(['jobs', 'notes'], 'readwrite');
+    await inOneTurn(turn, async (ask) => {
+      const number = countUp(await turn.objectStore('notes').get(turns));
+      ask(turn.objectStore('jobs').put({ ...job, turn: number }));
+      ask(turn.objectStore('notes').put(String(number), turns));
+    });
   }
 
   /** In the list a deleted job can be put back until it is cleared away. */

@@ -26,7 +26,7 @@ export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
       group: 'Job',
       keys: 'Ctrl+O',
       whileTyping: true,
-      run: () => desk.pickFile(),
+      run: () => void desk.pickFile(),
     },
     {
       name: 'Save file',
@@ -35,6 +35,7 @@ export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
       whileTyping: true,
       run: () => void desk.saveFile(),
     },
+    { name: 'Save as another file', group: 'Job', keys: 'J S', run: () => void desk.saveFile('another') },
     { name: 'Jobs on this device', group: 'Job', keys: 'J J', run: () => (desk.dialog = 'jobs') },
     {
       name: 'Job details',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoJob } from '../../../core/job/demo';
+import { workOutFully } from '../../../core/run/pipeline';
 import { surveyWall } from '../../../core/survey/survey';
 import type { WorkedWall } from '../../../core/worked-out';
 import { packWalls, unpackWalls } from '../../../web/results/changed-walls';
@@ -24,5 +25,16 @@ describe('walls on their way from the worker', () => {
 
   it('is told from a fault of ours when a wall is missing', () => {
     expect(() => unpackWalls([3], [a!])).toThrow('never received');
+  });
+
+  it('sends of a wall that changed only the layouts that did', () => {
+    const [wall] = workOutFully(demoJob()).walls;
+    const steel = wall!.zones.findIndex(({ layout }) => layout);
+    const changed = { ...wall!, survey: surveyWall({ ...wall!.survey.wall, name: 'Renamed' }) };
+    const sent = structuredClone(packWalls([changed], [wall!]));
+    expect(sent[0]).toMatchObject({ zones: { [steel]: { layout: 0 } } });
+    const [received] = unpackWalls(sent, [wall!]);
+    expect(received).toEqual(changed);
+    expect(received!.zones[steel]!.layout).toBe(wall!.zones[steel]!.layout);
   });
 });

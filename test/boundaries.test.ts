@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 /** In the order of the work; a stage reads only stages to its left. */
 const stages = ['job', 'survey', 'zones', 'panels', 'cutting', 'drawings', 'run'];
 /** Beside the stages: every stage may read them. */
-const neighbours = ['core/units', 'core/finding', 'core/geometry'];
+const neighbours = ['core/units', 'core/lengths', 'core/finding', 'core/geometry'];
 
 interface Import {
   readonly file: string;

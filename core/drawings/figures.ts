@@ -1,3 +1,4 @@
+import { figure } from '../lengths';
 import type { Hundredth, Mm } from '../units';
 
 /**
@@ -11,11 +12,7 @@ import type { Hundredth, Mm } from '../units';
  * @example formatMm(1926.5) // '1926,5'
  */
 export function formatMm(length: Mm, decimals = 1): string {
-  const factor = 10 ** decimals;
-  // toFixed(6) first: 0.15 · 10 is 1.4999999999999998 in binary, and a tape knows nothing of that.
-  const rounded = Math.round(Number((Math.abs(length) * factor).toFixed(6))) / factor;
-  const sign = length < 0 && rounded > 0 ? '−' : '';
-  return sign + String(rounded).replace('.', ',');
+  return figure(length, decimals).replace('.', ',');
 }
 
 /** A kernel length in mm. */

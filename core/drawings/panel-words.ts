@@ -1,8 +1,8 @@
 import { usableSize } from '../job/usable-size';
 import type { Panel } from '../panels/panel';
+import type { Hundredth } from '../units';
 import type { EdgeCause } from '../survey/surveyed-wall';
 import { formatHundredth } from './figures';
-import { sizeText } from './figure-text';
 import { causeKey, panelMeasures, type Cutout, type PanelMeasures, type PanelSide } from './panel-measures';
 import type { PanelPlace } from './placed-panels';
 
@@ -16,11 +16,15 @@ export interface PanelWords {
 /** What a fitter does with a closing panel. */
 export const measureFirst = 'measure on the wall before cutting';
 
+/** How a length is written: on paper in mm, on the screen in the job's units. */
+export type WriteLength = (length: Hundredth) => string;
+
 /** A panel in words, for the cut list, the schedule and the setting-out table alike. */
 export function panelWords(
   panel: Panel,
   place: PanelPlace,
   measures: PanelMeasures = panelMeasures(panel, place),
+  write: WriteLength = formatHundredth,
 ): PanelWords {
   if (panel.full) return { cutFor: '–', cutouts: [] };
   const reasons = [
@@ -30,7 +34,7 @@ export function panelWords(
   const cutFor = reasons.length > 0 ? reasons.join('; ') : 'size';
   return {
     cutFor: panel.closing ? `${measureFirst}; ${cutFor}` : cutFor,
-    cutouts: measures.cutouts.map((cutout) => cutoutText(cutout, place)),
+    cutouts: measures.cutouts.map((cutout) => cutoutText(cutout, place, write)),
   };
 }
 
@@ -56,22 +60,22 @@ export function causeText(cause: EdgeCause, { wall, zone }: PanelPlace): string 
 }
 
 /** `notch 156 × 51, 95 from the left, 0 from the foot`; a circle by centre and diameter. */
-export function cutoutText(cutout: Cutout, place: PanelPlace): string {
+export function cutoutText(cutout: Cutout, place: PanelPlace, write: WriteLength = formatHundredth): string {
   const cause = causesText(cutout, place);
   const { left, bottom, right, top } = cutout.box;
   const name = cause ? `${cause}: ${cutoutNoun(cutout)}` : cutoutNoun(cutout);
   if (cutout.circle) {
     const { x, y, diameter } = cutout.circle;
-    return `${name} Ø ${formatHundredth(diameter)}, centre ${formatHundredth(x)} from the left, ${formatHundredth(y)} from the foot`;
+    return `${name} Ø ${write(diameter)}, centre ${write(x)} from the left, ${write(y)} from the foot`;
   }
   if (cutout.kind === 'slant') {
     const level = cutout.sides.includes('head') ? 'head' : 'foot';
     const upright = cutout.sides.includes('right') ? 'right' : 'left';
-    return `${name}, ${formatHundredth(right - left)} along the ${level}, ${formatHundredth(top - bottom)} along the ${upright}`;
+    return `${name}, ${write(right - left)} along the ${level}, ${write(top - bottom)} along the ${upright}`;
   }
-  const size = sizeText(right - left, top - bottom);
+  const size = `${write(right - left)} × ${write(top - bottom)}`;
   const shape = cutout.form === 'free' ? `within ${size}` : size;
-  return `${name} ${shape}, ${formatHundredth(left)} from the left, ${formatHundredth(bottom)} from the foot`;
+  return `${name} ${shape}, ${write(left)} from the left, ${write(bottom)} from the foot`;
 }
 
 /** `notch`, `hole`, `round hole`, `slanted corner`. */

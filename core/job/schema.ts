@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { mostPoints } from '../geometry/homography-faults';
+import { lengthUnits } from '../lengths';
 import * as limits from './limits';
 import { namedFields } from './named-fields';
 
@@ -448,6 +449,12 @@ export const jobSchema = namedFields({
   currency: v.optional(
     v.pipe(v.string(), v.regex(/^[A-Z]{3}$/), v.description('Three letters, as in ISO 4217.')),
     'EUR',
+  ),
+  units: v.optional(
+    v.pipe(
+      v.picklist(lengthUnits),
+      v.description('What lengths are shown and typed in; absent: mm. In the file all are mm.'),
+    ),
   ),
   stock: v.optional(v.pipe(v.array(stockSheet), v.maxLength(limits.mostStock)), []),
   rack: v.optional(

@@ -1,6 +1,7 @@
 import { searchCuttingInSteps } from '../cutting/search';
 import type { Finding } from '../finding';
 import type { Job, Wall } from '../job/schema';
+import { sentenceInUnits, type LengthUnits } from '../lengths';
 import { jobCautions } from '../job/cautions';
 import { jobWarnings } from '../job/warnings';
 import { layOutZoneInSteps, type LayoutRequest } from '../panels/lay-out';
@@ -44,7 +45,13 @@ export function* workOut(
   const deliveries = gatherDeliveries(job, walls);
   const result = function* (plans: Parameters<typeof joinDeliveries>[2]): Steps<WorkedOut> {
     const cutting = yield* joinDeliveries(job, deliveries, plans);
-    return { job, walls, cutting, findings: inOrder([...findings, ...stockFindings(job, cutting)]), steps };
+    return {
+      job,
+      walls,
+      cutting,
+      findings: inOrder(inUnits([...findings, ...stockFindings(job, cutting)], job.units)),
+      steps,
+    };
   };
   const stepsOf = ({ task }: Delivery) => stepsFor(task.panels.length, steps);
   const planning = planDeliveries(deliveries, rackOf(job), searchCuttingInSteps, stepsOf);
@@ -149,6 +156,12 @@ function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {
     ]),
     ...jobCautions(job),
   ];
+}
+
+/** Stages write mm, so that what they found can be kept when only the units change. */
+function inUnits(findings: readonly Finding[], units: LengthUnits = 'mm'): Finding[] {
+  const write = (finding: Finding) => ({ ...finding, text: sentenceInUnits(finding.text, units) });
+  return units === 'mm' ? [...findings] : findings.map(write);
 }
 
 /** The gravest first, otherwise as they come. */

@@ -1,4 +1,5 @@
 import type { MmPoint } from '../../core/job/shape';
+import { finestStep } from '../look/figures';
 
 /** Something on the wall that a moving edge or middle can be brought in line with. */
 export interface SnapLine {
@@ -104,7 +105,9 @@ export function partsOfPoint({ x, y }: MmPoint): SnapPart[] {
   ];
 }
 
-/** To whole millimetres, as a free hand places things. */
+/** To whole millimetres, or sixteenths of an inch, as a free hand places things. */
 export function toWholeMm({ x, y }: MmPoint): MmPoint {
-  return { x: Math.round(x) + 0, y: Math.round(y) + 0 };
+  const step = finestStep();
+  const whole = (length: number) => Math.round(Math.round(length / step) * step * 100) / 100 + 0;
+  return { x: whole(x), y: whole(y) };
 }

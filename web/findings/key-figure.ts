@@ -7,7 +7,7 @@ import { polygonArea, regionArea } from '../../core/geometry/polygon';
 import { buildUpKind } from '../../core/job/build-up-kinds';
 import type { Job } from '../../core/job/schema';
 import type { WorkedOut, WorkedWall } from '../../core/worked-out';
-import { areaFigure, massFigure, metresFigure, percentFigure, withPoint } from '../look/figures';
+import { areaFigure, areaUnit, massFigure, metresFigure, percentFigure, withPoint } from '../look/figures';
 import type { StationName } from '../job/open-job.svelte';
 import { workedWall } from '../schedule/worked-zone';
 
@@ -68,10 +68,10 @@ function surveyFigure({ survey }: WorkedWall): KeyFigure {
   return {
     heading: 'This wall',
     figure: areaFigure(regionArea(survey.usable)),
-    unit: 'm² can be used',
+    unit: `${areaUnit()} can be used`,
     proof: 'Openings, fittings and the rim are taken off with their clearances.',
     rows: [
-      { label: 'Whole wall', value: `${areaFigure(whole)} m²` },
+      { label: 'Whole wall', value: `${areaFigure(whole)} ${areaUnit()}` },
       { label: 'Openings', value: String(openings.length) },
       { label: 'Fittings', value: String(fittings.length) },
     ],
@@ -86,19 +86,25 @@ function zonesFigure({ zones }: WorkedWall): KeyFigure {
   return {
     heading: 'This wall',
     figure: areaFigure(areaWhere(({ magnetic }) => magnetic !== 'none')),
-    unit: 'm² hold magnets',
+    unit: `${areaUnit()} hold magnets`,
     proof: null,
     rows: [
       {
         label: 'On steel panels',
-        value: `${areaFigure(areaWhere(({ magnetic }) => magnetic === 'steel'))} m²`,
+        value: `${areaFigure(areaWhere(({ magnetic }) => magnetic === 'steel'))} ${areaUnit()}`,
       },
       {
         label: 'On coating or film',
-        value: `${areaFigure(areaWhere(({ magnetic }) => magnetic === 'coating'))} m²`,
+        value: `${areaFigure(areaWhere(({ magnetic }) => magnetic === 'coating'))} ${areaUnit()}`,
       },
-      { label: 'To write on', value: `${areaFigure(areaWhere(({ surface }) => surface === 'writable'))} m²` },
-      { label: 'To chalk on', value: `${areaFigure(areaWhere(({ surface }) => surface === 'chalk'))} m²` },
+      {
+        label: 'To write on',
+        value: `${areaFigure(areaWhere(({ surface }) => surface === 'writable'))} ${areaUnit()}`,
+      },
+      {
+        label: 'To chalk on',
+        value: `${areaFigure(areaWhere(({ surface }) => surface === 'chalk'))} ${areaUnit()}`,
+      },
     ],
   };
 }

@@ -1,4 +1,5 @@
 import { keepInStep } from '../../core/job/keep-in-step';
+import type { LengthUnits } from '../../core/lengths';
 import type { Job } from '../../core/job/schema';
 import { findObject, findWall, type ObjectRef } from '../../core/job/shape';
 import { Chosen } from './chosen.svelte';
@@ -46,6 +47,9 @@ export class OpenJob {
   readonly #faultOf: (job: Job) => string | null;
   /** Earlier jobs that were recalled and not yet read: what they are read with. */
   readonly #unread = new WeakMap<Job, (job: Job) => Job | null>();
+
+  /** What lengths are shown and typed in; asked for by every figure on the screen, so it must not change with the job. */
+  readonly units: LengthUnits = $derived(this.#job.units ?? 'mm');
 
   /** Why what a gesture has made so far would be refused; worked out once a change, however often it is asked. */
   readonly gestureFault: string | null = $derived.by(() => (this.settled ? null : this.#faultOf(this.#job)));

@@ -2,6 +2,7 @@ import { demoJob } from '../../core/job/demo';
 import { readJobObject } from '../../core/job/read';
 import type { Job } from '../../core/job/schema';
 import type { Keeping, Opened } from '../keeping/keeping.svelte';
+import { sentence } from '../look/figures';
 import { OpenJob, type StationName } from '../job/open-job.svelte';
 import { stations } from '../stations/stations';
 
@@ -34,7 +35,7 @@ export function goTo(open: OpenJob, wallId: string, station: string): void {
 /** The first reason why a job could not be opened again once it is saved. */
 function faultOf(job: Job): string | null {
   const text = readJobObject(job).findings[0]?.text;
-  return text === undefined ? null : withoutPath(text);
+  return text === undefined ? null : sentence(withoutPath(text));
 }
 
 /** "walls[0].outline (wall A) crosses …" as it is said where there is no file yet: "Wall A crosses …". */

@@ -2,6 +2,7 @@ import { defaultFitting, defaultOpening } from '../../core/job/defaults';
 import { fittingKinds, openingKinds } from '../../core/job/schema';
 import type { MmBox } from '../../core/job/shape';
 import { kindName } from '../job/changes/names';
+import { acceptedLengths } from '../tapes/parse-length';
 import { readLength } from '../tapes/read-length';
 import { splitRows, type TextRow } from './split-rows';
 
@@ -111,7 +112,7 @@ function readRow(row: TextRow, columns: readonly (ColumnHead | undefined)[], sta
   const usual = as === 'opening' ? defaultOpening(kind) : defaultFitting(kind);
 
   const left = readCell(cellOf('from left'), -Infinity, 'Write how far it is from the left');
-  if (!left) return fail('from left', 'Write how far it is from the left, such as 1200 or 1.2 m.');
+  if (!left) return fail('from left', `Write how far it is from the left, ${acceptedLengths()}.`);
   if ('fault' in left) return fail('from left', left.fault);
   const floor = readCell(cellOf('from floor'), -Infinity, 'Write how high it is above the floor');
   if (floor && 'fault' in floor) return fail('from floor', floor.fault);

@@ -3,7 +3,7 @@ import { panelWords } from '../../core/drawings/panel-words';
 import { boxOf, polygonArea } from '../../core/geometry/polygon';
 import type { Panel } from '../../core/panels/panel';
 import type { JobSheet, WorkedOut, WorkedWall, WorkedZone } from '../../core/worked-out';
-import { areaFigure, withPoint } from '../look/figures';
+import { areaFigure, hundredthFigure, withPoint } from '../look/figures';
 
 /** A row of the panels' schedule before its words are asked for; lengths in hundredths, wall frame. */
 export interface PanelRow {
@@ -57,7 +57,7 @@ export function rowInWords(
   const stock = worked.job.stock.find(({ id }) => id === panel.stock);
   if (!stock) return { cutFor: '', note: '' };
   const place = { wall: wall.survey, zone: zone.area, stock };
-  const { cutFor, cutouts } = panelWords(panel, place, panelMeasures(panel, place));
+  const { cutFor, cutouts } = panelWords(panel, place, panelMeasures(panel, place), hundredthFigure);
   const notes = [...(panel.sliver ? ['sliver: narrower than the least width'] : []), ...cutouts];
   return { cutFor: withPoint(cutFor), note: withPoint(notes.join('; ')) };
 }

@@ -1,8 +1,8 @@
-import { lengthFigure } from '../look/figures';
+import { lengthFigure, lengthWords } from '../look/figures';
 import { readLength } from '../tapes/read-length';
 import { parseCount, parsePrice, type Entry } from './parse-entry';
 
-/** A length as it stands in a field, in mm. */
+/** A length in mm as it stands in a field, in the job's units. */
 export function writeLength(length: number): string {
   return lengthFigure(length);
 }
@@ -21,7 +21,7 @@ export function parseSize(text: string): Entry<number> {
 export function parseMargin(text: string): Entry<number> {
   const entry = parseSize(text);
   return 'value' in entry && entry.value > mostMargin
-    ? { fault: `Type at most ${mostMargin} mm: a larger change is another zone.` }
+    ? { fault: `Type at most ${lengthWords(mostMargin)}: a larger change is another zone.` }
     : entry;
 }
 

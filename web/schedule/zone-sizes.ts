@@ -1,7 +1,7 @@
 import { countText } from '../../core/drawings/figure-text';
 import type { ZoneEdge } from '../../core/job/zone-edges';
 import type { ZoneAdvice } from '../../core/run/zone-advice';
-import { lengthFigure } from '../look/figures';
+import { areaFigure, areaUnit, lengthWords } from '../look/figures';
 
 /** The edges of a zone as one names them. */
 export const edgeNames: readonly { readonly edge: ZoneEdge; readonly label: string }[] = [
@@ -19,7 +19,7 @@ export function changeInWords({ edges }: Pick<ZoneAdvice, 'edges'>): string {
       const by = edges[edge]!;
       const isSide = edge === 'left' || edge === 'right';
       const word = isSide ? (by > 0 ? 'wider' : 'narrower') : by > 0 ? 'taller' : 'shorter';
-      return `${lengthFigure(Math.abs(by))} mm ${word} ${isSide ? 'on the' : 'at the'} ${label}`;
+      return `${lengthWords(Math.abs(by))} ${word} ${isSide ? 'on the' : 'at the'} ${label}`;
     })
     .join(', ');
 }
@@ -31,10 +31,10 @@ export function savingInWords({ saves }: Pick<ZoneAdvice, 'saves'>): string {
     saves.cutPanels > 0 && countText(saves.cutPanels, 'cut panel'),
     saves.money,
   ].filter((gain) => typeof gain === 'string');
-  const area = Math.abs(saves.area).toFixed(2);
+  const area = areaFigure(Math.abs(saves.area) * 1e10);
   const prices = [
     saves.cutPanels < 0 && `${countText(-saves.cutPanels, 'cut panel')} more`,
-    area !== '0.00' && `${area} m² ${saves.area > 0 ? 'less' : 'more'} steel`,
+    area !== '0.00' && `${area} ${areaUnit()} ${saves.area > 0 ? 'less' : 'more'} steel`,
   ].filter((price) => typeof price === 'string');
   return `saves ${gains.join(', ')}${prices.length > 0 ? `, with ${prices.join(' and ')}` : ''}`;
 }

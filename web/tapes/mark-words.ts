@@ -2,6 +2,7 @@ import type { Marked } from '../../core/zones/running-marks';
 import type { Wall } from '../../core/job/schema';
 import type { Selection } from '../job/open-job.svelte';
 import { nameOfObject, nameOfWall } from '../job/changes/names';
+import { lengthFigure } from '../look/figures';
 import { nameOfLine } from '../job/changes/survey-lines';
 import type { TapeMark, TapeMarked } from './tape-marks';
 
@@ -16,9 +17,9 @@ export function wordsOfMarked(wall: Wall, { kind, id, edge }: TapeMarked): strin
   return `${edgeWords[edge]} of ${name}`;
 }
 
-/** A place on the tape in mm, without needless decimals. */
+/** A place on the tape, without needless decimals. */
 export function figureOf(hundredths: number): string {
-  return String(hundredths / 100);
+  return lengthFigure(hundredths / 100);
 }
 
 /** Whether something at a mark is what is chosen. */

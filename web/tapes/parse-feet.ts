@@ -1,7 +1,6 @@
+import { inch } from '../../core/lengths';
 import type { Mm } from '../../core/units';
 
-/** International yard and pound agreement, 1959: 25.4 mm exactly. */
-const inch: Mm = 25.4;
 const inchesInFoot = 12;
 
 /** Fractions that keyboards and spreadsheets write as one sign. */

@@ -1,5 +1,6 @@
 import type { Mm } from '../../core/units';
-import { acceptedLengths, parseLength } from './parse-length';
+import { shownUnits } from '../look/shown-units';
+import { acceptedLengths, parseLength, saysMetric } from './parse-length';
 
 /** What was typed: a length, or what is wrong with it in a sentence. */
 export type TypedLength = { readonly value: Mm } | { readonly fault: string };
@@ -12,12 +13,21 @@ export type TypedLength = { readonly value: Mm } | { readonly fault: string };
  */
 export function readLength(text: string, least: Mm, wanted: string): TypedLength {
   const doubtful = /^\s*[+−-]?([1-9]\d{0,2})([.,])(\d{3})\s*(mm)?\s*$/i.exec(text);
-  if (doubtful) {
+  // Metres are written to three places, so there nothing is doubtful.
+  if (doubtful && (shownUnits() !== 'm' || doubtful[4])) {
     const [, whole, mark, rest] = doubtful;
     return {
       fault: `${whole}${mark}${rest} could be ${whole}${rest} or ${Number(`${whole}.${rest}`)}; leave the “${mark}” out, or write m.`,
     };
   }
   const value = parseLength(text);
-  return value === null || value < least ? { fault: `${wanted}, ${acceptedLengths}.` } : { value };
+  return value === null || value < least ? { fault: `${wanted}, ${acceptedLengths()}.` } : { value };
+}
+
+/**
+ * Whether someone typed back what stands in a field. Feet and inches are shown to a sixteenth, so the length that they
+ * say may not be the one that they stand for, and that one must not move. A metric length is always meant as typed.
+ */
+export function isTypedBack<T>(draft: string, typed: T | undefined, shown: T | undefined): boolean {
+  return typed !== undefined && typed === shown && !saysMetric(draft);
 }

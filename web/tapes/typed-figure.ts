@@ -16,6 +16,7 @@ import { nameOfObject } from '../job/changes/names';
 import { moveBy, moveWallEdge, stretchTo } from '../job/changes/objects';
 import { stretchTogether } from '../job/changes/zone-size';
 import { setLine } from '../job/changes/survey-lines';
+import { lengthFigure } from '../look/figures';
 import type { TapeMarked } from './tape-marks';
 
 export type Axis = 'x' | 'y';
@@ -107,10 +108,13 @@ function stretchedBox({ x, y, width, height }: MmBox, edge: Marked['edge'], by: 
 }
 
 function faultOfStretch({ x, y, width, height }: MmBox, edge: Marked['edge'], name: string): string {
-  if (edge === 'left') return `The left edge of ${name} stays left of its right edge at ${x + width}.`;
-  if (edge === 'right') return `The right edge of ${name} stays right of its left edge at ${x}.`;
-  if (edge === 'bottom') return `The lower edge of ${name} stays below its upper edge at ${y + height}.`;
-  return `The upper edge of ${name} stays above its lower edge at ${y}.`;
+  if (edge === 'left')
+    return `The left edge of ${name} stays left of its right edge at ${lengthFigure(x + width)}.`;
+  if (edge === 'right')
+    return `The right edge of ${name} stays right of its left edge at ${lengthFigure(x)}.`;
+  if (edge === 'bottom')
+    return `The lower edge of ${name} stays below its upper edge at ${lengthFigure(y + height)}.`;
+  return `The upper edge of ${name} stays above its lower edge at ${lengthFigure(y)}.`;
 }
 
 /** Corners of a free shape that stand at one mark go together. */

@@ -1,6 +1,7 @@
 import type { Wall } from '../../core/job/schema';
 import type { NamedChange } from '../job/changes/named-change';
 import { setLayout } from '../job/changes/zones';
+import { lengthFigure } from '../look/figures';
 import type { JointMarked } from './tape-marks';
 import type { Axis } from './typed-figure';
 
@@ -22,7 +23,10 @@ export function changeForJoint(
   const staggered = (wall.zones.find((zone) => zone.id === id)?.layout?.stagger ?? 0) !== 0;
   const at = staggered ? tidy(start[axis] + to - from) : to;
   const picked = axis === 'x' ? { x: at, y: start.y } : { x: start.x, y: at };
-  return { name: `Start panels of ${id} at ${at}`, change: setLayout(wall.id, id, { start: picked }).change };
+  return {
+    name: `Start panels of ${id} at ${lengthFigure(at)}`,
+    change: setLayout(wall.id, id, { start: picked }).change,
+  };
 }
 
 /** To 0.01 mm, the step of the clipping kernel. */

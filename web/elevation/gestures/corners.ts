@@ -3,6 +3,7 @@ import { newFitting, newOpening, newWall, newZone } from '../../../core/job/defa
 import type { Fitting, Job, Opening, Vertex, Wall, Zone } from '../../../core/job/schema';
 import type { MmPoint, Placed } from '../../../core/job/shape';
 import type { Mm } from '../../../core/units';
+import { lengthFigure } from '../../look/figures';
 import { readLength } from '../../tapes/read-length';
 import { redrawOutline } from '../../job/changes/objects';
 import { putInFitting, putInOpening, putInZone } from '../../job/changes/put-in';
@@ -102,7 +103,7 @@ function addCorner(hand: Hand, corners: Corners, at: MmPoint): void {
   const last = corners.placed.at(-1);
   if (last && last.x === at.x && last.y === at.y) return;
   hand.corners = { placed: [...corners.placed, at], next: null, typed: '', fault: null };
-  hand.said = `Corner ${corners.placed.length + 1} at ${at.x}, ${at.y}`;
+  hand.said = `Corner ${corners.placed.length + 1} at ${lengthFigure(at.x)}, ${lengthFigure(at.y)}`;
 }
 
 function setFirstCorner(hand: Hand): void {

@@ -2,6 +2,7 @@ import { pointOf, type ObjectRef } from '../../../core/job/shape';
 import { copyBeside, takeOutChosen, type Done } from '../../arrange/arrange';
 import { moveSeveral } from '../../job/changes/several';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
+import { finestStep } from '../../look/figures';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
 import { chooseObject } from './choose';
@@ -17,7 +18,7 @@ const directions: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 /**
- * A key pressed on the drawing. Arrows nudge by 1 mm, with Shift by 10; a held arrow is one change to undo.
+ * A key pressed on the drawing. Arrows nudge by 1 mm (or a sixteenth of an inch), with Shift by 10; a held arrow is one change to undo.
  *
  * @param escapeGesture ends a running gesture; false if there was none
  */
@@ -33,7 +34,7 @@ function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
   if (event.key === 'Tab') return walk(hand, event.shiftKey ? -1 : 1);
   if (hand.corners) return drawByKey(hand, event.key);
   const direction = directions[event.key];
-  if (direction) return nudge(hand, direction, event.shiftKey ? 10 : 1, event.repeat);
+  if (direction) return nudge(hand, direction, (event.shiftKey ? 10 : 1) * finestStep(), event.repeat);
   if (event.key === 'Delete' || event.key === 'Backspace') return takeOut(hand);
   if (event.key === 'Enter' && hand.tool.kind === 'put-in') {
     putInMiddle(hand, hand.tool);

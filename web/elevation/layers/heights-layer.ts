@@ -1,4 +1,5 @@
 import type { Box } from '../../../core/geometry/polygon';
+import { lengthFigure } from '../../look/figures';
 import type { UsualHeight } from '../usual-heights';
 import { acrossOf, condensed, downOf, inks, strokeLine, type Pen } from './pen';
 
@@ -15,7 +16,7 @@ export function paintHeights(pen: Pen, heights: readonly UsualHeight[], { left, 
       strokeLine(pen, [x1, y, x2, y], inks.soft, 1, [3, 5]);
       // The lower limit has its name below the line, so that narrow bands keep both.
       const isLower = height === from && from !== to;
-      const [text, x, down] = [`${name} ${height}`, x2 - 6, isLower ? y + 14 : y - 5] as const;
+      const [text, x, down] = [`${name} ${lengthFigure(height)}`, x2 - 6, isLower ? y + 14 : y - 5] as const;
       context.strokeStyle = 'rgb(251 250 242 / 85%)';
       context.lineWidth = 4;
       context.strokeText(text, x, down);

@@ -1,5 +1,6 @@
 import type { Panel } from '../../../core/panels/panel';
 import { boxOf, isRectilinear } from '../../../core/geometry/polygon';
+import { hundredthFigure } from '../../look/figures';
 import { condensed, inks, screenBox, strokePolygon, traceRing, type Pen } from './pen';
 
 export interface PanelsDrawing {
@@ -68,7 +69,7 @@ function paintMarks({ context, frame }: Pen, panels: readonly Panel[]): void {
     context.fillText(number, x + 5, y + height - 6);
     // Of a notched panel the size over all would mislead; its row in the schedule says all.
     if (panel.full || height < 40 || !isPlainRectangle(panel)) continue;
-    const size = `${figure(box.right - box.left)} × ${figure(box.top - box.bottom)}`;
+    const size = `${hundredthFigure(box.right - box.left)} × ${hundredthFigure(box.top - box.bottom)}`;
     sizes.push(() => {
       if (context.measureText(size).width <= width - 8)
         context.fillText(size, x + width / 2, y + height / 2 - 4);
@@ -87,11 +88,6 @@ function isPlainRectangle({ outline }: Panel): boolean {
 /** `A-Z1-07` → `07`, as on the setting-out sheets and in the schedule. */
 function numberOf(mark: string): string {
   return mark.slice(mark.lastIndexOf('-') + 1);
-}
-
-/** Hundredths as a dimension in mm; whole where it is whole. */
-function figure(hundredths: number): string {
-  return String(Math.round(hundredths / 10) / 10);
 }
 
 let pattern: { readonly of: CanvasRenderingContext2D; readonly fill: CanvasPattern | string } | null = null;

@@ -19,7 +19,7 @@ async function type(page: Page, label: string, text: string): Promise<void> {
 test('a job is shown and typed in feet and inches, and nothing of it moves by that', async ({ page }) => {
   await startWall(page);
   await page.getByLabel('Put in').and(page.locator('select')).selectOption({ label: 'door' });
-  await page.getByRole('tabpanel').getByRole('button', { name: 'Put it in' }).click();
+  await page.getByRole('tabpanel').getByRole('button', { name: 'Put in', exact: true }).click();
   await type(page, 'door D1, from left', '301');
   const before = await saved(page);
 

@@ -5,7 +5,16 @@ const focused = (page: Page) => page.locator(':focus');
 
 /** Every station and every part of its schedule. */
 const parts = {
-  Survey: ['Openings and fittings', 'Wall', 'Corners', 'Check measures', 'Joints of the ground', 'Arrange'],
+  Survey: [
+    'Openings and fittings',
+    'Wall',
+    'Corners',
+    'Check measures',
+    'Joints of the ground',
+    'Ground',
+    'Fixing points',
+    'Arrange',
+  ],
   Zones: ['Zones', 'Corners', 'Arrange'],
   Panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   Drawings: ['Documents', 'Revisions'],

@@ -156,7 +156,13 @@ export function removeStock(job: Job, id: string): Job {
 
 /** `prefix` followed by the lowest number that no opening, fitting or zone of the wall has. */
 export function freshId(wall: Wall, prefix: string): string {
-  const objects = [...wall.openings, ...wall.fittings, ...wall.zones, ...(wall.lines ?? [])];
+  const objects = [
+    ...wall.openings,
+    ...wall.fittings,
+    ...wall.zones,
+    ...(wall.lines ?? []),
+    ...(wall.fixingPoints ?? []),
+  ];
   const taken = new Set(objects.map((object) => object.id));
   for (let n = 1; ; n++) if (!taken.has(prefix + n)) return prefix + n;
 }

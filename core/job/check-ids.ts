@@ -4,7 +4,7 @@ import type { Job } from './schema';
 
 /**
  * Ids name one thing each (stock sheets, rack pieces, walls, revisions and photos in the job; openings, fittings,
- * lines and zones together in a wall, its pinned photos by themselves), can stand in a file's name, and make marks that no two panels share.
+ * lines, fixing points and zones together in a wall, its pinned photos by themselves), can stand in a file's name, and make marks that no two panels share.
  */
 export function checkIds(job: Job): Finding[] {
   const lists: Path[][] = [
@@ -15,7 +15,7 @@ export function checkIds(job: Job): Finding[] {
     (job.photos ?? []).map((_, i) => ['photos', i]),
     ...job.walls.map((wall, w) => (wall.pins ?? []).map((_, i): Path => ['walls', w, 'pins', i])),
     ...job.walls.map((wall, w) =>
-      (['openings', 'fittings', 'lines', 'zones'] as const).flatMap((list) =>
+      (['openings', 'fittings', 'lines', 'fixingPoints', 'zones'] as const).flatMap((list) =>
         (wall[list] ?? []).map((_, i): Path => ['walls', w, list, i]),
       ),
     ),

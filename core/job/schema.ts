@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { mostPoints } from '../geometry/homography-faults';
 import { lengthUnits } from '../lengths';
+import { fixingPointSchema, groundSchema } from './ground-schema';
 import * as limits from './limits';
 import { namedFields } from './named-fields';
 
@@ -312,6 +313,13 @@ const wall = namedFields({
   fittings: v.optional(v.pipe(v.array(fitting), v.maxLength(limits.mostObjectsOfAKind)), []),
   lines: v.optional(v.pipe(v.array(surveyLine), v.maxLength(limits.mostObjectsOfAKind))),
   checkMeasures: v.optional(v.pipe(v.array(checkMeasure), v.maxLength(limits.mostObjectsOfAKind))),
+  ground: v.optional(groundSchema),
+  fixingPoints: v.optional(v.pipe(v.array(fixingPointSchema), v.maxLength(limits.mostObjectsOfAKind))),
+  surveyed: v.optional(
+    v.pipe(v.boolean(), v.description('false: put down for a budget, not measured on site.')),
+  ),
+  surveyedBy: v.optional(text),
+  surveyedOn: v.optional(v.pipe(text, v.description('ISO 8601 day.'))),
   zones: v.optional(v.pipe(v.array(zone), v.maxLength(limits.mostObjectsOfAKind)), []),
   photo: v.optional(wallPhoto),
   pins: v.optional(v.pipe(v.array(pin), v.maxLength(limits.mostObjectsOfAKind))),

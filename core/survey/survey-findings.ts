@@ -3,6 +3,7 @@ import { difference } from '../geometry/clip';
 import { boxContains, boxOf, isBox, perimeter, regionArea, type Polygon } from '../geometry/polygon';
 import type { Fitting, Opening, Wall } from '../job/schema';
 import { measureFindings } from './check-measures';
+import { groundFindings } from './ground-findings';
 import type { KeepOut, SurveyedWall } from './surveyed-wall';
 
 /** Check measures that the drawing misses, objects that are off the wall, and a wall of which nothing is left. */
@@ -12,7 +13,7 @@ export function surveyFindings(
   keepOuts: readonly KeepOut[],
   usable: SurveyedWall['usable'],
 ): Finding[] {
-  const findings = measureFindings(wall);
+  const findings = [...measureFindings(wall), ...groundFindings(wall)];
   const placed: readonly (Opening | Fitting)[] = [...wall.openings, ...wall.fittings];
   keepOuts.forEach((keepOut, i) => {
     const finding = offTheWall(wall, whole, keepOut, placed[i]!);

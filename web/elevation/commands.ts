@@ -1,5 +1,6 @@
 import type { Command } from '../commands/command';
 import type { StationName } from '../job/open-job.svelte';
+import { finestStep, lengthWords } from '../look/figures';
 import type { Hand } from './hand.svelte';
 import { surveyTools, zoneTools, type ToolChoice } from './tool';
 
@@ -41,10 +42,10 @@ export function drawingCommands(hand: Hand): readonly Command[] {
       ...key('Choose the object before', 'Shift+Tab', { key: 'Tab', shiftKey: true }),
       whyNot: hand.wall ? null : 'there is no wall',
     },
-    key('Move 1 mm left', 'ArrowLeft', { key: 'ArrowLeft' }, 'nudge Shift 10'),
-    key('Move 1 mm right', 'ArrowRight', { key: 'ArrowRight' }, 'nudge Shift 10'),
-    key('Move 1 mm up', 'ArrowUp', { key: 'ArrowUp' }, 'nudge Shift 10'),
-    key('Move 1 mm down', 'ArrowDown', { key: 'ArrowDown' }, 'nudge Shift 10'),
+    key(`Move ${lengthWords(finestStep())} left`, 'ArrowLeft', { key: 'ArrowLeft' }, 'nudge Shift 10'),
+    key(`Move ${lengthWords(finestStep())} right`, 'ArrowRight', { key: 'ArrowRight' }, 'nudge Shift 10'),
+    key(`Move ${lengthWords(finestStep())} up`, 'ArrowUp', { key: 'ArrowUp' }, 'nudge Shift 10'),
+    key(`Move ${lengthWords(finestStep())} down`, 'ArrowDown', { key: 'ArrowDown' }, 'nudge Shift 10'),
     key('Copy beside itself', 'Ctrl+D', { key: 'd', ctrlKey: true }),
     key('Delete', 'Delete', { key: 'Delete' }, 'take out remove'),
     key('Let go of everything', 'Escape', { key: 'Escape' }),

@@ -1,4 +1,5 @@
 import type { FittingKind, OpeningKind } from '../../core/job/defaults';
+import type { FixingPoint } from '../../core/job/ground-schema';
 import type { StationName } from '../job/open-job.svelte';
 
 /** What the hand does next on the drawing. */
@@ -8,6 +9,8 @@ export type Tool =
   | { readonly kind: 'put-in'; readonly of: 'opening'; readonly what: OpeningKind }
   | { readonly kind: 'put-in'; readonly of: 'fitting'; readonly what: FittingKind }
   | { readonly kind: 'put-in'; readonly of: 'zone'; readonly what: 'zone' | 'whole-sheets' }
+  /** A click puts a fixing point there. */
+  | { readonly kind: 'mark'; readonly what: FixingPoint['kind'] }
   /** Corner after corner, until the first is met again. */
   | { readonly kind: 'corners'; readonly of: CornersOf };
 
@@ -57,6 +60,9 @@ export const surveyTools: readonly ToolChoice[] = [
   fitting('Pipe', 'P P', 'pipe'),
   fitting('Beam end', 'P B', 'beam-end'),
   { label: 'Free fitting', keys: 'P F', tool: { kind: 'corners', of: 'fitting' } },
+  { label: 'Stud', keys: 'P M', tool: { kind: 'mark', what: 'stud' } },
+  { label: 'Pattress', keys: 'P E', tool: { kind: 'mark', what: 'pattress' } },
+  { label: 'Hole', keys: 'P X', tool: { kind: 'mark', what: 'hole' } },
   { label: 'Outline', keys: 'P U', tool: { kind: 'corners', of: 'outline' } },
 ];
 

@@ -36,6 +36,15 @@ export function showFinding(open: OpenJob, finding: Finding): void {
   if (wanted && !shownAt(open.station, place)) open.station = wanted;
   else if (zonesHide) open.station = 'zones';
   open.selection = place.selection;
+  if (isAboutGround(finding)) {
+    open.station = 'survey';
+    open.showLeaf('survey', 'Ground');
+  }
+}
+
+/** Said and mended in one part of the schedule, not on the drawing. */
+function isAboutGround({ code }: Finding): boolean {
+  return code === 'not-surveyed' || code.startsWith('ground-');
 }
 
 /** Openings and fittings can be seen at every station with an elevation; panels only at theirs. */

@@ -38,6 +38,8 @@ export class OpenJob {
   /** The selection and whatever is chosen beside it. */
   readonly chosen = new Chosen(this);
   station = $state.raw<StationName>('survey');
+  /** The part of the schedule that is shown at each station; absent: its first. */
+  leaves = $state.raw<Partial<Record<StationName, string>>>({});
   /** Why the last change was not made, in a sentence; null after one that was. */
   refused = $state.raw<string | null>(null);
 
@@ -125,6 +127,11 @@ export class OpenJob {
     this.#done = [];
     this.#undone = [];
     this.#replace(job);
+  }
+
+  /** A part of a station's schedule; who is there sees it at once. */
+  showLeaf(station: StationName, leaf: string): void {
+    this.leaves = { ...this.leaves, [station]: leaf };
   }
 
   showWall(id: string): void {

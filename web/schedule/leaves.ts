@@ -2,7 +2,16 @@ import type { StationName } from '../job/open-job.svelte';
 
 /** The parts of a station's schedule; the first is shown when one arrives. */
 export const leavesOf = {
-  survey: ['Openings and fittings', 'Wall', 'Corners', 'Check measures', 'Joints of the ground', 'Arrange'],
+  survey: [
+    'Openings and fittings',
+    'Wall',
+    'Corners',
+    'Check measures',
+    'Joints of the ground',
+    'Ground',
+    'Fixing points',
+    'Arrange',
+  ],
   zones: ['Zones', 'Corners', 'Arrange'],
   panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   drawings: ['Documents', 'Revisions'],

@@ -37,6 +37,11 @@ export function parseOptionalSize(text: string): Entry<number | undefined> {
   return text.trim() === '' ? { value: undefined } : parseSize(text);
 }
 
+/** As `parseAllowance`, or nothing. */
+export function parseOptionalAllowance(text: string): Entry<number | undefined> {
+  return text.trim() === '' ? { value: undefined } : parseAllowance(text);
+}
+
 /** As `parsePrice`, or nothing. */
 export function parseOptionalPrice(text: string): Entry<number | undefined> {
   return text.trim() === '' ? { value: undefined } : parsePrice(text);

@@ -1,5 +1,5 @@
 import type { SheetCount, WholeSize, WholeSizes } from '../../core/panels/whole-sheets';
-import { lengthFigure } from '../look/figures';
+import { lengthFigure, lengthWords } from '../look/figures';
 
 /** "3 × 2 sheets + 140 mm in width" */
 export function sheetsInWords({ across, up }: SheetCount): string {
@@ -27,6 +27,6 @@ export function noSizeInWords(sizes: WholeSizes): string {
 }
 
 function restInWords(over: number, open: number, side: string): string[] {
-  if (over > 0) return [` + ${lengthFigure(over)} mm in ${side}`];
-  return open > 0 ? [` + ${lengthFigure(open)} mm of open joint in ${side}`] : [];
+  if (over > 0) return [` + ${lengthWords(over)} in ${side}`];
+  return open > 0 ? [` + ${lengthWords(open)} of open joint in ${side}`] : [];
 }

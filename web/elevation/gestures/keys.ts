@@ -7,6 +7,7 @@ import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
 import { chooseObject } from './choose';
 import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
+import { markInMiddle } from './mark-fixing-point';
 import { putInMiddle } from './put-in';
 import { changeable } from './what-can-change';
 
@@ -40,6 +41,7 @@ function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
     putInMiddle(hand, hand.tool);
     return true;
   }
+  if (event.key === 'Enter' && hand.tool.kind === 'mark') return markInMiddle(hand, hand.tool.what);
   return viewKey(hand, event.key);
 }
 

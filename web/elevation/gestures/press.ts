@@ -9,6 +9,7 @@ import { dragObject } from './drag-object';
 import { dragSeveral } from './drag-several';
 import { frameChoice } from './frame-choice';
 import { hasTravelled, type Gesture, type HandEvent } from './gesture';
+import { markFixingPoint } from './mark-fixing-point';
 import { moveCorner } from './move-corner';
 import { pan } from './pan';
 import { putIn } from './put-in';
@@ -20,6 +21,7 @@ import { canChange, changeable, chosenObject } from './what-can-change';
 export function press(hand: Hand, start: HandEvent): Gesture | null {
   const { tool, wall } = hand;
   if (tool.kind === 'put-in') return putIn(hand, start, tool);
+  if (tool.kind === 'mark') return tapOrPan(hand, start, (event) => markFixingPoint(hand, tool.what, event));
   if (tool.kind === 'corners') return tapOrPan(hand, start, (event) => setCornerDown(hand, tool.of, event));
   if (!wall) return pan(hand, start);
   const handle = pressHandle(hand, start);

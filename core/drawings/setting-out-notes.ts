@@ -10,6 +10,7 @@ export function readingNote(wall: WorkedWall): string {
   const steel = wall.zones.some(({ layout }) => layout !== null);
   const closing = wall.zones.some(({ layout }) => layout?.panels.some((panel) => panel.closing));
   return [
+    ...(wall.survey.wall.surveyed === false ? ['Budget only: subject to survey.'] : []),
     `Seen square-on. ${datumNote(wall)}`,
     ...(steel
       ? [

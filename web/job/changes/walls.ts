@@ -8,6 +8,7 @@ import {
   removeWall,
   resizeOutline,
 } from '../../../core/job/changes';
+import { addQuickWall, type QuickWall } from '../../../core/job/quick-wall';
 import type { Rim, Wall } from '../../../core/job/schema';
 import { findWall, type MmPoint, type ObjectRef } from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
@@ -15,6 +16,11 @@ import { nameOfWall } from './names';
 
 export function putUpWall(wall: Wall): NamedChange {
   return { name: `Add ${nameOfWall(wall.id)}`, change: (job) => addWall(job, wall) };
+}
+
+/** A wall with its openings and zone in one change. */
+export function putUpQuickWall(wall: QuickWall, id: string): NamedChange {
+  return { name: `Add ${nameOfWall(id)}`, change: (job) => addQuickWall(job, wall) };
 }
 
 export function takeDownWall(wallId: string): NamedChange {

@@ -8,7 +8,7 @@ test('a wall in two minutes: figures, a zone, not surveyed; then its ground and 
   page,
 }) => {
   await startWall(page);
-  await page.getByRole('button', { name: 'Add wall' }).click();
+  await page.getByRole('button', { name: 'Add wall', exact: true }).click();
   const dialog = page.getByRole('dialog', { name: 'Add a wall' });
   await dialog.getByLabel('Width, mm').fill('5400');
   await dialog.getByLabel('Height, mm').fill('2700');

@@ -8,6 +8,7 @@ const parts = {
   Survey: [
     'Openings and fittings',
     'Wall',
+    'Room',
     'Corners',
     'Check measures',
     'Joints of the ground',

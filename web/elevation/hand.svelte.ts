@@ -7,6 +7,7 @@ import type { OpenJob } from '../job/open-job.svelte';
 import type { NamedChange } from '../job/changes/named-change';
 import type { Results } from '../results/results.svelte';
 import type { HandEvent } from './gestures/gesture';
+import { Room } from './room.svelte';
 import type { Guide } from './snap';
 import { choose, toolsAt, type Tool } from './tool';
 import { View } from './view.svelte';
@@ -40,6 +41,7 @@ const snapReach = 8;
 export class Hand {
   readonly open: OpenJob;
   readonly view = new View();
+  readonly room: Room;
   readonly #results: Results;
   #chosenTool = $state.raw<{ readonly tool: Tool; readonly station: string }>({ tool: choose, station: '' });
 
@@ -60,6 +62,7 @@ export class Hand {
   constructor(open: OpenJob, results: Results) {
     this.open = open;
     this.#results = results;
+    this.room = new Room(open, results);
   }
 
   get wall(): Wall | undefined {
@@ -122,6 +125,13 @@ export class Hand {
     this.view.fit(this.wallBox, this.#above);
   }
 
+  /** The wall with its room beside it, or alone; either is shown whole. */
+  showRoom(wanted: boolean): void {
+    this.room.wanted = wanted;
+    this.fit();
+    this.said = wanted ? 'The room in one strip' : 'This wall alone';
+  }
+
   /** The drawing has another size. */
   resize(width: number, height: number): void {
     this.view.resize(width, height, this.wallBox, this.#above);
@@ -132,7 +142,9 @@ export class Hand {
     return this.hasStrip ? 36 : 52;
   }
 
+  /** What "Fit" shows: the wall, or its room. */
   get wallBox() {
+    if (this.room.strip) return this.room.strip.box;
     return this.wall ? boxOfVertices(this.wall.outline) : { x: 0, y: 0, width: 5000, height: 2700 };
   }
 

@@ -23,6 +23,11 @@ export class View {
     this.fitted = true;
   }
 
+  /** Another datum for what is seen: nothing moves on the screen, and what was fitted is so still. */
+  shift(dx: number, dy: number): void {
+    this.frame = panned(this.frame, dx, dy);
+  }
+
   panBy(dx: number, dy: number): void {
     this.frame = panned(this.frame, dx, dy);
     this.fitted = false;

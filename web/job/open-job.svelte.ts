@@ -79,6 +79,10 @@ export class OpenJob {
   get isSound(): boolean {
     return this.gestureFault === null;
   }
+  /** The job as it was before the gesture under way, or as it is. */
+  get startJob(): Job {
+    return this.#gestureStart ?? this.#job;
+  }
   get undoName(): string | undefined {
     return this.#done.at(-1)?.name;
   }

@@ -5,6 +5,7 @@ export const leavesOf = {
   survey: [
     'Openings and fittings',
     'Wall',
+    'Room',
     'Corners',
     'Check measures',
     'Joints of the ground',

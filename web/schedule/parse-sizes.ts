@@ -1,3 +1,4 @@
+import { leastCornerAngle } from '../../core/job/limits';
 import { lengthFigure, lengthWords } from '../look/figures';
 import { readLength } from '../tapes/read-length';
 import { parseCount, parsePrice, type Entry } from './parse-entry';
@@ -68,4 +69,12 @@ export function parseOptionalArea(text: string): Entry<number | undefined> {
   return Number.isFinite(value) && value > 0
     ? { value }
     : { fault: 'Type an area in square millimetres, such as 10 000.' };
+}
+
+/** Degrees between two walls, as far as the job file takes them. */
+export function parseAngle(text: string): Entry<number> {
+  const value = Number(text.trim().replace(',', '.').replace(/\s*°$/, ''));
+  return text.trim() !== '' && value >= leastCornerAngle && value <= 180 - leastCornerAngle
+    ? { value }
+    : { fault: `Type degrees from ${leastCornerAngle} to ${180 - leastCornerAngle}.` };
 }

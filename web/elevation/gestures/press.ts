@@ -9,6 +9,7 @@ import { dragObject } from './drag-object';
 import { dragSeveral } from './drag-several';
 import { frameChoice } from './frame-choice';
 import { hasTravelled, type Gesture, type HandEvent } from './gesture';
+import { goToNeighbour } from './go-to-neighbour';
 import { markFixingPoint } from './mark-fixing-point';
 import { moveCorner } from './move-corner';
 import { pan } from './pan';
@@ -26,6 +27,7 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   if (!wall) return pan(hand, start);
   const handle = pressHandle(hand, start);
   if (handle) return handle;
+  if (hand.room.neighbourAt(start.at)) return tapOrPan(hand, start, (event) => goToNeighbour(hand, event));
   // A small object in a corner of the wall lies under that corner's reach: once chosen, it comes first.
   return isWithinChosen(hand, start) || addsToChosen(hand, start)
     ? pressWall(hand, start)

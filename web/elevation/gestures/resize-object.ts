@@ -7,6 +7,7 @@ import type { Hand } from '../hand.svelte';
 import { partsOfBox, snap, type SnapLine, type SnapPart } from '../snap';
 import { snapLines } from '../snap-lines';
 import type { Gesture, HandEvent } from './gesture';
+import { pulledRound } from './pulled-round';
 import { resizedBox, type Handle } from './resized-box';
 import { sharedEdges } from './shared-edges';
 
@@ -33,6 +34,13 @@ export function resizeObject(hand: Hand, start: HandEvent, ref: ObjectRef, handl
     move(event) {
       const dx = Math.round(event.at.x - start.at.x);
       const dy = Math.round(event.at.y - start.at.y);
+      const lead = ref.kind === 'zone' ? pulledRound(hand, wall, ref.id, handle, event) : null;
+      if (lead) {
+        hand.guide([]);
+        name = lead.name;
+        hand.open.preview(lead.change);
+        return;
+      }
       const free = resizedBox(box, handle, dx, dy);
       const { by, guides } = snap(movingParts(free, handle), lines, round ? -1 : hand.snapReachOf(event));
       hand.guide(guides);

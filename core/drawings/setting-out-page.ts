@@ -9,6 +9,7 @@ import {
   type Stop,
 } from './dimension';
 import { formatHundredth } from './figures';
+import { besideFold, endsOfPart, foldMarks } from './fold-marks';
 import { createLabelRoom, occupy } from './label-room';
 import type { Item, Text, TextHeight, TextMeasure } from './page';
 import { onPaper, type PaperBox, type Scale } from './paper';
@@ -16,6 +17,7 @@ import { drawElevation } from './setting-out-elevation';
 import { datumMark, levelLine, matchLines } from './setting-out-marks';
 import { wallStops, type ObjectStops, type StopClass, type WallStop } from './setting-out-stops';
 import { paperX, paperY, type View, type WallPart } from './setting-out-view';
+import type { WallEnd } from './wall-ends';
 
 export interface ElevationPage {
   readonly items: readonly Item[];
@@ -57,7 +59,11 @@ export function elevationPage(
   space: PaperBox,
   height: TextHeight,
   measure: TextMeasure,
+  ends: readonly WallEnd[] = [],
 ): ElevationPage | undefined {
+  const folds = endsOfPart(ends, part);
+  const toSide = toLine + roomForWords(folds, 'left');
+  const toOverall = overallRoom + roomForWords(folds, 'right');
   const width = onPaper((part.shown.right - part.shown.left) / 100, scale);
   const rise = onPaper((part.shown.top - part.shown.bottom) / 100, scale);
   const allX = wallStops(stops, 'x', part.shown);
@@ -66,10 +72,10 @@ export function elevationPage(
     const sideStops = paperStops(allY, stageY);
     const sideDepth = depthOfRunningDimension(sideStops, height, measure);
     const footDepth = depthOfRunningDimension(paperStops(allX, []), height, measure);
-    const spareX = space.right - space.left - (sideDepth + toLine + width + overallRoom);
+    const spareX = space.right - space.left - (sideDepth + toSide + width + toOverall);
     const spareY = space.top - space.bottom - (footDepth + toLine + rise + overallRoom);
     if (spareX < 0 || spareY < 0) return undefined;
-    const left = space.left + spareX / 2 + sideDepth + toLine;
+    const left = space.left + spareX / 2 + sideDepth + toSide;
     const bottom = space.bottom + spareY / 2 + footDepth + toLine;
     const view: View = {
       scale,
@@ -80,14 +86,15 @@ export function elevationPage(
       shown: part.shown,
     };
     const last = stageY === stages.at(-1);
-    const side = drawLine('side', allY, stageY, view, { from: bottom - 2, to: space.top }, height, measure);
+    const upTo = { from: bottom - 2, to: space.top };
+    const side = drawLine('side', toSide, allY, stageY, view, upTo, height, measure);
     if (!side || (!last && side.largestShift > mostShift)) continue;
     for (const stageX of stages) {
       const room = { from: left - 4, to: space.right };
-      const foot = drawLine('foot', allX, stageX, view, room, height, measure);
+      const foot = drawLine('foot', toLine, allX, stageX, view, room, height, measure);
       if (!foot || (stageX !== stages.at(-1) && foot.largestShift > mostShift)) continue;
       const leftOut = [...new Set([...stageX, ...stageY])];
-      return compose(wall, part, view, { foot, side }, leftOut, space, height, measure);
+      return compose(wall, part, view, { foot, side }, leftOut, space, height, measure, folds);
     }
   }
   return undefined;
@@ -102,6 +109,7 @@ function compose(
   space: PaperBox,
   height: TextHeight,
   measure: TextMeasure,
+  folds: readonly WallEnd[],
 ): ElevationPage {
   const clipped = Object.values(part.beyond).some((sheet) => sheet !== undefined);
   const box: PaperBox = {
@@ -118,7 +126,7 @@ function compose(
   };
   fix(lines.foot.items);
   fix(lines.side.items);
-  fix(lineNames(box));
+  fix(lineNames(box, toLine + roomForWords(folds, 'left')));
   if (part.beyond.left === undefined && part.beyond.right === undefined && part.beyond.top === undefined) {
     const figure = `(${formatHundredth(view.shown.right - view.shown.left)})`;
     fix(drawOverall('foot', box.top + 5.5, box.left, box.right, figure, height));
@@ -126,9 +134,19 @@ function compose(
   const { right, bottom, top } = part.beyond;
   if (right === undefined && bottom === undefined && top === undefined) {
     const figure = `(${formatHundredth(view.shown.top - view.shown.bottom)})`;
-    fix(drawOverall('side', box.right + 9.5, box.bottom, box.top, figure, height));
+    fix(
+      drawOverall(
+        'side',
+        box.right + 9.5 + roomForWords(folds, 'right'),
+        box.bottom,
+        box.top,
+        figure,
+        height,
+      ),
+    );
   }
   fix(matchLines(part, box, height));
+  fix(foldMarks(folds, view, box, height, measure));
   const level = levelLine(view, box, room);
   fix(level.texts);
   const { items, unmarked } = drawElevation(wall, view, room, {
@@ -139,8 +157,13 @@ function compose(
   return { items: [...items, ...fixed, ...datumMark(view)], view, leftOut, unmarked, height };
 }
 
+function roomForWords(folds: readonly WallEnd[], at: WallEnd['side']): Mm {
+  return folds.some(({ side }) => side === at) ? besideFold : 0;
+}
+
 function drawLine(
   axis: 'foot' | 'side',
+  away: Mm,
   stops: readonly WallStop[],
   leftOut: readonly StopClass[],
   view: View,
@@ -150,7 +173,7 @@ function drawLine(
 ): DrawnDimension | undefined {
   const foot = axis === 'foot';
   const { shown } = view;
-  const line = foot ? paperY(view, shown.bottom) - toLine : paperX(view, shown.left) - toLine;
+  const line = foot ? paperY(view, shown.bottom) - away : paperX(view, shown.left) - away;
   const along = foot ? paperX : paperY;
   const across = foot ? paperY : paperX;
   const nearest = foot ? shown.bottom : shown.left;
@@ -189,10 +212,10 @@ function noteOf(ids: readonly string[]): string {
 }
 
 /** What the figures are measured from, at the beginning of both lines. */
-function lineNames(box: PaperBox): Text[] {
+function lineNames(box: PaperBox, toSide: Mm): Text[] {
   const base = { kind: 'text', height: 2.5, face: 'condensed', colour: 'soft', anchor: 'end' } as const;
   return [
     { ...base, text: 'from left', at: { x: box.left - 3, y: box.bottom - toLine - 1.25 } },
-    { ...base, text: 'from floor', at: { x: box.left - toLine - toFigures, y: box.bottom - 5.8 } },
+    { ...base, text: 'from floor', at: { x: box.left - toSide - toFigures, y: box.bottom - 5.8 } },
   ];
 }

@@ -11,6 +11,7 @@ import { elevationPage, type ElevationPage } from './setting-out-page';
 import { objectStops, type ObjectStops } from './setting-out-stops';
 import { wallSchedules } from './setting-out-tables';
 import type { WallPart } from './setting-out-view';
+import { cornerNotes, wallEnds, type WallEnd } from './wall-ends';
 import { fieldsOfJob, frameAndTitleBlock, type SheetInfo } from './title-block';
 import { wallParts } from './wall-parts';
 
@@ -34,6 +35,7 @@ export function settingOutSheet(
     wall,
     box: boxOfOutline(wall.survey.outline),
     stops: objectStops(wall),
+    ends: wallEnds(worked, wall),
     measure,
   };
   const drawn = onOnePage(draft) ?? overSeveralPages(draft);
@@ -55,6 +57,7 @@ interface Draft {
   readonly wall: WorkedWall;
   readonly box: Box;
   readonly stops: ObjectStops;
+  readonly ends: readonly WallEnd[];
   readonly measure: TextMeasure;
 }
 
@@ -100,7 +103,16 @@ function bestPage(
   const space = spaceFor(draft, format, scale);
   let best: ElevationPage | undefined;
   for (const height of figureHeights) {
-    const page = elevationPage(draft.wall, draft.stops, part, scale, space, height, draft.measure);
+    const page = elevationPage(
+      draft.wall,
+      draft.stops,
+      part,
+      scale,
+      space,
+      height,
+      draft.measure,
+      draft.ends,
+    );
     if (page && isComplete(page)) return page;
     if (page && (!best || !isLegible(best))) best = page;
   }
@@ -209,7 +221,7 @@ function spaceFor(draft: Draft, format: Page['format'], scale: Scale | null): Pa
 }
 
 function sheetInfo(
-  { worked, wall }: Draft,
+  { worked, wall, ends }: Draft,
   format: Page['format'],
   scale: Scale | null,
   notes: readonly string[],
@@ -228,7 +240,7 @@ function sheetInfo(
     sheet,
     sheets,
     notes: drawing
-      ? [`${checkOnSite} ${doNotScale}`, readingNote(wall), ...notes]
+      ? [`${checkOnSite} ${doNotScale}`, readingNote(wall), ...cornerNotes(ends), ...notes]
       : [checkOnSite, 'Measured from the datum to the lower left corner of each piece, seen square-on.'],
     cautions: drawing ? cautionsFor(wall) : [],
   };

@@ -139,7 +139,7 @@ export class Hand {
 
   /** px above a fitted wall: for a hint, or for the view's buttons where they lie on the paper. */
   get #above(): number {
-    return this.hasStrip ? 36 : 52;
+    return (this.hasStrip ? 36 : 52) + (this.room.strip ? 26 : 0);
   }
 
   /** What "Fit" shows: the wall, or its room. */

@@ -48,7 +48,7 @@ test('a wall in two minutes: figures, a zone, not surveyed; then its ground and 
   await expect(findings(page)).toContainText('hollows of 8 mm under 2 m');
   await page.getByLabel('Moisture', { exact: true }).fill('0,6');
   await page.keyboard.press('Enter');
-  await page.getByLabel('On an escape route').selectOption('yes');
+  await page.getByLabel('On an escape route', { exact: true }).selectOption('yes');
   await expect(findings(page)).toContainText('not recorded the reaction to fire that is required');
   await page.getByLabel('Reaction to fire required, EN 13501-1').fill('fireproof');
   await page.keyboard.press('Enter');

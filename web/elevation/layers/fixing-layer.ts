@@ -28,6 +28,8 @@ export function paintFixingPoints(pen: Pen, points: readonly FixingPoint[]): voi
     context.fillStyle = inks.ink;
     context.textAlign = 'left';
     context.textBaseline = 'alphabetic';
-    context.fillText(id, middleX + 9, middleY - 4);
+    // A stud is named near its top, where fewer things are in the way.
+    const named = kind === 'stud' ? down(y + height) + 16 : middleY - 4;
+    context.fillText(id, middleX + 9, named);
   }
 }

@@ -39,7 +39,7 @@ test('a zone is pulled round the corner by hand, its lines continue, and the fol
   // What is typed here is followed there.
   await zoneFigure(page, 'from floor').fill('800');
   await zoneFigure(page, 'from floor').press('Enter');
-  await clickWall(page, 3200 + 300, 1300);
+  await clickWall(page, 3200 + 1800, 400);
   await expect(elevation(page)).toHaveAttribute('aria-label', /Elevation of wall B/);
   await expect(zoneFigure(page, 'from floor')).toHaveValue('800');
   expect(Math.abs(Number(await zoneFigure(page, 'width').inputValue()) - 700)).toBeLessThanOrEqual(10);

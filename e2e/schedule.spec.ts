@@ -14,6 +14,7 @@ const parts = {
     'Joints of the ground',
     'Ground',
     'Fixing points',
+    'Photos',
     'Arrange',
   ],
   Zones: ['Zones', 'Corners', 'Arrange'],

@@ -120,9 +120,13 @@ function* layOutArea(
 function keyOf(job: Job, wall: Wall, tied: readonly Wall[]): string {
   const { stock, cutting, revisions, currency, temperatures } = job;
   const { method, kerf } = cutting;
-  // Photos are looked at and measured by, but nothing is worked out from them.
-  const { photo: _photo, pins: _pins, ...own } = wall;
-  return JSON.stringify([own, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures, tied]);
+  const [own, ...others] = [wall, ...tied].map(withoutPhotos);
+  return JSON.stringify([own, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures, others]);
+}
+
+/** Photos are looked at and measured by, but nothing is worked out from them. */
+function withoutPhotos({ photo: _photo, pins: _pins, ...rest }: Wall): unknown {
+  return rest;
 }
 
 /** Everything that the layout of a zone depends on: of the wall only what cuts the zone. */

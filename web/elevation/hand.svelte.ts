@@ -52,6 +52,8 @@ export class Hand {
   ghost = $state.raw<Opening | Fitting | null>(null);
   /** The frame that is drawn about what is to be chosen. */
   framing = $state.raw<MmBox | null>(null);
+  /** Opens a pinned photo. */
+  lookAtPin: (id: string) => void = () => undefined;
   /** The last thing that happened, for those who listen instead of looking. */
   said = $state.raw('');
   /** The standing figure for scale. */

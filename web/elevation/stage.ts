@@ -1,7 +1,7 @@
 import Konva from 'konva/lib/Core';
 
 /** From the back to the front. */
-export const layerNames = ['wall', 'room', 'zones', 'panels', 'objects', 'hand'] as const;
+export const layerNames = ['photo', 'wall', 'room', 'zones', 'panels', 'objects', 'hand'] as const;
 export type LayerName = (typeof layerNames)[number];
 
 /** Draws one layer, in CSS px of the drawing. */

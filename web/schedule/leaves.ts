@@ -11,6 +11,7 @@ export const leavesOf = {
     'Joints of the ground',
     'Ground',
     'Fixing points',
+    'Photos',
     'Arrange',
   ],
   zones: ['Zones', 'Corners', 'Arrange'],

@@ -5,6 +5,7 @@ import { cornerHandles, handleAt, shapeHandles } from '../handles';
 import { hitsAt, nearestWithin, nextHit, outlineCornerAt, type Hit } from '../hit';
 import type { Hand } from '../hand.svelte';
 import { chooseObject, chooseSeveral } from './choose';
+import { dragPin, pinUnderHand } from './drag-pin';
 import { dragObject } from './drag-object';
 import { dragSeveral } from './drag-several';
 import { frameChoice } from './frame-choice';
@@ -25,6 +26,13 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   if (tool.kind === 'mark') return tapOrPan(hand, start, (event) => markFixingPoint(hand, tool.what, event));
   if (tool.kind === 'corners') return tapOrPan(hand, start, (event) => setCornerDown(hand, tool.of, event));
   if (!wall) return pan(hand, start);
+  const pin = pinUnderHand(hand, start);
+  if (pin)
+    return tapOrDrag(
+      start,
+      () => dragPin(hand, start, pin),
+      () => hand.lookAtPin(pin.id),
+    );
   const handle = pressHandle(hand, start);
   if (handle) return handle;
   if (hand.room.neighbourAt(start.at)) return tapOrPan(hand, start, (event) => goToNeighbour(hand, event));

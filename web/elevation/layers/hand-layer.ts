@@ -34,17 +34,19 @@ export interface HandDrawing {
   readonly crosses: boolean;
   readonly guides: readonly Guide[];
   readonly corners: Corners | null;
+  /** A photo lies under the drawing. */
+  readonly clear: boolean;
 }
 
 /** What is under the hand: the dragged object, handles, guides, a shape that is being drawn. */
 export function paintHand(pen: Pen, drawing: HandDrawing): void {
   const { lifted, ghost, chosen, guides, corners } = drawing;
   const { outer } = polygonOfVertices(drawing.outline);
-  for (const { kind, object } of lifted) paintObject(pen, kind, object, outer);
+  for (const { kind, object } of lifted) paintObject(pen, kind, object, outer, drawing.clear);
   if (ghost) {
     pen.context.save();
     pen.context.globalAlpha = 0.55;
-    paintObject(pen, ghost.kind, ghost.object, outer);
+    paintObject(pen, ghost.kind, ghost.object, outer, drawing.clear);
     pen.context.restore();
   }
   if (drawing.crosses && lifted.length === 0) paintCrossing(pen, polygonOfVertices(drawing.outline));
@@ -68,8 +70,14 @@ function paintCrossing(pen: Pen, polygon: Polygon): void {
   strokePolygon(pen, polygon, inks['red-lead'], 2, [7, 5]);
 }
 
-function paintObject(pen: Pen, kind: ObjectRef['kind'], object: WallObject, outline: Ring): void {
-  if (kind === 'opening') paintOpening(pen, object as Opening);
+function paintObject(
+  pen: Pen,
+  kind: ObjectRef['kind'],
+  object: WallObject,
+  outline: Ring,
+  clear: boolean,
+): void {
+  if (kind === 'opening') paintOpening(pen, object as Opening, clear);
   else if (kind === 'fitting') paintFitting(pen, object as Fitting);
   else paintZone(pen, object as Zone, { outline, faint: false, handles: object.id });
 }

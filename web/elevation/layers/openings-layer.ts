@@ -6,25 +6,26 @@ import { fillPolygon, inks, screenBox, strokeLine, strokePolygon, tracePolygon, 
 type Rectangle = ReturnType<typeof screenBox>;
 
 /** Holes in the wall's surface in the builder's manner: leaf and hinge of a door, panes of a window, shade of a niche. */
-export function paintOpenings(pen: Pen, openings: readonly Opening[]): void {
-  for (const opening of openings) paintOpening(pen, opening);
+export function paintOpenings(pen: Pen, openings: readonly Opening[], clear = false): void {
+  for (const opening of openings) paintOpening(pen, opening, clear);
 }
 
-export function paintOpening(pen: Pen, opening: Opening): void {
+/** @param clear a photo lies under the drawing: only lines are drawn, so that it can be seen through them */
+export function paintOpening(pen: Pen, opening: Opening, clear = false): void {
   const polygon = polygonOf(opening);
   const box = screenBox(pen.frame, boxOf(polygon.outer));
-  fillPolygon(pen, polygon, '#f5f1e6');
+  if (!clear) fillPolygon(pen, polygon, '#f5f1e6');
   pen.context.save();
   tracePolygon(pen, polygon);
   pen.context.clip('evenodd');
-  paintInside(pen, opening, polygon, box);
+  paintInside(pen, opening, polygon, box, clear);
   pen.context.restore();
   strokePolygon(pen, polygon, inks.ink, 1.5);
 }
 
-function paintInside(pen: Pen, opening: Opening, polygon: Polygon, box: Rectangle): void {
+function paintInside(pen: Pen, opening: Opening, polygon: Polygon, box: Rectangle, clear: boolean): void {
   if (opening.kind === 'door') paintDoor(pen, opening, box);
-  else if (opening.kind === 'window') paintWindow(pen, box);
+  else if (opening.kind === 'window') paintWindow(pen, box, clear);
   else if (opening.kind === 'hatch') paintHatch(pen, box);
   else if (opening.kind === 'niche') paintNiche(pen, polygon);
 }
@@ -51,7 +52,7 @@ function paintDoor(pen: Pen, door: Opening, { x, y, width, height }: Rectangle):
 }
 
 /** A frame of 60 mm, one mullion from 900 mm of width, and two strokes of light on each pane. */
-function paintWindow(pen: Pen, { x, y, width, height }: Rectangle): void {
+function paintWindow(pen: Pen, { x, y, width, height }: Rectangle, clear: boolean): void {
   const { context, frame } = pen;
   const rail = Math.min(60 * frame.scale, width / 6, height / 6);
   const panes = width / frame.scale > 900 ? 2 : 1;
@@ -61,7 +62,7 @@ function paintWindow(pen: Pen, { x, y, width, height }: Rectangle): void {
     const top = Math.round(y + rail) + 0.5;
     const paneHeight = height - 2 * rail;
     context.fillStyle = inks.paper;
-    context.fillRect(left, top, paneWidth, paneHeight);
+    if (!clear) context.fillRect(left, top, paneWidth, paneHeight);
     context.strokeStyle = inks.soft;
     context.lineWidth = 1;
     context.strokeRect(left, top, paneWidth, paneHeight);

@@ -11,15 +11,17 @@ export interface WallDrawing {
   readonly outline: readonly Vertex[] | undefined;
   /** The standing figure for scale. */
   readonly figure: boolean;
+  /** A photo lies under the wall: its surface is left clear. */
+  readonly clear: boolean;
 }
 
 /** Paper with dots at round lengths, the wall's outline, the floor line beyond it and the datum. */
-export function paintWall(pen: Pen, { outline, figure: withFigure }: WallDrawing): void {
+export function paintWall(pen: Pen, { outline, figure: withFigure, clear }: WallDrawing): void {
   paintGrid(pen);
   paintDatum(pen);
   if (!outline) return;
   const polygon = polygonOfVertices(outline);
-  fillPolygon(pen, polygon, '#fbfaf2');
+  if (!clear) fillPolygon(pen, polygon, '#fbfaf2');
   strokePolygon(pen, polygon, inks.ink, 2);
   const box = boxOf(polygon.outer);
   paintFloor(pen, polygon.outer, box);

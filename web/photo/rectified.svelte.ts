@@ -1,5 +1,6 @@
 import type { RectifiedArea } from '../../core/geometry/rectify';
 import type { RectifyReply, RectifyRequest } from './rectify-protocol';
+import { startRectifier } from './start-rectifier';
 
 /** A photo seen square-on. */
 export interface Picture {
@@ -21,7 +22,7 @@ export class Rectified {
   fault = $state.raw<string | null>(null);
 
   readonly #bytesOf: (photo: string) => Promise<Blob | undefined>;
-  readonly #kept = new Map<string, Picture>();
+  #kept: readonly { readonly key: string; readonly picture: Picture }[] = [];
   #worker: Worker | null = null;
   #number = 0;
   #asked: { readonly key: string; readonly area: RectifiedArea } | null = null;
@@ -36,7 +37,7 @@ export class Rectified {
     const number = ++this.#number;
     this.fault = null;
     this.#asked = wanted && key ? { key, area: wanted.area } : null;
-    this.picture = (key && this.#kept.get(key)) || null;
+    this.picture = this.#kept.find((one) => one.key === key)?.picture ?? null;
     if (wanted && !this.picture) void this.#ask(wanted, number);
   }
 
@@ -53,7 +54,7 @@ export class Rectified {
   }
 
   #startWorker(): Worker {
-    const worker = new Worker(new URL('./rectify.worker.ts', import.meta.url), { type: 'module' });
+    const worker = startRectifier();
     worker.onmessage = ({ data }: MessageEvent<RectifyReply>) => {
       const asked = this.#asked;
       if (data.number !== this.#number || !asked) return;
@@ -62,9 +63,7 @@ export class Rectified {
         return;
       }
       this.picture = { area: asked.area, levels: data.levels };
-      this.#kept.set(asked.key, this.picture);
-      const [oldest] = this.#kept.keys();
-      if (this.#kept.size > mostKept && oldest !== undefined) this.#kept.delete(oldest);
+      this.#kept = [...this.#kept.slice(1 - mostKept), { key: asked.key, picture: this.picture }];
     };
     return worker;
   }

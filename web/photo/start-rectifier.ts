@@ -1,0 +1,3 @@
+export function startRectifier(): Worker {
+  return new Worker(new URL('./rectify.worker.ts', import.meta.url), { type: 'module' });
+}

@@ -304,7 +304,7 @@ test('what is no photo gets one sentence and leaves the wall as it is', async ({
     ['empty.png', Buffer.alloc(0), /“empty\.png” is no JPEG/],
   ] as const) {
     await load(page, 'Load a photo', { name, mimeType: 'image/jpeg', buffer });
-    await expect(page.getByRole('alert').filter({ hasText: name })).toHaveText(words);
+    await expect(page.getByRole('alert').locator('span').filter({ hasText: name })).toHaveText(words);
     await page.getByRole('button', { name: 'Understood' }).click();
     await expect(page.getByRole('button', { name: 'Load a photo' })).toBeEnabled();
   }

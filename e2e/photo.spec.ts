@@ -229,7 +229,7 @@ test('a photo on its side is turned upright and dated by its Exif data; pinned, 
 
   // A tap opens it upright: sky above, the wall's red square right of the middle.
   await clickWall(page, 3200, 1500);
-  await expect(dialog).toContainText('3200 from left, 1500 from floor; crack.jpg');
+  await expect(dialog).toContainText('3200 mm from left, 1500 mm from floor; crack.jpg');
   const { x, y } = seen(3200, 1700);
   await expect
     .poll(() =>

@@ -1,6 +1,5 @@
 import type { FittedView } from '../../core/geometry/homography';
 import type { Photo } from '../../core/job/schema';
-import { lengthFigure } from '../look/figures';
 
 /** "kept at 3000 × 2250 px, 1.1 MB". */
 export function keptWords({ width, height, bytes }: Photo): string {
@@ -19,6 +18,7 @@ export function fitWords({ residuals, rms }: FittedView): string {
   return `The points agree within ${tenths(rms)} mm (root mean square); point ${at} is farthest off, by ${tenths(worst)} mm.`;
 }
 
+/** How far off a point is, in mm whatever the job's units: a sixteenth of an inch would be too coarse. */
 export function tenths(length: number): string {
-  return lengthFigure(Math.round(length * 10) / 10);
+  return String(Math.round(length * 10) / 10);
 }

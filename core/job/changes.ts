@@ -1,3 +1,4 @@
+import { mapOtherZones } from './alternatives';
 import type { Fitting, Job, Opening, StockSheet, Vertex, Wall, Zone } from './schema';
 import {
   boxOfObject,
@@ -29,9 +30,25 @@ export function changeWall(job: Job, wallId: string, change: (wall: Wall) => Wal
   return walls.some((wall, i) => wall !== job.walls[i]) ? { ...job, walls } : job;
 }
 
+/** With the zones that other alternatives have on it. */
 export function removeWall(job: Job, wallId: string): Job {
   const walls = job.walls.filter((wall) => wall.id !== wallId);
-  return walls.length < job.walls.length ? { ...job, walls } : job;
+  if (walls.length === job.walls.length) return job;
+  return mapOtherZones({ ...job, walls }, (zones) => {
+    if (!Object.hasOwn(zones, wallId)) return zones;
+    const { [wallId]: _, ...left } = zones;
+    return left;
+  });
+}
+
+/** A copy of a wall with everything on it in every alternative, listed right after the original. */
+export function copyWall(job: Job, wallId: string, copy: Pick<Wall, 'id' | 'name'>): Job {
+  const wall = findWall(job, wallId);
+  if (!wall) return job;
+  const walls = job.walls.flatMap((entry) => (entry === wall ? [entry, { ...wall, ...copy }] : [entry]));
+  return mapOtherZones({ ...job, walls }, (zones) =>
+    Object.hasOwn(zones, wallId) ? { ...zones, [copy.id]: zones[wallId]! } : zones,
+  );
 }
 
 export function addOpening(job: Job, wallId: string, opening: Opening): Job {

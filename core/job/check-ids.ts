@@ -1,6 +1,7 @@
 import type { Finding } from '../finding';
 import { pathText, refusal, shown, type Path } from './place';
 import type { Job } from './schema';
+import { zoneListsOf } from './zone-lists';
 
 /**
  * Ids name one thing each (stock sheets, rack pieces, walls, revisions and photos in the job; openings, fittings,
@@ -14,15 +15,28 @@ export function checkIds(job: Job): Finding[] {
     job.revisions.map((_, i) => ['revisions', i]),
     (job.photos ?? []).map((_, i) => ['photos', i]),
     ...job.walls.map((wall, w) => (wall.pins ?? []).map((_, i): Path => ['walls', w, 'pins', i])),
+    (job.alternatives ?? []).map((_, i) => ['alternatives', i]),
     ...job.walls.map((wall, w) =>
       (['openings', 'fittings', 'lines', 'fixingPoints', 'zones'] as const).flatMap((list) =>
         (wall[list] ?? []).map((_, i): Path => ['walls', w, list, i]),
       ),
     ),
   ];
+  const others = zoneListsOf(job).filter(({ alternative }) => alternative !== null);
+  const zonesOfOthers = others.map(({ zones, path }) => zones.map((_, i): Path => [...path, i]));
   return [
-    ...lists.flatMap((places) => places.flatMap((place) => checkCharacters(job, place))),
+    ...[...lists, ...zonesOfOthers].flatMap((places) =>
+      places.flatMap((place) => checkCharacters(job, place)),
+    ),
     ...lists.flatMap((places) => checkUnique(job, places)),
+    ...others.flatMap(({ wall, wallIndex }, i) =>
+      checkUnique(job, [
+        ...(['openings', 'fittings', 'lines'] as const).flatMap((list) =>
+          (wall[list] ?? []).map((_, at): Path => ['walls', wallIndex, list, at]),
+        ),
+        ...zonesOfOthers[i]!,
+      ]).filter(({ text }) => text.startsWith('alternatives')),
+    ),
     ...checkMarks(job),
   ];
 }
@@ -55,19 +69,20 @@ function checkUnique(job: Job, places: readonly Path[]): Finding[] {
 function checkMarks(job: Job): Finding[] {
   const first = new Map<string, { place: Path; wall: number }>();
   const findings: Finding[] = [];
-  job.walls.forEach((wall, w) => {
-    wall.zones.forEach((zone, z) => {
+  for (const { wall, wallIndex, alternative, zones, path } of zoneListsOf(job)) {
+    zones.forEach((zone, z) => {
       if (!zone.layout) return;
       const mark = `${wall.id}-${zone.id}`;
-      const earlier = first.get(mark);
+      const key = JSON.stringify([alternative, mark]);
+      const earlier = first.get(key);
       if (!earlier) {
-        first.set(mark, { place: ['walls', w, 'zones', z], wall: w });
-      } else if (earlier.wall !== w) {
+        first.set(key, { place: [...path, z], wall: wallIndex });
+      } else if (earlier.wall !== wallIndex) {
         const says = `would mark its panels ${shown(mark)} like ${pathText(earlier.place)}; give it another id.`;
-        findings.push(refusal(job, ['walls', w, 'zones', z, 'id'], 'ambiguous-mark', says));
+        findings.push(refusal(job, [...path, z, 'id'], 'ambiguous-mark', says));
       }
     });
-  });
+  }
   return findings;
 }
 

@@ -5,26 +5,29 @@ import { refusal } from './place';
 import type { Job, Layout, Wall, Zone } from './schema';
 import { boxOfVertices, type MmBox } from './shape';
 import { usableSize } from './usable-size';
+import { zoneListsOf } from './zone-lists';
 
 /** Layouts whose grid would have more panels than any screen or drawing can hold, alone or together. */
 export function checkLayouts(job: Job): Finding[] {
   const findings: Finding[] = [];
-  let total = 0;
-  job.walls.forEach((wall, w) => {
-    wall.zones.forEach((zone, z) => {
+  const totals = new Map<number | null, number>();
+  for (const { wall, alternative, zones, path } of zoneListsOf(job)) {
+    zones.forEach((zone, z) => {
       if (!zone.layout) return;
       const panels = mostPanelsOf(job, wall, zone, zone.layout);
-      total += panels;
+      totals.set(alternative, (totals.get(alternative) ?? 0) + panels);
       if (panels <= mostPanels) return;
       const says = `would make ${panels} panels; the limit is ${mostPanels}, so take a larger stock sheet or a smaller zone.`;
-      findings.push(refusal(job, ['walls', w, 'zones', z, 'layout'], 'too-many-panels', says));
+      findings.push(refusal(job, [...path, z, 'layout'], 'too-many-panels', says));
     });
-  });
-  if (findings.length === 0 && total > mostPanels) {
-    const says = `would make ${total} panels together; the limit is ${mostPanels}, so split the job.`;
-    findings.push(refusal(job, ['walls'], 'too-many-panels', says));
   }
-  return findings;
+  if (findings.length > 0) return findings;
+  return [...totals].flatMap(([alternative, total]) => {
+    if (total <= mostPanels) return [];
+    const says = `would make ${total} panels together; the limit is ${mostPanels}, so split the job.`;
+    const path = alternative === null ? ['walls'] : ['alternatives', alternative];
+    return [refusal(job, path, 'too-many-panels', says)];
+  });
 }
 
 /** Cells of the grid on the part of the zone's box that lies on the wall; of mixed formats the smallest. */

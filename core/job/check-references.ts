@@ -3,6 +3,7 @@ import { refusal, shown, type Path } from './place';
 import { toMm } from '../units';
 import { hasTrim, trimOf, usableSize } from './usable-size';
 import type { Job, StockSheet } from './schema';
+import { zoneListsOf } from './zone-lists';
 
 /** Rack pieces and layouts name stock sheets that the job has; margins and kerf leave something of each of them. */
 export function checkReferences(job: Job): Finding[] {
@@ -15,11 +16,10 @@ export function checkReferences(job: Job): Finding[] {
 
   return [
     ...job.rack.flatMap((piece, i) => checkStock(['rack', i, 'stock'], piece.stock)),
-    ...job.walls.flatMap((wall, w) =>
-      wall.zones.flatMap((zone, z) => {
-        const { layout } = zone;
+    ...zoneListsOf(job).flatMap(({ zones, path }) =>
+      zones.flatMap(({ layout }, z) => {
         if (!layout) return [];
-        const at = ['walls', w, 'zones', z, 'layout'];
+        const at = [...path, z, 'layout'];
         return [
           ...checkStock([...at, 'stock'], layout.stock),
           ...(layout.stocks ?? []).flatMap((id, i) => checkStock([...at, 'stocks', i], id)),

@@ -5,24 +5,29 @@ import { toHundredth, toMm } from '../units';
 import { firstMeeting } from './crossing';
 import { longestWall, mostEdges, mostEdgesOfShape } from './limits';
 import { refusal, type Path } from './place';
-import type { Fitting, Job, Opening, SurveyLine, Vertex } from './schema';
+import type { Fitting, Job, Opening, SurveyLine, Vertex, Zone } from './schema';
 import { pointOf } from './shape';
+import { zoneListsOf } from './zone-lists';
 
 /** Every outline, shape and hole encloses one area without meeting itself; every opening is one kind of shape. */
 export function checkShapes(job: Job): Finding[] {
   const budget = { edges: mostEdges };
-  return job.walls.flatMap((wall, w) => [
+  const ofWalls = job.walls.flatMap((wall, w) => [
     ...checkVertices(job, ['walls', w, 'outline'], wall.outline, budget),
     ...(['openings', 'fittings'] as const).flatMap((list) =>
       wall[list].flatMap((object, i) => checkPlaced(job, ['walls', w, list, i], object, budget)),
     ),
     ...(wall.lines ?? []).flatMap((line, i) => checkLine(job, ['walls', w, 'lines', i], line)),
-    ...wall.zones.flatMap((zone, z) => [
-      ...checkVertices(job, ['walls', w, 'zones', z, 'shape'], zone.shape, budget),
-      ...zone.holes.flatMap((hole, h) =>
-        checkVertices(job, ['walls', w, 'zones', z, 'holes', h], hole, budget),
-      ),
-    ]),
+    ...checkZones(job, ['walls', w, 'zones'], wall.zones, budget),
+  ]);
+  const ofOthers = zoneListsOf(job).filter(({ alternative }) => alternative !== null);
+  return [...ofWalls, ...ofOthers.flatMap(({ zones, path }) => checkZones(job, path, zones, budget))];
+}
+
+function checkZones(job: Job, path: Path, zones: readonly Zone[], budget: { edges: number }): Finding[] {
+  return zones.flatMap((zone, z) => [
+    ...checkVertices(job, [...path, z, 'shape'], zone.shape, budget),
+    ...zone.holes.flatMap((hole, h) => checkVertices(job, [...path, z, 'holes', h], hole, budget)),
   ]);
 }
 

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding';
 import { checkCorners } from './check-corners';
+import { checkAlternatives } from './check-alternatives';
 import { checkIds } from './check-ids';
 import { checkLayouts } from './check-layouts';
 import { checkPhotos } from './check-photos';
@@ -16,6 +17,7 @@ import type { Job } from './schema';
 export function checkJob(job: Job): Finding[] {
   return [
     ...checkIds(job),
+    ...checkAlternatives(job),
     ...checkReferences(job),
     ...checkCorners(job),
     ...checkShapes(job),

@@ -110,6 +110,8 @@ function mend(issue: Issue, key: string): string {
       return key === 'start'
         ? 'give {"x": …, "y": …} or the name of a start, such as "best" or "lower-left"'
         : 'give a point [x, y] or an arc {"arcTo": [x, y], "via": [x, y]}';
+    case 'record':
+      return 'give an object in braces with a list under the id of each wall';
     case 'loose_object':
       // A missing key is reported by its object; what belongs there is only known by the field's name.
       return isMissing(issue) ? `give ${fieldInWords(key)}` : 'give an object with named fields in braces';

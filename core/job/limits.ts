@@ -25,6 +25,7 @@ export const mostObjectsOfAKind = 2_000;
 export const mostStock = 1_000;
 export const mostRackPieces = 5_000;
 export const mostRevisions = 1_000;
+export const mostAlternatives = 100;
 export const mostVertices = 2_000;
 /** Straight edges of all shapes of a job, arcs drawn as polygons. */
 export const mostEdges = 300_000;

@@ -24,10 +24,12 @@ export function placeOf(file: unknown, path: Path): Place {
     if (typeof key !== 'number') return;
     const id = fieldOf(value, 'id');
     if (typeof id !== 'string' || id === '') return;
-    const list = path[i - 1];
+    // Zones of an alternative are listed by the id of their wall.
+    const byWall = path[0] === 'alternatives' && i === 4;
+    const list = byWall ? path[2] : path[i - 1];
     const name = nameInWords(list, value, id);
     if (!name) return;
-    words.unshift(name);
+    words.unshift(byWall ? `${name} on wall ${shortId(String(path[3]))}` : name);
     if (list === 'walls') wall = id;
     else if (i === 3) object = id;
   });
@@ -84,7 +86,7 @@ function fieldOf(value: unknown, key: string | number): unknown {
 }
 
 function nameInWords(list: string | number | undefined, value: unknown, id: string): string | null {
-  const short = id.length > 40 ? `${id.slice(0, 40)}…` : id;
+  const short = shortId(id);
   switch (list) {
     case 'walls':
       return `wall ${short}`;
@@ -104,7 +106,13 @@ function nameInWords(list: string | number | undefined, value: unknown, id: stri
       return `revision ${short}`;
     case 'pins':
       return `pinned photo ${short}`;
+    case 'alternatives':
+      return `alternative ${short}`;
     default:
       return null;
   }
+}
+
+function shortId(id: string): string {
+  return id.length > 40 ? `${id.slice(0, 40)}…` : id;
 }

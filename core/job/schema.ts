@@ -3,6 +3,7 @@ import { mostPoints } from '../geometry/homography-faults';
 import { lengthUnits } from '../lengths';
 import { fixingPointSchema, groundSchema } from './ground-schema';
 import * as limits from './limits';
+import { listsById } from './lists-by-id';
 import { namedFields } from './named-fields';
 
 /*
@@ -187,6 +188,8 @@ const zone = namedFields({
   locked,
 });
 
+const zones = v.pipe(v.array(zone), v.maxLength(limits.mostObjectsOfAKind));
+
 const rim = namedFields({
   floor: v.optional(allowance, 0),
   ceiling: v.optional(allowance, 0),
@@ -320,10 +323,41 @@ const wall = namedFields({
   ),
   surveyedBy: v.optional(text),
   surveyedOn: v.optional(v.pipe(text, v.description('ISO 8601 day.'))),
-  zones: v.optional(v.pipe(v.array(zone), v.maxLength(limits.mostObjectsOfAKind)), []),
+  zones: v.optional(zones, []),
   photo: v.optional(wallPhoto),
   pins: v.optional(v.pipe(v.array(pin), v.maxLength(limits.mostObjectsOfAKind))),
 });
+
+const alternative = v.pipe(
+  namedFields({
+    id: identifier,
+    name: v.optional(text, ''),
+    zones: v.optional(
+      v.pipe(
+        listsById(zones),
+        v.description('Zones by the id of their wall; a wall that is not named has none.'),
+      ),
+      {},
+    ),
+  }),
+  v.description('Zones, build-ups and layouts that could take the place of those on the walls.'),
+);
+
+const chosenAlternative = v.pipe(
+  namedFields({
+    id: identifier,
+    name: v.optional(text, ''),
+    place: v.optional(
+      v.pipe(
+        v.number(),
+        v.integer(),
+        v.minValue(0),
+        v.description('How many of the others are listed before it.'),
+      ),
+    ),
+  }),
+  v.description('What the alternative is called whose zones stand on the walls.'),
+);
 
 const trim = v.pipe(
   namedFields({
@@ -476,6 +510,8 @@ export const jobSchema = namedFields({
   temperatures: v.optional(temperatures),
   cutting: v.optional(cutting, { method: 'edge-to-edge', kerf: 0, leastOffcut: [100, 100] }),
   walls: v.optional(v.pipe(v.array(wall), v.maxLength(limits.mostWalls)), []),
+  chosenAlternative: v.optional(chosenAlternative),
+  alternatives: v.optional(v.pipe(v.array(alternative), v.maxLength(limits.mostAlternatives))),
   revisions: v.optional(v.pipe(v.array(revision), v.maxLength(limits.mostRevisions)), []),
   photos: v.optional(v.pipe(v.array(photo), v.maxLength(limits.mostPhotos))),
 });
@@ -488,6 +524,8 @@ export type Zone = v.InferOutput<typeof zone>;
 export type Corner = v.InferOutput<typeof corner>;
 export type RunsOn = v.InferOutput<typeof runsOn>;
 export type Layout = v.InferOutput<typeof layout>;
+export type Alternative = v.InferOutput<typeof alternative>;
+export type ChosenAlternative = v.InferOutput<typeof chosenAlternative>;
 export type StockSheet = v.InferOutput<typeof stockSheet>;
 export type CheckMeasure = v.InferOutput<typeof checkMeasure>;
 export type Photo = v.InferOutput<typeof photo>;

@@ -20,6 +20,8 @@ interface Order {
   readonly type: string;
   readonly entries?: Readonly<Record<string, Order>>;
   readonly item?: Order;
+  /** Of every value in a record. */
+  readonly value?: Order;
   readonly wrapped?: Order;
   readonly options?: readonly unknown[];
 }
@@ -28,6 +30,11 @@ function inOrder(schema: Order | undefined, value: unknown): unknown {
   if (typeof value !== 'object' || value === null || !schema) return value;
   if (schema.wrapped) return inOrder(schema.wrapped, value);
   if (Array.isArray(value)) return schema.item ? value.map((entry) => inOrder(schema.item, entry)) : value;
+  if (schema.type === 'record') {
+    return Object.fromEntries(
+      Object.entries(value).map(([key, entry]) => [key, inOrder(schema.value, entry)]),
+    );
+  }
   const entries = schema.entries ?? unionEntries(schema);
   if (!entries) return value;
   const known = Object.keys(entries).filter((key) => Object.hasOwn(value, key));

@@ -107,9 +107,10 @@ export const jobFile = fc
       },
     ),
     kerf: mm(0, 10),
+    others: fc.option(fc.array(wall, { maxLength: 3 })),
     extra: extras,
   })
-  .map(({ name, walls, rack, kerf, extra }) => ({
+  .map(({ name, walls, rack, kerf, others, extra }) => ({
     ...extra,
     format: 'lodeplan-job',
     version: 1,
@@ -121,6 +122,15 @@ export const jobFile = fc
     rack: rack.map((piece, i) => ({ id: `R${i}`, ...piece })),
     cutting: { kerf, ...extra },
     walls: walls.map((entry, i) => ({ id: `W${i}`, ...entry })),
+    ...(others && {
+      ...(extra['x-a'] === undefined && { chosenAlternative: { ...extra, id: 'V7', name, place: 1 } }),
+      alternatives: others.map(({ zones }, i) => ({
+        id: `V${i}`,
+        name,
+        zones: walls[i] ? { [`W${i}`]: zones } : {},
+        ...extra,
+      })),
+    }),
     revisions: [{ id: 'A', date: '2026-03-02', job: { any: extra }, ...extra }],
   }));
 

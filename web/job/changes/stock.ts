@@ -1,5 +1,7 @@
+import { alternativesOf } from '../../../core/job/alternatives';
 import { addStock, changeJob, changeStock, removeStock } from '../../../core/job/changes';
 import type { CuttingSettings, Job, StockSheet } from '../../../core/job/schema';
+import { zoneListsOf } from '../../../core/job/zone-lists';
 import type { NamedChange } from './named-change';
 
 const stockWords: Readonly<Record<string, string>> = {
@@ -39,15 +41,19 @@ export function takeOutStock(id: string): NamedChange {
   };
 }
 
-/** What stands in the way of taking a stock sheet out, in words, or null. */
+/** What stands in the way of taking a stock sheet out, in words, or null; other alternatives count too. */
 export function stockInUse(job: Job, id: string): string | null {
-  const users = job.walls.flatMap((wall) =>
-    wall.zones
+  const others = alternativesOf(job).filter(({ isChosen }) => !isChosen);
+  const users = zoneListsOf(job).flatMap(({ wall, zones, alternative }) =>
+    zones
       .filter(
         ({ layout }) =>
           layout && [layout.stock, ...(layout.stocks ?? []), ...(layout.cutFrom ?? [])].includes(id),
       )
-      .map((zone) => `${zone.id} on wall ${wall.id}`),
+      .map((zone) => {
+        const where = `${zone.id} on wall ${wall.id}`;
+        return alternative === null ? where : `${where} in “${others[alternative]!.title}”`;
+      }),
   );
   return users.length > 0
     ? `Zone ${users[0]} is laid with it; choose another stock sheet there first.`

@@ -1,6 +1,7 @@
 import {
   addWall,
   changeWall,
+  copyWall as putUpCopy,
   freshWallId,
   insertVertex,
   moveVertex,
@@ -34,8 +35,8 @@ export function copyWall(wallId: string): NamedChange {
     change: (job) => {
       const wall = findWall(job, wallId);
       if (!wall) return job;
-      const copy = { ...wall, id: freshWallId(job), name: wall.name ? `${wall.name}, copy` : '' };
-      return { ...job, walls: job.walls.flatMap((entry) => (entry === wall ? [entry, copy] : [entry])) };
+      const name = wall.name ? `${wall.name}, copy` : '';
+      return putUpCopy(job, wallId, { id: freshWallId(job), name });
     },
   };
 }

@@ -2,6 +2,7 @@ import { colours } from './colours';
 import { lineRuns } from './line-types';
 import type { Circle, Fill, Item, Page, PaperPoint, Stroke, Text } from './page';
 import { pageSize } from './paper';
+import type { Mm } from '../units';
 
 /** Size of the look's fonts over the height of their capitals; the PDF takes the exact figure of each face. */
 const sizePerCapital = 1000 / 689;
@@ -12,8 +13,13 @@ const sizePerCapital = 1000 / 689;
  */
 export function toSvg(page: Page): string {
   const { width, height } = pageSize(page);
+  return itemsToSvg(page.items, width, height);
+}
+
+/** Likewise of a picture that stands on no page. */
+export function itemsToSvg(items: readonly Item[], width: Mm, height: Mm): string {
   const flip = ({ x, y }: PaperPoint): PaperPoint => ({ x, y: height - y });
-  const lines = page.items.map((item) => elementOf(item, flip)).filter(Boolean);
+  const lines = items.map((item) => elementOf(item, flip)).filter(Boolean);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
     `<rect width="${width}" height="${height}" fill="${colours.white}"/>`,

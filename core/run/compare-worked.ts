@@ -104,7 +104,7 @@ function planDifferences(before: WorkedOut, after: WorkedOut): Difference[] {
   const cost = ({ cutting, job }: WorkedOut) => moneyInWords(cutting.cost, job.currency);
   const pairs: readonly (readonly [label: string, before: string, after: string])[] = [
     ...[...new Set(stock)].map(
-      (id) => [`stock sheets to order, ${name(id)}`, `${ordered(was, id)}`, `${ordered(is, id)}`] as const,
+      (id) => [`stock sheets to order of ${name(id)}:`, `${ordered(was, id)}`, `${ordered(is, id)}`] as const,
     ),
     ['price of the stock sheets', cost(before), cost(after)],
     ['rack pieces used', `${was.rackPieces}`, `${is.rackPieces}`],

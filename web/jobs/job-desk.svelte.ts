@@ -12,7 +12,8 @@ import { canPick, pickToOpen } from './disk-file';
 import { saveJob, type SaveWay } from './save-file';
 import { goTo, recall } from './start-job';
 
-export type DialogName = 'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack' | 'commands';
+export type DialogName =
+  'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack' | 'commands' | 'alternatives' | 'changes';
 
 /** What happens to whole jobs: new, open, save, and the dialogs for them. */
 export class JobDesk {

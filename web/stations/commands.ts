@@ -36,6 +36,14 @@ export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
       run: () => void desk.saveFile(),
     },
     { name: 'Save as another file', group: 'Job', keys: 'J S', run: () => void desk.saveFile('another') },
+    {
+      name: 'What has changed since a revision',
+      group: 'Documents',
+      keys: 'D C',
+      also: 'compare differences clouds',
+      whyNot: open.job.revisions.length > 0 ? null : 'no revision has been issued',
+      run: () => (desk.dialog = 'changes'),
+    },
     { name: 'Jobs on this device', group: 'Job', keys: 'J J', run: () => (desk.dialog = 'jobs') },
     {
       name: 'Job details',

@@ -7,7 +7,7 @@ test('a second alternative is drawn by hand, held against the first and chosen, 
 }) => {
   await startWall(page);
   await goTo(page, 'Zones');
-  await page.getByRole('button', { name: 'Add a zone' }).click();
+  await page.getByRole('button', { name: 'Put in a zone' }).click();
   await waitForPlan(page);
 
   // Nothing is said of alternatives before there are any.

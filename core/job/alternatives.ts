@@ -43,7 +43,7 @@ export function chooseAlternative(job: Job, id: string): Job {
   const at = listed.indexOf(next);
   return {
     ...job,
-    walls: job.walls.map((wall) => withZones(wall, zonesOf({ zones }, wall.id))),
+    walls: withoutLooseRuns(job.walls.map((wall) => withZones(wall, zonesOf({ zones }, wall.id)))),
     chosenAlternative: { ...name, place: at } as ChosenAlternative,
     alternatives: listed.toSpliced(at, 1),
   };
@@ -170,4 +170,24 @@ function zonesOf({ zones }: Pick<Alternative, 'zones'>, wallId: string): Zone[] 
 /** A wall whose zones are the same stays the same object, so that nothing of it is worked out anew. */
 function withZones(wall: Wall, zones: Zone[]): Wall {
   return zones === wall.zones || (zones.length === 0 && wall.zones.length === 0) ? wall : { ...wall, zones };
+}
+
+/**
+ * Zones that ran on round a corner which has gone, or to a zone that has, end at their wall: the survey may have changed
+ * while they were not on it.
+ */
+function withoutLooseRuns(walls: Wall[]): Wall[] {
+  const leads = (wall: Wall, { runsOn }: Zone) =>
+    !runsOn ||
+    (wall.corner?.to === runsOn.wall &&
+      walls.some(({ id, zones }) => id === runsOn.wall && zones.some((zone) => zone.id === runsOn.zone)));
+  return walls.map((wall) => {
+    if (wall.zones.every((zone) => leads(wall, zone))) return wall;
+    const zones = wall.zones.map((zone) => {
+      if (leads(wall, zone)) return zone;
+      const { runsOn: _, ...alone } = zone;
+      return alone as Zone;
+    });
+    return { ...wall, zones };
+  });
 }

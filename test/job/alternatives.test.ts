@@ -104,6 +104,29 @@ describe('alternatives of a job', () => {
     expect(jobOfAlternative(several, 'V1').walls).toBe(several.walls);
   });
 
+  it('a zone that ran on round a corner which has gone ends at its wall', () => {
+    const corner = {
+      ...job,
+      walls: job.walls.map((wall, i) =>
+        i === 0 ? { ...wall, corner: { to: 'B', kind: 'internal' } } : wall,
+      ),
+    } as Job;
+    const runsOn = { wall: 'B', zone: 'Z1' };
+    const running = {
+      ...corner,
+      walls: corner.walls.map((wall, i) =>
+        i === 0 ? { ...wall, zones: wall.zones.map((zone) => ({ ...zone, runsOn })) } : wall,
+      ),
+    } as Job;
+    const away = chooseAlternative(addEmptyAlternative(running, 'Bare'), 'V2');
+    expect(readJobObject(away).findings).toEqual([]);
+    expect(chooseAlternative(away, 'V1').walls).toEqual(running.walls);
+    const straight = { ...away, walls: away.walls.map(({ corner: _, ...wall }) => wall) } as Job;
+    const back = chooseAlternative(straight, 'V1');
+    expect(readJobObject(back).findings).toEqual([]);
+    expect(back.walls[0]!.zones[0]).not.toHaveProperty('runsOn');
+  });
+
   it('ids that name nothing change nothing', () => {
     expect(chooseAlternative(several, 'V9')).toBe(several);
     expect(copyAlternative(several, 'V9', 'x')).toBe(several);

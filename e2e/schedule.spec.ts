@@ -17,7 +17,7 @@ const parts = {
     'Photos',
     'Arrange',
   ],
-  Zones: ['Zones', 'Corners', 'Arrange', 'Alternatives'],
+  Zones: ['Zones', 'Corners', 'Holes', 'Arrange', 'Alternatives'],
   Panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   Drawings: ['Documents', 'Revisions'],
 } as const;

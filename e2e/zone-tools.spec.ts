@@ -99,3 +99,71 @@ test('zones that touch share the edge that is pulled, unless Ctrl is held', asyn
   await expect(figure(page, 'Z3', 'from floor')).toHaveValue('1250');
   await expect(elevation(page)).toBeVisible();
 });
+
+test('holes are drawn, dragged, typed and taken out', async ({ page }) => {
+  await withZones(page, [[500, 400, 3000, 1600]]);
+  await page.getByRole('tab', { name: 'Holes' }).click();
+  const holes = page.locator('#leaf tbody tr');
+  await page.getByRole('button', { name: 'Hole, rectangle' }).click();
+  await dragWall(page, [1000, 800], [1500, 1300]);
+  await expect(holes).toHaveCount(1);
+  const field = (label: string) => page.getByLabel(`hole 1 of zone Z1, ${label}`);
+  await field('width').fill('450');
+  await field('width').press('Enter');
+  await field('from left').fill('1000');
+  await field('from left').press('Enter');
+  // With the hand, from inside the hole; then by arrow keys.
+  await dragWall(page, [1200, 1000], [2000, 1000]);
+  await expect(field('from left')).not.toHaveValue('1000');
+  const before = Number(await field('from left').inputValue());
+  await elevation(page).focus();
+  await page.keyboard.press('Shift+ArrowRight');
+  await expect(field('from left')).toHaveValue(String(before + 10));
+  await expect(page.getByLabel('Findings')).not.toContainText('reaches beyond the zone');
+
+  await page.getByRole('button', { name: 'Hole, round' }).click();
+  await clickWall(page, 800, 700);
+  await expect(holes).toHaveCount(2);
+  await page.getByLabel('hole 2 of zone Z1, diameter').fill('300');
+  await page.getByLabel('hole 2 of zone Z1, diameter').press('Enter');
+  await expect(page.getByLabel('hole 2 of zone Z1, diameter')).toHaveValue('300');
+  await elevation(page).focus();
+  await page.keyboard.press('Delete');
+  await expect(holes).toHaveCount(1);
+  await page.reload();
+  await goTo(page, 'Zones');
+  await page.getByRole('tab', { name: 'Holes' }).click();
+  await expect(holes).toHaveCount(1);
+  await page.getByRole('button', { name: 'Take out hole 1 of zone Z1' }).click();
+  await expect(holes).toHaveCount(0);
+});
+
+test('an edge is pulled into an arc, typed by rise and radius, and straightened', async ({ page }) => {
+  await withZones(page, [[500, 400, 2000, 1000]]);
+  await page.getByRole('tab', { name: 'Corners' }).click();
+  await page.getByRole('button', { name: 'Arc of a zone edge' }).click();
+  await dragWall(page, [1500, 1400], [1500, 1700]);
+  const rise = page.getByLabel('Edge to corner 4, rise of its arc outwards, 0 for straight');
+  const radius = page.getByLabel('Edge to corner 4, radius of its arc');
+  expect(Number(await rise.inputValue())).toBeGreaterThan(250);
+  await rise.fill('250');
+  await rise.press('Enter');
+  // r = s / 2 + c² / (8 s) = 125 + 4 000 000 / 2000
+  await expect(radius).toHaveValue('2125');
+  await radius.fill('900');
+  await radius.press('Enter');
+  await expect(page.getByText('The ends of this edge ask for a radius of at least 1000.')).toBeVisible();
+  await radius.press('Escape');
+  await rise.fill('0');
+  await rise.press('Enter');
+  await expect(radius).toHaveValue('');
+
+  // The outline of the wall, at Survey.
+  await goTo(page, 'Survey');
+  await page.getByRole('tab', { name: 'Corners' }).click();
+  await page.getByRole('button', { name: 'Arc of an edge' }).click();
+  await dragWall(page, [3000, 2700], [3000, 2450]);
+  await expect(page.locator('#leaf')).toContainText('arc through');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(page.locator('#leaf')).not.toContainText('arc through');
+});

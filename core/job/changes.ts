@@ -8,7 +8,9 @@ import {
   type MmBox,
   type MmPoint,
   type ObjectRef,
+  type ShapeRef,
 } from './shape';
+import { bentEdge } from './arc-edges';
 import { renumbered } from './renumber-measures';
 import { insertVertexIn, moveVertexOf, removeVertexFrom } from './vertices';
 
@@ -122,7 +124,7 @@ export function reorderZone(job: Job, wallId: string, zoneId: string, by: -1 | 1
 }
 
 /** One vertex of a wall's outline (`ref` null) or of an object's shape moved to a point; arcs that end there keep their bulge. */
-export function moveVertex(job: Job, wallId: string, ref: ObjectRef | null, index: number, to: MmPoint): Job {
+export function moveVertex(job: Job, wallId: string, ref: ShapeRef | null, index: number, to: MmPoint): Job {
   return changeVertices(job, wallId, ref, (vertices) => moveVertexOf(vertices, index, to));
 }
 
@@ -130,7 +132,7 @@ export function moveVertex(job: Job, wallId: string, ref: ObjectRef | null, inde
 export function insertVertex(
   job: Job,
   wallId: string,
-  ref: ObjectRef | null,
+  ref: ShapeRef | null,
   index: number,
   at: MmPoint,
 ): Job {
@@ -138,8 +140,13 @@ export function insertVertex(
   return ref ? inserted : renumberMeasures(inserted, wallId, index, 'put in');
 }
 
+/** The edge that ends at `index` as an arc of a rise, straight with none (see `arc-edges.ts`). */
+export function bendEdge(job: Job, wallId: string, ref: ShapeRef | null, index: number, rise: number): Job {
+  return changeVertices(job, wallId, ref, (vertices) => bentEdge(vertices, index, rise));
+}
+
 /** A vertex taken out; a shape keeps at least three. */
-export function removeVertex(job: Job, wallId: string, ref: ObjectRef | null, index: number): Job {
+export function removeVertex(job: Job, wallId: string, ref: ShapeRef | null, index: number): Job {
   const removed = changeVertices(job, wallId, ref, (vertices) => removeVertexFrom(vertices, index));
   const hasGone = !ref && findWall(removed, wallId)?.outline.length !== findWall(job, wallId)?.outline.length;
   return hasGone ? renumberMeasures(removed, wallId, index, 'taken out') : removed;
@@ -207,13 +214,20 @@ function renumberMeasures(job: Job, wallId: string, index: number, what: 'put in
 function changeVertices(
   job: Job,
   wallId: string,
-  ref: ObjectRef | null,
+  ref: ShapeRef | null,
   change: (vertices: Vertex[]) => Vertex[],
 ): Job {
   if (!ref) return changeWall(job, wallId, (wall) => ({ ...wall, outline: change(wall.outline) }));
   const wall = findWall(job, wallId);
   const object = wall && findObject(wall, ref);
   if (!object?.shape) return job;
+  const { hole } = ref;
+  if (hole !== undefined) {
+    const { holes } = object as Zone;
+    return changeObject<Zone>(job, wallId, ref, {
+      holes: holes.map((one, i) => (i === hole ? change(one) : one)),
+    });
+  }
   return mapObject(job, wallId, ref, (found) => ({ ...found, shape: change(found.shape as Vertex[]) }));
 }
 

@@ -7,6 +7,11 @@ export interface ObjectRef {
   readonly id: string;
 }
 
+/** The shape of an object, or one of a zone's holes, counted from 0. */
+export interface ShapeRef extends ObjectRef {
+  readonly hole?: number;
+}
+
 export interface MmPoint {
   readonly x: Mm;
   readonly y: Mm;
@@ -42,6 +47,13 @@ export function pointOf(vertex: Vertex): MmPoint {
 /** The vertices of a zone's or opening's shape; undefined for rectangles and circles. */
 export function verticesOf(object: Opening | Fitting | Zone): readonly Vertex[] | undefined {
   return object.shape as readonly Vertex[] | undefined;
+}
+
+/** The vertices of a shape on a wall, a hole or (`ref` null) the wall's outline. */
+export function verticesAt(wall: Wall, ref: ShapeRef | null): readonly Vertex[] | undefined {
+  if (!ref) return wall.outline;
+  const object = findObject(wall, ref);
+  return object && (ref.hole === undefined ? verticesOf(object) : (object as Zone).holes[ref.hole]);
 }
 
 /**

@@ -98,7 +98,8 @@ export class Hand {
     this.corners = tool.kind === 'corners' ? { placed: [], next: null, typed: '', fault: null } : null;
     this.ghost = null;
     this.guides = [];
-    if (tool.kind !== 'choose') this.open.selection = null;
+    // A hole is put into the chosen zone, an edge bent of what is chosen.
+    if (tool.kind === 'put-in' || tool.kind === 'corners') this.open.selection = null;
   }
 
   lift(

@@ -1,3 +1,4 @@
+import { middleOfEdge } from '../../core/job/arc-edges';
 import {
   isRectangle,
   boxOfObject,
@@ -46,13 +47,17 @@ export function boxHandles(object: Opening | Fitting | Zone, frame: Frame): BoxH
 /** The corners by which a polygon is pulled, and the middles of its edges where another can be put in. */
 export function shapeHandles(object: Opening | Fitting | Zone): CornerHandles {
   const vertices = verticesOf(object);
-  return !vertices || isRectangle(vertices) ? { corners: [], middles: [] } : cornerHandles(vertices);
+  return !vertices || isRectangle(vertices)
+    ? { corners: [], middles: [], apexes: [] }
+    : cornerHandles(vertices);
 }
 
 export interface CornerHandles {
   readonly corners: readonly MmPoint[];
   /** Of straight edges: a corner put into an arc would make two straight edges of it. */
   readonly middles: readonly EdgeMiddle[];
+  /** Of arcs: pulled, the arc rises or sinks. `index` is the vertex that it ends at. */
+  readonly apexes: readonly EdgeMiddle[];
 }
 
 export interface EdgeMiddle extends MmPoint {
@@ -67,7 +72,10 @@ export function cornerHandles(vertices: readonly Vertex[]): CornerHandles {
     const next = corners[after]!;
     return Array.isArray(vertices[after]) ? [{ x: (x + next.x) / 2, y: (y + next.y) / 2, index: i + 1 }] : [];
   });
-  return { corners, middles };
+  const apexes = vertices.flatMap((vertex, index) =>
+    Array.isArray(vertex) ? [] : [{ ...middleOfEdge(vertices, index), index }],
+  );
+  return { corners, middles, apexes };
 }
 
 /**

@@ -11,10 +11,14 @@ export type Tool =
   | { readonly kind: 'put-in'; readonly of: 'zone'; readonly what: 'zone' | 'whole-sheets' }
   /** A click puts a fixing point there. */
   | { readonly kind: 'mark'; readonly what: FixingPoint['kind'] }
+  /** Into a zone: a click at the usual size, or a drag. */
+  | { readonly kind: 'hole'; readonly what: 'rectangle' | 'circle' }
+  /** An edge is pulled into an arc. */
+  | { readonly kind: 'bend' }
   /** Corner after corner, until the first is met again. */
   | { readonly kind: 'corners'; readonly of: CornersOf };
 
-export type CornersOf = 'wall' | 'outline' | 'opening' | 'fitting' | 'zone';
+export type CornersOf = 'wall' | 'outline' | 'opening' | 'fitting' | 'zone' | 'hole';
 
 export const choose: Tool = { kind: 'choose' };
 
@@ -64,10 +68,15 @@ export const surveyTools: readonly ToolChoice[] = [
   { label: 'Pattress', keys: 'P E', tool: { kind: 'mark', what: 'pattress' } },
   { label: 'Hole', keys: 'P X', tool: { kind: 'mark', what: 'hole' } },
   { label: 'Outline', keys: 'P U', tool: { kind: 'corners', of: 'outline' } },
+  { label: 'Arc of an edge', keys: 'P Y', tool: { kind: 'bend' } },
 ];
 
 export const zoneTools: readonly ToolChoice[] = [
   { label: 'Zone, rectangle', keys: 'P Z', tool: { kind: 'put-in', of: 'zone', what: 'zone' } },
   { label: 'Zone, by whole sheets', keys: 'P G', tool: { kind: 'put-in', of: 'zone', what: 'whole-sheets' } },
   { label: 'Zone, by its corners', keys: 'P C', tool: { kind: 'corners', of: 'zone' } },
+  { label: 'Hole, rectangle', keys: 'P J', tool: { kind: 'hole', what: 'rectangle' } },
+  { label: 'Hole, round', keys: 'P K', tool: { kind: 'hole', what: 'circle' } },
+  { label: 'Hole, by its corners', keys: 'P V', tool: { kind: 'corners', of: 'hole' } },
+  { label: 'Arc of a zone edge', keys: 'P Q', tool: { kind: 'bend' } },
 ];

@@ -1,6 +1,7 @@
 import { keepInStep } from '../../core/job/keep-in-step';
 import type { LengthUnits } from '../../core/lengths';
 import type { Job } from '../../core/job/schema';
+import type { HoleRef } from '../../core/job/holes';
 import { findObject, findWall, type ObjectRef } from '../../core/job/shape';
 import { Chosen } from './chosen.svelte';
 import { faultOfLock } from './fault-of-lock';
@@ -37,6 +38,8 @@ export class OpenJob {
   selection = $state.raw<Selection>(null);
   /** The selection and whatever is chosen beside it. */
   readonly chosen = new Chosen(this);
+  /** The hole of the chosen zone that is chosen, too; it counts only while that zone is. */
+  hole = $state.raw<HoleRef | null>(null);
   station = $state.raw<StationName>('survey');
   /** The part of the schedule that is shown at each station; absent: its first. */
   leaves = $state.raw<Partial<Record<StationName, string>>>({});

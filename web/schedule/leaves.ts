@@ -14,7 +14,7 @@ export const leavesOf = {
     'Photos',
     'Arrange',
   ],
-  zones: ['Zones', 'Corners', 'Arrange', 'Alternatives'],
+  zones: ['Zones', 'Corners', 'Holes', 'Arrange', 'Alternatives'],
   panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   drawings: ['Documents', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;

@@ -15,6 +15,7 @@ import type { Corners, Hand } from '../hand.svelte';
 import { partsOfPoint, snap, toWholeMm, type SnapLine } from '../snap';
 import { snapLines } from '../snap-lines';
 import { choose, type CornersOf } from '../tool';
+import { finishHole, zoneUnder } from './holes';
 import type { HandEvent } from './gesture';
 
 /** Where the next corner would be: in line with what is near, level or plumb with Shift. */
@@ -89,6 +90,7 @@ export function closeShape(hand: Hand, of: CornersOf): void {
     return;
   }
   const shape = anticlockwiseFromLowerLeft(corners.placed);
+  if (of === 'hole') return closeHole(hand, corners.placed[0]!, shape);
   const drawn = drawnThing(hand.open.job, wall, of, shape);
   if (!drawn || !hand.make(drawn.change)) return;
   hand.takeUp(choose);
@@ -97,6 +99,13 @@ export function closeShape(hand: Hand, of: CornersOf): void {
   }
   if (of === 'wall' || of === 'outline') hand.fit();
   hand.open.selection = drawn.selection;
+}
+
+function closeHole(hand: Hand, first: MmPoint, shape: Vertex[]): void {
+  const { wall } = hand;
+  const zone = wall && zoneUnder(hand, wall, first);
+  if (wall && zone) finishHole(hand, wall, zone, shape);
+  else hand.said = 'A hole is put into a zone: set its first corner inside one';
 }
 
 function addCorner(hand: Hand, corners: Corners, at: MmPoint): void {
@@ -137,6 +146,7 @@ function drawnThing(job: Job, wall: Wall | undefined, of: CornersOf, shape: Vert
     const zone: Zone = { ...newZone(job, wall, { x: 0, y: 0, width: 1, height: 1 }), shape };
     return { change: putInZone(wall, zone), selection: { kind: 'zone', id: zone.id } };
   }
+  if (of === 'hole') return null;
   if (of === 'opening') {
     const opening = withShape(newOpening(wall, 'free'), shape);
     return { change: putInOpening(wall, opening), selection: { kind: 'opening', id: opening.id } };

@@ -1,5 +1,6 @@
 import { pointOf, type ObjectRef } from '../../../core/job/shape';
 import { copyBeside, takeOutChosen, type Done } from '../../arrange/arrange';
+import { moveHole, takeOutHole } from '../../job/changes/holes';
 import { moveSeveral } from '../../job/changes/several';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
 import { finestStep } from '../../look/figures';
@@ -8,6 +9,7 @@ import { choose } from '../tool';
 import { chooseObject } from './choose';
 import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
 import { markInMiddle } from './mark-fixing-point';
+import { chosenHole, putHoleInMiddle } from './holes';
 import { putInMiddle } from './put-in';
 import { changeable } from './what-can-change';
 
@@ -42,6 +44,10 @@ function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
     return true;
   }
   if (event.key === 'Enter' && hand.tool.kind === 'mark') return markInMiddle(hand, hand.tool.what);
+  if (event.key === 'Enter' && hand.tool.kind === 'hole') {
+    putHoleInMiddle(hand, hand.tool);
+    return true;
+  }
   return viewKey(hand, event.key);
 }
 
@@ -50,6 +56,11 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
   if (escapeGesture()) return true;
   if (hand.tool.kind !== 'choose') {
     hand.takeUp(choose);
+    return true;
+  }
+  if (chosenHole(hand)) {
+    hand.open.hole = null;
+    hand.said = 'Hole let go';
     return true;
   }
   const { chosen, selection } = hand.open;
@@ -62,6 +73,11 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
 function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repeated: boolean): boolean {
   const { wall, open } = hand;
   const { selection } = open;
+  const hole = chosenHole(hand);
+  if (wall && hole) {
+    hand.make(moveHole(wall.id, hole.ref, x * step, y * step), { merge: repeated });
+    return true;
+  }
   if (!wall || !selection || selection.kind === 'panel') return false;
   if (selection.kind === 'vertex') {
     const vertex = wall.outline[Number(selection.id)];
@@ -80,6 +96,11 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repe
 function takeOut(hand: Hand): boolean {
   const { wall, open } = hand;
   const { selection } = open;
+  const hole = chosenHole(hand);
+  if (wall && hole) {
+    if (hand.make(takeOutHole(wall.id, hole.ref))) open.hole = null;
+    return true;
+  }
   if (!wall || !selection || selection.kind === 'panel') return false;
   if (selection.kind !== 'vertex') return tellDone(hand, takeOutChosen(open));
   if (hand.make(takeOutCorner(wall.id, null, Number(selection.id)))) open.selection = null;
@@ -108,6 +129,7 @@ function walk(hand: Hand, by: 1 | -1): boolean {
   const at = refs.findIndex(({ kind, id }) => kind === open.selection?.kind && id === open.selection.id);
   const next = at < 0 ? (by > 0 ? refs[0] : undefined) : refs[at + by];
   if (!next) return false;
+  hand.open.hole = null;
   chooseObject(hand, next);
   return true;
 }

@@ -1,4 +1,4 @@
-import { pointOf, verticesOf, type ObjectRef } from '../../../core/job/shape';
+import { pointOf, verticesAt, type ShapeRef } from '../../../core/job/shape';
 import { putInCorner, setCorner } from '../../job/changes/walls';
 import type { Hand } from '../hand.svelte';
 import { partsOfPoint, snap, toWholeMm } from '../snap';
@@ -13,19 +13,18 @@ import type { Gesture, HandEvent } from './gesture';
 export function moveCorner(
   hand: Hand,
   start: HandEvent,
-  ref: ObjectRef | null,
+  ref: ShapeRef | null,
   index: number,
   { fresh = false } = {},
 ): Gesture | null {
   const { wall } = hand;
-  const object = ref && hand.find(ref);
-  const vertices = ref ? object && verticesOf(object) : wall?.outline;
+  const vertices = wall && verticesAt(wall, ref);
   if (!wall || !vertices) return null;
   const corner = vertices[index] ? pointOf(vertices[index]) : start.at;
   const offset = fresh ? { x: 0, y: 0 } : { x: corner.x - start.at.x, y: corner.y - start.at.y };
   const lines = snapLines(wall, ref, hand.panels);
   const changeTo = fresh ? putInCorner : setCorner;
-  if (ref) hand.lift(ref, wall);
+  if (ref) hand.lift({ kind: ref.kind, id: ref.id }, wall);
 
   return {
     move(event) {

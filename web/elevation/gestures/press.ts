@@ -4,6 +4,7 @@ import { findObject, type ObjectRef } from '../../../core/job/shape';
 import { cornerHandles, handleAt, shapeHandles } from '../handles';
 import { hitsAt, nearestWithin, nextHit, outlineCornerAt, type Hit } from '../hit';
 import type { Hand } from '../hand.svelte';
+import { bendEdgeByHand, edgeAt } from './bend-edge';
 import { chooseObject, chooseSeveral } from './choose';
 import { dragPin, pinUnderHand } from './drag-pin';
 import { dragObject } from './drag-object';
@@ -12,6 +13,7 @@ import { frameChoice } from './frame-choice';
 import { hasTravelled, type Gesture, type HandEvent } from './gesture';
 import { goToNeighbour } from './go-to-neighbour';
 import { markFixingPoint } from './mark-fixing-point';
+import { chooseHole, dragHole, holeAt, pressChosenHole, putHole } from './holes';
 import { moveCorner } from './move-corner';
 import { pan } from './pan';
 import { putIn } from './put-in';
@@ -24,6 +26,8 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   const { tool, wall } = hand;
   if (tool.kind === 'put-in') return putIn(hand, start, tool);
   if (tool.kind === 'mark') return tapOrPan(hand, start, (event) => markFixingPoint(hand, tool.what, event));
+  if (tool.kind === 'hole') return putHole(hand, start, tool);
+  if (tool.kind === 'bend') return pressEdge(hand, start);
   if (tool.kind === 'corners') return tapOrPan(hand, start, (event) => setCornerDown(hand, tool.of, event));
   if (!wall) return pan(hand, start);
   const pin = pinUnderHand(hand, start);
@@ -33,7 +37,7 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
       () => dragPin(hand, start, pin),
       () => hand.lookAtPin(pin.id),
     );
-  const handle = pressHandle(hand, start);
+  const handle = pressChosenHole(hand, start) ?? pressHandle(hand, start);
   if (handle) return handle;
   if (hand.room.neighbourAt(start.at)) return tapOrPan(hand, start, (event) => goToNeighbour(hand, event));
   // A small object in a corner of the wall lies under that corner's reach: once chosen, it comes first.
@@ -51,11 +55,22 @@ function pressHandle(hand: Hand, start: HandEvent): Gesture | null {
   const handle = handleAt(object, hand.view.frame, start, start.touch);
   if (handle) return resizeObject(hand, start, ref, handle);
   const reach = (start.touch ? 20 : 10) / hand.view.frame.scale;
-  const { corners, middles } = shapeHandles(object);
+  const { corners, middles, apexes } = shapeHandles(object);
   const corner = nearestWithin(corners, start.at, reach);
   if (corner !== null) return moveCorner(hand, start, ref, corner);
   const middle = middles[nearestWithin(middles, start.at, reach) ?? -1];
-  return middle ? moveCorner(hand, start, ref, middle.index, { fresh: true }) : null;
+  if (middle) return moveCorner(hand, start, ref, middle.index, { fresh: true });
+  const apex = apexes[nearestWithin(apexes, start.at, reach) ?? -1];
+  return apex ? bendEdgeByHand(hand, start, { ref, index: apex.index }) : null;
+}
+
+/** With the tool in the hand any edge can be bent. */
+function pressEdge(hand: Hand, start: HandEvent): Gesture {
+  const edge = edgeAt(hand, start.at, (start.touch ? 24 : 12) / hand.view.frame.scale);
+  if (!edge) return pan(hand, start);
+  // What is bent is chosen, so that its corners are listed.
+  hand.open.selection = edge.ref && { kind: edge.ref.kind, id: edge.ref.id };
+  return bendEdgeByHand(hand, start, edge) ?? pan(hand, start);
 }
 
 function isWithinChosen({ wall, open }: Hand, { at }: HandEvent): boolean {
@@ -82,9 +97,11 @@ function pressCorner(hand: Hand, start: HandEvent): Gesture | null {
 /** While one corner is chosen, another can be pulled out of the middle of an edge. */
 function pressEdgeMiddle(hand: Hand, start: HandEvent, wall: Wall, reach: number): Gesture | null {
   if (hand.open.selection?.kind !== 'vertex') return null;
-  const { middles } = cornerHandles(wall.outline);
+  const { middles, apexes } = cornerHandles(wall.outline);
   const middle = middles[nearestWithin(middles, start.at, reach) ?? -1];
-  return middle ? moveCorner(hand, start, null, middle.index, { fresh: true }) : null;
+  if (middle) return moveCorner(hand, start, null, middle.index, { fresh: true });
+  const apex = apexes[nearestWithin(apexes, start.at, reach) ?? -1];
+  return apex ? bendEdgeByHand(hand, start, { ref: null, index: apex.index }) : null;
 }
 
 function pressWall(hand: Hand, start: HandEvent): Gesture {
@@ -92,6 +109,13 @@ function pressWall(hand: Hand, start: HandEvent): Gesture {
   const tolerance = (start.touch ? 12 : 4) / hand.view.frame.scale;
   const hits = wall ? hitsAt(wall, start.at, tolerance, open.station, hand.panels) : [];
   const grip = objectUnderHand(hand, start, hits);
+  // A zone is not where its hole is: there the hole is meant, unless something else lies in it.
+  const hole = hits.some(({ kind }) => kind !== 'zone') ? null : holeAt(hand, start.at);
+  const isOfChosen = hole !== null && open.selection?.kind === 'zone' && open.selection.id === hole.zone;
+  if (hole && (isOfChosen || hits.length === 0)) {
+    const dragIt = () => (start.touch && !isOfChosen ? pan(hand, start) : dragHole(hand, start, hole));
+    return tapOrDrag(start, dragIt, () => chooseHole(hand, hole));
+  }
   const drag = () => dragOf(hand, start, grip) ?? pan(hand, start);
   return tapOrDrag(start, drag, () => tap(hand, start, hits));
 }
@@ -105,6 +129,7 @@ function tap(hand: Hand, start: HandEvent, hits: readonly Hit[]): void {
   const { chosen, selection } = hand.open;
   const object = hits.map((hit) => chosenObject(hit)).find((ref) => ref !== null);
   if (!addsToChosen(hand, start)) {
+    hand.open.hole = null;
     chooseObject(hand, nextHit(hits, chosen.isSeveral ? null : selection));
   } else if (object) {
     chosen.toggle(object);

@@ -5,12 +5,14 @@ import { toScreen } from '../frame';
 import { boxHandles, cornerHandles, shapeHandles } from '../handles';
 import type { Corners } from '../hand.svelte';
 import { polygonOf, polygonOfVertices } from '../rings';
+import { asObject } from '../gestures/holes';
 import type { Guide } from '../snap';
 import { paintCorners } from './corners-drawing';
 import { paintFraming, paintSeveral } from './chosen-drawing';
 import { paintFitting } from './fittings-layer';
 import { paintOpening } from './openings-layer';
 import { acrossOf, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
+import { paintRadii, type Radius } from './radii';
 import { paintZone } from './zones-layer';
 
 type WallObject = Opening | Fitting | Zone;
@@ -24,6 +26,10 @@ export interface HandDrawing {
   readonly beside: readonly WallObject[];
   /** The frame that is drawn about what is to be chosen. */
   readonly framing: MmBox | null;
+  /** A hole of it that is chosen, too. */
+  readonly hole: readonly Vertex[] | null;
+  /** Radii of the arcs that are in the hand's reach. */
+  readonly radii: readonly Radius[];
   /** Whether the chosen object can be pulled by its handles. */
   readonly handles: boolean;
   /** The wall's. */
@@ -60,6 +66,11 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
     if (drawing.handles) paintHandles(pen, chosen);
   }
   if (drawing.framing) paintFraming(pen, drawing.framing);
+  if (drawing.hole) {
+    strokePolygon(pen, polygonOfVertices(drawing.hole), inks['red-lead'], 2.5);
+    paintHandles(pen, asObject(drawing.hole));
+  }
+  paintRadii(pen, drawing.radii);
   for (const guide of guides) paintGuide(pen, guide);
   if (corners) paintCorners(pen, corners);
 }
@@ -101,7 +112,8 @@ function paintLeaders(pen: Pen, object: WallObject): void {
 
 function paintHandles(pen: Pen, object: WallObject): void {
   for (const { px, py } of boxHandles(object, pen.frame)) paintSquare(pen, px, py, inks.paper);
-  const { corners, middles } = shapeHandles(object);
+  const { corners, middles, apexes } = shapeHandles(object);
+  for (const apex of apexes) paintDot(pen, apex, 4);
   for (const middle of middles) paintDot(pen, middle, 4);
   for (const corner of corners) {
     const { px, py } = toScreen(pen.frame, corner);
@@ -110,7 +122,10 @@ function paintHandles(pen: Pen, object: WallObject): void {
 }
 
 function paintWallCorners(pen: Pen, outline: readonly Vertex[], chosen: number | null): void {
-  if (chosen !== null) for (const middle of cornerHandles(outline).middles) paintDot(pen, middle, 3);
+  if (chosen !== null) {
+    const { middles, apexes } = cornerHandles(outline);
+    for (const middle of [...middles, ...apexes]) paintDot(pen, middle, 3);
+  }
   outline.forEach((vertex, i) => {
     const { px, py } = toScreen(pen.frame, pointOf(vertex));
     if (i === chosen) paintSquare(pen, px, py, inks['red-lead']);

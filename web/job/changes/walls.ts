@@ -1,5 +1,6 @@
 import {
   addWall,
+  bendEdge,
   changeWall,
   copyWall as putUpCopy,
   freshWallId,
@@ -11,7 +12,7 @@ import {
 } from '../../../core/job/changes';
 import { addQuickWall, type QuickWall } from '../../../core/job/quick-wall';
 import type { Rim, Wall } from '../../../core/job/schema';
-import { findWall, type MmPoint, type ObjectRef } from '../../../core/job/shape';
+import { findWall, type MmPoint, type ShapeRef } from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
 import { nameOfWall } from './names';
 
@@ -107,27 +108,37 @@ export function setWallSize(wallId: string, width: number, height: number): Name
 }
 
 /** `ref` null: the wall's outline; else an object's free shape. */
-export function setCorner(wallId: string, ref: ObjectRef | null, index: number, to: MmPoint): NamedChange {
+export function setCorner(wallId: string, ref: ShapeRef | null, index: number, to: MmPoint): NamedChange {
   return {
     name: `Move corner ${index + 1} of ${shapeName(wallId, ref)}`,
     change: (job) => moveVertex(job, wallId, ref, index, to),
   };
 }
 
-export function putInCorner(wallId: string, ref: ObjectRef | null, index: number, at: MmPoint): NamedChange {
+export function putInCorner(wallId: string, ref: ShapeRef | null, index: number, at: MmPoint): NamedChange {
   return {
     name: `Put in corner ${index + 1} of ${shapeName(wallId, ref)}`,
     change: (job) => insertVertex(job, wallId, ref, index, at),
   };
 }
 
-export function takeOutCorner(wallId: string, ref: ObjectRef | null, index: number): NamedChange {
+/** The edge that ends at a corner as an arc of a rise; straight with none. */
+export function bend(wallId: string, ref: ShapeRef | null, index: number, rise: number): NamedChange {
+  const edge = `the edge to corner ${index + 1} of ${shapeName(wallId, ref)}`;
+  return {
+    name: rise === 0 ? `Straighten ${edge}` : `Bend ${edge}`,
+    change: (job) => bendEdge(job, wallId, ref, index, rise),
+  };
+}
+
+export function takeOutCorner(wallId: string, ref: ShapeRef | null, index: number): NamedChange {
   return {
     name: `Take out corner ${index + 1} of ${shapeName(wallId, ref)}`,
     change: (job) => removeVertex(job, wallId, ref, index),
   };
 }
 
-function shapeName(wallId: string, ref: ObjectRef | null): string {
-  return ref ? `${ref.kind} ${ref.id}` : nameOfWall(wallId);
+function shapeName(wallId: string, ref: ShapeRef | null): string {
+  if (!ref) return nameOfWall(wallId);
+  return ref.hole === undefined ? `${ref.kind} ${ref.id}` : `hole ${ref.hole + 1} of zone ${ref.id}`;
 }

@@ -51,7 +51,7 @@ test('a second alternative is drawn by hand, held against the first and chosen, 
   await page.keyboard.press('Escape');
   await expect(foot).toHaveValue('900');
   await expect(strip.getByLabel('Alternative')).toHaveValue('V1');
-  await page.locator('body').click({ position: { x: 2, y: 2 } });
+  await page.getByRole('button', { name: 'Compare…' }).focus();
   await page.keyboard.press('a');
   await page.keyboard.press('n');
   await expect(foot).toHaveValue('650');

@@ -18,7 +18,7 @@ const parts = {
     'Arrange',
   ],
   Zones: ['Zones', 'Corners', 'Holes', 'Arrange', 'Alternatives'],
-  Panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
+  Panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   Drawings: ['Documents', 'Revisions'],
 } as const;
 

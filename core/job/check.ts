@@ -1,4 +1,5 @@
 import type { Finding } from '../finding';
+import { checkByHand } from './check-by-hand';
 import { checkCorners } from './check-corners';
 import { checkAlternatives } from './check-alternatives';
 import { checkIds } from './check-ids';
@@ -22,6 +23,7 @@ export function checkJob(job: Job): Finding[] {
     ...checkCorners(job),
     ...checkShapes(job),
     ...checkLayouts(job),
+    ...checkByHand(job),
     ...checkPhotos(job),
   ];
 }

@@ -109,7 +109,9 @@ function mend(issue: Issue, key: string): string {
     case 'union':
       return key === 'start'
         ? 'give {"x": …, "y": …} or the name of a start, such as "best" or "lower-left"'
-        : 'give a point [x, y] or an arc {"arcTo": [x, y], "via": [x, y]}';
+        : handPlaces.has(key)
+          ? 'give a number in mm, or an edge {"of": …, "id": …, "side": …}'
+          : 'give a point [x, y] or an arc {"arcTo": [x, y], "via": [x, y]}';
     case 'record':
       return 'give an object in braces with a list under the id of each wall';
     case 'loose_object':
@@ -119,6 +121,9 @@ function mend(issue: Issue, key: string): string {
       return `give ${issue.expected ?? 'another value'}`;
   }
 }
+
+/** Fields that a choice by hand names a place by. */
+const handPlaces = new Set(['x', 'y', 'left', 'right', 'bottom', 'top']);
 
 function fieldInWords(key: string): string {
   switch (key) {

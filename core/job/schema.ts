@@ -95,6 +95,58 @@ export const startNames = [
   'centre-on-panel',
 ] as const;
 
+const handPlace = v.pipe(
+  v.union([
+    coordinate,
+    namedFields({
+      of: v.pipe(
+        text,
+        v.description(
+          'What the edge belongs to: opening, fitting, zone, or line (a joint of the ground); any other is a lost place.',
+        ),
+      ),
+      id: v.optional(v.pipe(identifier, v.description('Which one; absent with zone: the own one.'))),
+      side: v.optional(v.picklist(['left', 'right', 'bottom', 'top'])),
+      by: v.optional(
+        v.pipe(coordinate, v.description('How far right of the edge, or above it; absent: on it.')),
+      ),
+    }),
+  ]),
+  v.description('Along one axis: a figure from the datum, or an edge that it moves with.'),
+);
+
+const handPoint = namedFields({ x: handPlace, y: handPlace });
+
+export const handKinds = ['joint-on-line', 'no-joints', 'whole-panel', 'split', 'join'] as const;
+
+const handChoice = v.pipe(
+  namedFields({
+    id: identifier,
+    kind: v.pipe(text, v.description(`One of ${handKinds.join(', ')}; any other is kept and not followed.`)),
+    direction: v.optional(
+      v.pipe(v.picklist(['upright', 'level']), v.description('Of the joint on a line, or of the split.')),
+    ),
+    at: v.optional(
+      v.pipe(
+        handPoint,
+        v.description(
+          'A point of the joint (with stagger: in the course that it is wanted in), of the split, or of a panel.',
+        ),
+      ),
+    ),
+    with: v.optional(
+      v.pipe(handPoint, v.description('A point of the panel that the one at `at` is joined with.')),
+    ),
+    left: v.optional(handPlace),
+    right: v.optional(handPlace),
+    bottom: v.optional(handPlace),
+    top: v.optional(handPlace),
+  }),
+  v.description(
+    'One choice by hand. Where no joints may lie: left and right for an upright strip, bottom and top for a level one, all four for a rectangle.',
+  ),
+);
+
 const layout = namedFields({
   stock: v.pipe(identifier, v.description('Id of the stock sheet that is laid.')),
   stocks: v.optional(v.pipe(v.array(identifier), v.description('Ids of mixed formats.'))),
@@ -147,6 +199,13 @@ const layout = namedFields({
   /** mm². */
   leastArea: v.optional(
     v.pipe(length, v.minValue(0), v.description('Square millimetres; a smaller piece is left out.')),
+  ),
+  byHand: v.optional(
+    v.pipe(
+      v.array(handChoice),
+      v.maxLength(limits.mostHandChoices),
+      v.description('What was chosen by hand, in the order in which it was; absent: nothing.'),
+    ),
   ),
 });
 
@@ -542,3 +601,6 @@ export type Rim = v.InferOutput<typeof rim>;
 export type Revision = v.InferOutput<typeof revision>;
 export type Vertex = v.InferOutput<typeof vertexSchema>;
 export type Start = Layout['start'];
+export type HandChoice = v.InferOutput<typeof handChoice>;
+export type HandPlace = v.InferOutput<typeof handPlace>;
+export type HandPoint = v.InferOutput<typeof handPoint>;

@@ -6,6 +6,7 @@ import { nestPromising } from './nest-starts';
 import { createPace, runSteps, type Pace, type Steps } from './pace';
 import type { StartCandidate } from './panel';
 import { podium } from './rank';
+import { unmetBy } from './by-hand/unmet-by';
 import { figuresOfStart, type StartQuestion } from './start-figures';
 import { startMeter } from './start-meter';
 import { startsToCompare } from './starts-to-compare';
@@ -35,6 +36,9 @@ export interface BestStart {
  * besides, wherever a bound leaves them a chance to save a stock sheet or a cut panel (see `inner-starts.ts`). Symmetry is
  * compared among all these and the two starts that are symmetric.
  *
+ * Of what was chosen by hand as much is met as any start meets, and only starts that meet as much are compared: where
+ * a joint has to lie on a line, those that bring it there.
+ *
  * Sizes are only worked out for starts without more slivers than the best, and nested only where a lower bound
  * leaves them a chance. The work is bounded in steps, not in time, so that everyone gets the same answer.
  */
@@ -53,7 +57,7 @@ export function* searchBestStartInSteps(question: StartQuestion, pace: Pace): St
   const starts = startsToCompare(question, edges);
   const meter = startMeter(question, pace);
   yield;
-  const crossed = yield* countStarts(meter, starts, pace);
+  const crossed = yield* countStarts(meter, starts, pace, unmetBy(question, meter));
   yield;
   const counted = yield* countCornerStarts(question, meter, crossed, pace);
   yield;

@@ -2,6 +2,7 @@ import type { Hundredth } from '../units';
 import type { AxisStart } from './axis-starts';
 import { cornerStartsAtX, cornerStartsAtY } from './corner-starts';
 import type { CountedStarts } from './count-starts';
+import { unmetBy } from './by-hand/unmet-by';
 import { doubleCornerStarts } from './double-corner-starts';
 import type { Pace, Steps } from './pace';
 import { slopingChains } from './sloping-chains';
@@ -29,8 +30,9 @@ export function* countCornerStarts(
   pace: Pace,
 ): Steps<CountedStarts> {
   const most = Math.min(mostCornerStarts, mostStartsFor(question) - counted.compared);
-  const besides = [...counted.besides];
-  let { leastSlivers } = counted;
+  const unmet = unmetBy(question, meter);
+  let besides = [...counted.besides];
+  let { counts: pairs, leastSlivers, leastUnmet } = counted;
   let compared = 0;
   let capped = false;
   for (const { x, y } of cornerStarts(question, counted)) {
@@ -40,6 +42,14 @@ export function* countCornerStarts(
     }
     if (pace.isDue()) yield;
     compared++;
+    const lack = unmet?.(x, y) ?? 0;
+    if (lack > leastUnmet) continue;
+    if (lack < leastUnmet) {
+      leastUnmet = lack;
+      leastSlivers = Infinity;
+      besides = [];
+      pairs = pairs.map(() => null);
+    }
     const counts = meter.countPanels(x, y, leastSlivers);
     if (!counts) continue;
     leastSlivers = counts.slivers;
@@ -47,8 +57,10 @@ export function* countCornerStarts(
   }
   return {
     ...counted,
+    counts: pairs,
     besides,
     leastSlivers,
+    leastUnmet,
     compared: counted.compared + compared,
     capped: counted.capped || capped,
   };

@@ -21,18 +21,35 @@ export interface CountedStarts {
   readonly counts: readonly (Counts | null)[];
   readonly besides: readonly StartBesides[];
   readonly leastSlivers: number;
+  /** The least of what was chosen by hand that any start leaves unmet; counted are those that leave no more. */
+  readonly leastUnmet: number;
   readonly compared: number;
   readonly capped: boolean;
 }
 
-/** Counts the panels of every pair of coordinates, each given up when it has more slivers than another. */
-export function* countStarts(meter: StartMeter, { x, y }: StartsToCompare, pace: Pace): Steps<CountedStarts> {
+/**
+ * Counts the panels of every pair of coordinates, each given up when it has more slivers than another. Those that leave
+ * more unmet of what was chosen by hand than others are not looked at.
+ *
+ * @param unmet how much a start leaves unmet
+ */
+export function* countStarts(
+  meter: StartMeter,
+  { x, y }: StartsToCompare,
+  pace: Pace,
+  unmet: ((x: Hundredth, y: Hundredth) => number) | undefined,
+): Steps<CountedStarts> {
+  const lacks = unmet && (yield* lacksOf(unmet, x, y, pace));
+  const leastUnmet = lacks ? lacks.reduce((least, one) => Math.min(least, one), Infinity) : 0;
   const counts = new Array<Counts | null>(x.length * y.length).fill(null);
   let leastSlivers = Infinity;
+  let looked = 0;
   let compared = 0;
   for (const n of heaviestFirst(x, y)) {
     if (meter.isWornOut()) break;
     if (pace.isDue()) yield;
+    looked++;
+    if (lacks && lacks[n]! > leastUnmet) continue;
     compared++;
     const i = n % x.length;
     const found = meter.countPanels(x[i]!.at, y[(n - i) / x.length]!.at, leastSlivers);
@@ -40,7 +57,26 @@ export function* countStarts(meter: StartMeter, { x, y }: StartsToCompare, pace:
     leastSlivers = found.slivers;
     counts[n] = found;
   }
-  return { x, y, counts, besides: [], leastSlivers, compared, capped: compared < counts.length };
+  return { x, y, counts, besides: [], leastSlivers, leastUnmet, compared, capped: looked < counts.length };
+}
+
+/** In the measure of `Pace`. */
+const workOfLack = 1;
+
+function* lacksOf(
+  unmet: (x: Hundredth, y: Hundredth) => number,
+  x: readonly AxisStart[],
+  y: readonly AxisStart[],
+  pace: Pace,
+): Steps<Float64Array> {
+  const lacks = new Float64Array(x.length * y.length);
+  for (let n = 0; n < lacks.length; n++) {
+    pace.spend(workOfLack);
+    if (pace.isDue()) yield;
+    const i = n % x.length;
+    lacks[n] = unmet(x[i]!.at, y[(n - i) / x.length]!.at);
+  }
+  return lacks;
 }
 
 /**

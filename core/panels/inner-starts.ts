@@ -1,5 +1,6 @@
 import type { Hundredth } from '../units';
 import type { CountedStarts } from './count-starts';
+import { unmetBy } from './by-hand/unmet-by';
 import {
   fingerprintOf,
   growingSizes,
@@ -41,6 +42,7 @@ export function* searchInside(
 ): Steps<{ readonly compared: number }> {
   const { pattern, countStockSheets, kerf = 0 } = question;
   const sheetSides = [...new Set([pattern.width, pattern.height])];
+  const unmet = unmetBy(question, meter);
   const best = () => places.places[0]!;
   const fields = yield* wantedFields(question, meter, counted, best(), pace);
   const known = new Map<number, number>();
@@ -116,6 +118,7 @@ export function* searchInside(
 
   /** As it is, not as it should be by what its neighbours are. */
   function enter(x: Hundredth, y: Hundredth): void {
+    if (unmet && unmet(x, y) > counted.leastUnmet) return;
     const counts = meter.countPanels(x, y, counted.leastSlivers);
     if (!counts) return;
     const { hope, full } = promisingStart(question, meter, x, y, counts);

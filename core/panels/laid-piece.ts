@@ -7,6 +7,8 @@ import type { Piece } from './pieces-of-grid';
 /** A piece of an area, and the stock sheet it is laid from. */
 export interface LaidPiece extends Piece {
   readonly stock: StockSheet;
+  /** Split or joined by hand: its sides need not be those of its cell. */
+  readonly byHand?: boolean;
 }
 
 /** Whether a piece comes out of a stock sheet, either way round: its bounding rectangle does. */

@@ -3,6 +3,8 @@ import type { Layout, StockSheet } from '../job/schema';
 import { toHundredth, type Hundredth } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
 import { searchBestStartInSteps } from './best-start';
+import type { HandWish } from './by-hand/hand-wishes';
+import { startRules } from './by-hand/start-rules';
 import type { CountStockSheets } from './cut-size';
 import { patternOf, type Grid } from './grid';
 import type { JointCell } from './joint-cells';
@@ -13,9 +15,10 @@ import type { Pace, Steps } from './pace';
 import type { StartCandidate, StartedPart } from './panel';
 import { searchPartStartsInSteps } from './part-starts';
 import { cellsOfGrid } from './pieces-of-grid';
-import { redivideInSteps, type JointChange, type JointRule } from './redivide';
+import { redivideInSteps, type JointChange, type JointRules } from './redivide';
 import { withParts, type LineRun } from './line-run';
 import { isSliver } from './sliver';
+import type { StartQuestion } from './start-figures';
 import { startPoint } from './start-point';
 
 /** Cells that were divided by one grid, or by several beside each other, and the area that they divide. */
@@ -47,13 +50,14 @@ export interface FormatQuestion {
   /** How far joints keep away from where the wall cracks; nowhere if not given. */
   readonly clearance?: JointClearance | undefined;
   readonly run?: LineRun | undefined;
+  /** What was chosen by hand; nothing if not given. */
+  readonly wishes?: readonly HandWish[] | undefined;
 }
 
 /** Lays a zone from one stock sheet, from the start that its layout asks for. */
 export function* layFormatInSteps(question: FormatQuestion, pace: Pace): Steps<FormatLayout> {
-  const { area, layout, stock, countStockSheets, kerf, clearance, run } = question;
+  const { area, layout, stock, run } = question;
   const pattern = patternOf(layout, stock);
-  const leastWidth = toHundredth(layout.leastWidth);
   const divide = (part: Region, grid: Grid): DividedPart => ({
     area: part,
     grid,
@@ -68,9 +72,7 @@ export function* layFormatInSteps(question: FormatQuestion, pace: Pace): Steps<F
     const grid = { ...pattern, start: startPoint(layout.start, area.box, pattern) };
     return { stock, divided: [divide(area.area, grid)], considered: 1, capped: false, runnersUp: [] };
   }
-  const nearJoints = clearance && nearJointsOfAreas(pattern, clearance);
-  const searched = run ? withParts(area, run.parts, pattern) : area;
-  const search = { area: searched, pattern, leastWidth, countStockSheets, kerf, nearJoints };
+  const search = startQuestionOf(question);
   if (layout.startEachPart && !run && area.area.length > 1) {
     const { parts, considered, capped, chosen, common } = yield* searchPartStartsInSteps(search, pace);
     const divided = area.area.map((part, i) => divide([part], { ...pattern, start: parts[i]!.start }));
@@ -79,6 +81,21 @@ export function* layFormatInSteps(question: FormatQuestion, pace: Pace): Steps<F
   const { best, runnersUp, considered, capped } = yield* searchBestStartInSteps(search, pace);
   const divided = [divide(area.area, { ...pattern, start: best.start })];
   return { stock, divided, considered, capped, chosen: best, runnersUp };
+}
+
+/** What the search for the best start is about. */
+export function startQuestionOf(question: FormatQuestion): StartQuestion {
+  const { area, layout, stock, countStockSheets, kerf, clearance, wishes = [], run } = question;
+  const pattern = patternOf(layout, stock);
+  return {
+    area: run ? withParts(area, run.parts, pattern) : area,
+    pattern,
+    leastWidth: toHundredth(layout.leastWidth),
+    countStockSheets,
+    kerf,
+    nearJoints: clearance && nearJointsOfAreas(pattern, clearance),
+    rules: startRules(pattern, wishes),
+  };
 }
 
 /** The cells of a grid, empty ones with them; their slivers are not counted yet. */
@@ -105,7 +122,7 @@ export function* redivideParts(
   divided: readonly DividedPart[],
   layout: Layout,
   pace: Pace,
-  allowsJoint?: JointRule,
+  { allowsJoint, isHeld }: JointRules = {},
 ): Steps<{ readonly divided: readonly DividedPart[]; readonly changes: readonly JointChange[] }> {
   const changes: JointChange[] = [];
   const after: DividedPart[] = [];
@@ -119,7 +136,15 @@ export function* redivideParts(
       cells.push(slivers === cell.slivers ? cell : { ...cell, slivers });
     }
     const gap = toHundredth(layout.jointGap);
-    const question = { area: part.area, cells, withEmpty: part.isPlain, gap, leastWidth, allowsJoint };
+    const question = {
+      area: part.area,
+      cells,
+      withEmpty: part.isPlain,
+      gap,
+      leastWidth,
+      allowsJoint,
+      isHeld,
+    };
     const result = yield* redivideInSteps(question, pace);
     after.push({ ...part, cells: result.cells });
     changes.push(...result.changes);

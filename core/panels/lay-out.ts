@@ -5,7 +5,13 @@ import type { CrackPlaces } from '../survey/crack-places';
 import { causesOf } from '../zones/edge-causes';
 import type { ZoneArea } from '../zones/zone-area';
 import type { CountStockSheets } from './cut-size';
-import { allowsJoint, jointClearance } from './joint-clearance';
+import { changeByHand } from './by-hand/change-by-hand';
+import { handFindings } from './by-hand/hand-findings';
+import { handOutcomes } from './by-hand/hand-outcomes';
+import type { HandWish } from './by-hand/hand-wishes';
+import { rulesForJoints } from './by-hand/joint-rules';
+import { patternOf } from './grid';
+import { jointClearance } from './joint-clearance';
 import { isWholeStock, inReadingOrder } from './laid-piece';
 import {
   isRedivided,
@@ -44,6 +50,8 @@ export interface LayoutRequest {
   readonly temperatures?: Temperatures | undefined;
   /** Where the wall cracks, as far as the layout's joints keep away from there. */
   readonly cracks?: CrackPlaces | undefined;
+  /** What was chosen by hand; nothing if not given. */
+  readonly wishes?: readonly HandWish[];
   /** What stock costs: with it, a layout that lists several formats may mix them. */
   readonly costs?: PanelCosts;
   /** Where the zone's lines go on round a corner, or come from one. */
@@ -69,7 +77,7 @@ export function layOutZone(request: LayoutRequest): ZoneLayout {
 /** As `layOutZone`, with pauses a few milliseconds apart, so that the caller may stop or listen. */
 export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
   const pace = createPace();
-  const { wallId, area, issued } = request;
+  const { wallId, area, issued, wishes = [] } = request;
   const { zone } = area;
   const layout = zone.layout;
   if (!layout) throw new Error(`Zone ${zone.id} of wall ${wallId} has no layout.`);
@@ -79,7 +87,9 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
 
   const leastWidth = toHundredth(layout.leastWidth);
   const divided = yield* divideZone(request, layout, stock, pace);
-  const pieces = divided.parts.flatMap((part) => inReadingOrder(piecesOfPart(part)));
+  const gap = toHundredth(layout.jointGap);
+  const changed = changeByHand(divided.parts.map(piecesOfPart), wishes, area.area, gap);
+  const pieces = changed.parts.flatMap(inReadingOrder);
   const marks = markPanels(
     wallId,
     zone.id,
@@ -91,7 +101,7 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
   for (const [i, piece] of pieces.entries()) {
     pace.spend(workOfPanel);
     if (pace.isDue()) yield;
-    const { polygon, cell, course } = piece;
+    const { polygon, cell, course, byHand } = piece;
     // A whole stock sheet narrower than the least width is the stock's fault, and still no square fits.
     const place = narrowPlace(polygon, leastWidth);
     if (place) narrow.set(marks[i]!, place);
@@ -101,7 +111,7 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
       full: isWholeStock(polygon, piece.stock),
       sliver: place !== null,
       outline: polygon,
-      causes: causesOf(polygon, area, rectangleOfBox(cell)),
+      causes: causesOf(polygon, area, byHand ? undefined : rectangleOfBox(cell)),
       cell: { x: cell.left, y: cell.bottom },
       course,
     });
@@ -109,12 +119,20 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
   const { from, changes, mixed } = divided;
   const zoneId = zone.id;
   const { temperatures, stock: known } = request;
+  const byHand = handOutcomes({
+    wishes,
+    layout,
+    panels,
+    pattern: patternOf(layout, stock),
+    refused: changed.refused,
+  });
   const plan = planFixing({ wallId, zoneId, layout, panels, stock: known, temperatures });
   return {
     start: from.divided[0]?.grid.start ?? { x: area.box.left, y: area.box.bottom },
     panels: plan.panels,
     fixing: plan.fixing,
     creep: plan.creep,
+    ...(byHand.length > 0 && { byHand }),
     considered: from.considered,
     ...(from.chosen && { chosen: from.chosen }),
     runnersUp: from.runnersUp,
@@ -131,6 +149,7 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
         ...(mixed && { mixed }),
       }),
       ...nearJointFindings({ wallId, area, panels, clearance: jointClearance(layout, request.cracks) }),
+      ...handFindings(wallId, zoneId, byHand),
       ...plan.findings,
     ],
   };
@@ -146,18 +165,18 @@ interface DividedZone {
 
 /** The zone cut into cells: by one format's grid or by several, and slivers shared out where that is asked. */
 function* divideZone(
-  { area, stock: known, countStockSheets, kerf, cracks, costs, run }: LayoutRequest,
+  { area, stock: known, countStockSheets, kerf, cracks, costs, wishes, run }: LayoutRequest,
   layout: Layout,
   stock: StockSheet,
   pace: Pace,
 ): Steps<DividedZone> {
   const clearance = jointClearance(layout, cracks);
-  const clearRule = clearance && allowsJoint(clearance, toHundredth(layout.jointGap));
-  const jointRule = run ? keepingLevels(clearRule) : clearRule;
+  const rules = rulesForJoints(clearance, wishes, toHundredth(layout.jointGap));
+  const jointRules = run ? { ...rules, allowsJoint: keepingLevels(rules.allowsJoint) } : rules;
   const formats = formatsToMix(layout, stock, known);
   if (costs && formats.length > 1) {
     const mix = yield* mixFormatsInSteps(
-      { area, layout, formats, costs, kerf, clearance, allowsJoint: jointRule },
+      { area, layout, formats, costs, kerf, clearance, wishes, jointRules },
       pace,
     );
     return {
@@ -167,9 +186,12 @@ function* divideZone(
       mixed: { saved: savedBy(mix, costs) },
     };
   }
-  const from = yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf, clearance, run }, pace);
+  const from = yield* layFormatInSteps(
+    { area, layout, stock, countStockSheets, kerf, clearance, wishes, run },
+    pace,
+  );
   if (!isRedivided(layout) || from.chosen?.slivers === 0) return { from, parts: from.divided, changes: [] };
-  const { divided, changes } = yield* redivideParts(from.divided, layout, pace, jointRule);
+  const { divided, changes } = yield* redivideParts(from.divided, layout, pace, jointRules);
   return { from, parts: divided, changes };
 }
 

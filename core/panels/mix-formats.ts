@@ -2,6 +2,7 @@ import type { Point } from '../geometry/polygon';
 import type { Layout, StockSheet } from '../job/schema';
 import { toHundredth, type Hundredth } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
+import type { HandWish } from './by-hand/hand-wishes';
 import { chooseWaysInSteps, compareQuick, type ChosenWays, type Preference } from './choose-ways';
 import { patternOf } from './grid';
 import type { JointClearance } from './joint-clearance';
@@ -18,7 +19,7 @@ import {
 import type { Pace, Steps } from './pace';
 import type { PanelCost, PanelCosts } from './panel-costs';
 import { quickFigures, weighPiece } from './quick-cost';
-import type { JointChange, JointRule } from './redivide';
+import type { JointChange, JointRules } from './redivide';
 import { slottedWays } from './rim-strips';
 import { startPoint, type FixedStart } from './start-point';
 
@@ -29,8 +30,9 @@ export interface MixQuestion {
   readonly formats: readonly StockSheet[];
   readonly costs: PanelCosts;
   readonly kerf?: Hundredth | undefined;
-  readonly allowsJoint?: JointRule | undefined;
+  readonly jointRules?: JointRules | undefined;
   readonly clearance?: JointClearance | undefined;
+  readonly wishes?: readonly HandWish[] | undefined;
 }
 
 export interface MixedLayout {
@@ -57,11 +59,13 @@ interface Candidate {
  * than the cheapest of those: fewest slivers, then least cost, then fewest cut panels.
  */
 export function* mixFormatsInSteps(question: MixQuestion, pace: Pace): Steps<MixedLayout> {
-  const { area, layout, formats, costs, kerf, clearance } = question;
+  const { area, layout, formats, costs, kerf, clearance, wishes } = question;
   const singles: FormatLayout[] = [];
   for (const stock of formats) {
     const countStockSheets = costs.countOf(stock.id);
-    singles.push(yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf, clearance }, pace));
+    singles.push(
+      yield* layFormatInSteps({ area, layout, stock, countStockSheets, kerf, clearance, wishes }, pace),
+    );
   }
   const mixes: (ChosenWays & { from: FormatLayout })[] = [];
   const sources = singles.flatMap((single) => startsToMix(single, question));
@@ -100,11 +104,11 @@ function compareWeighed(a: Weighed, b: Weighed): number {
 /** A candidate with its slivers shared out, if asked, and what the cutter says of it. */
 function* weighed(
   { from, divided }: Omit<Candidate, 'changes'>,
-  { layout, costs, allowsJoint }: MixQuestion,
+  { layout, costs, jointRules }: MixQuestion,
   pace: Pace,
 ): Steps<Weighed> {
   const redivided = isRedivided(layout)
-    ? yield* redivideParts(divided, layout, pace, allowsJoint)
+    ? yield* redivideParts(divided, layout, pace, jointRules)
     : { divided, changes: [] };
   const leastWidth = toHundredth(layout.leastWidth);
   const pieces = redivided.divided.flatMap(piecesOfPart);
@@ -120,7 +124,8 @@ function* weighed(
 
 /** A format alone from its best start, and from others that leave whole sheets on two of the zone's edges. */
 function startsToMix(single: FormatLayout, { area, layout }: MixQuestion): FormatLayout[] {
-  if (layout.start !== 'best' || single.parts) return [single];
+  // Corners would not keep to what was chosen by hand.
+  if (layout.start !== 'best' || single.parts || single.chosen?.unmet !== undefined) return [single];
   const pattern = patternOf(layout, single.stock);
   const corners: FixedStart[] = ['lower-left', 'upper-left', 'lower-right', 'centre-on-panel'];
   const starts: Point[] = [

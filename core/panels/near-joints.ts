@@ -5,7 +5,7 @@ import { areaEdges, type SlopingEdge } from './area-edges';
 import { modulo, shiftOf, type Pattern } from './grid';
 import { boardJointAxis, distanceBeside, distanceToCorner, type JointClearance } from './joint-clearance';
 import type { JointRun, SeamAxis } from './seams';
-import { coursesOver } from './start-meter';
+import { shiftsOver } from './shifts-over';
 
 /** How many joints of a start come too near to where the wall cracks, and the starts at which that changes. */
 export interface NearJoints {
@@ -28,8 +28,8 @@ export function nearJointsOfAreas(
   };
 }
 
-/** A corner of an opening, or a board joint along the axis: which joints may be near to it, and which are. */
-interface CrackPlace {
+/** A place that joints are to keep away from: which of them may be near to it, and which are. */
+export interface JointPlace {
   /** Joints whose strip begins between these may be too near. */
   readonly low: Hundredth;
   readonly high: Hundredth;
@@ -37,6 +37,8 @@ interface CrackPlace {
   readonly from: Hundredth;
   readonly to: Hundredth;
   isNear(seam: JointRun): boolean;
+  /** Beginnings of strips that are just far enough, where they are known and need not be looked for. */
+  readonly limits?: readonly Hundredth[];
 }
 
 /**
@@ -47,10 +49,20 @@ interface CrackPlace {
  * Level joints, and upright ones without stagger, hang on one coordinate of the start alone: those are counted once.
  */
 export function nearJointsOf(area: ZoneArea, pattern: Pattern, clearance: JointClearance): NearJoints {
+  return countJointsAt(area, pattern, (axis, gap) => crackPlacesAlong(axis, gap, clearance));
+}
+
+/** The same for any places; those that matter to joints across an axis, given the width of the joint. */
+export function countJointsAt(
+  area: ZoneArea,
+  pattern: Pattern,
+  placesAlong: (axis: SeamAxis, gap: Hundredth) => readonly JointPlace[],
+): NearJoints {
   const edges = areaEdges(area.area).all;
   const { width, height, pitchX, pitchY } = pattern;
-  const upright = jointLines('x', edges, pitchX - width, pitchX, clearance);
-  const level = jointLines('y', edges, pitchY - height, pitchY, clearance);
+  const [gapX, gapY] = [pitchX - width, pitchY - height];
+  const upright = jointLines('x', edges, gapX, pitchX, placesAlong('x', gapX));
+  const level = jointLines('y', edges, gapY, pitchY, placesAlong('y', gapY));
 
   const levelAt = remember((y: Hundredth) => level.countAt(y + height));
   const uprightAt = remember((x: Hundredth) => upright.countAt(x + width));
@@ -83,17 +95,16 @@ function jointLines(
   edges: readonly SlopingEdge[],
   gap: Hundredth,
   pitch: Hundredth,
-  clearance: JointClearance,
+  places: readonly JointPlace[],
 ) {
   const along = axis === 'x' ? 'y' : 'x';
-  const places = crackPlacesAlong(axis, gap, clearance);
   const seamsAt = remember((at: Hundredth): readonly JointRun[] =>
     common(crossSection(edges, axis, at, 'before'), crossSection(edges, axis, at + gap, 'after')).map(
       ([from, to]) => ({ axis, at, gap, from, to }),
     ),
   );
 
-  function countNear(place: CrackPlace, anyAt: Hundredth, from = -Infinity, to = Infinity): number {
+  function countNear(place: JointPlace, anyAt: Hundredth, from = -Infinity, to = Infinity): number {
     let count = 0;
     for (let at = place.low + modulo(anyAt - place.low, pitch); at <= place.high; at += pitch) {
       for (const seam of seamsAt(at)) {
@@ -107,7 +118,8 @@ function jointLines(
   }
 
   /** Beginnings of strips that are just far enough from a place, on either side of it. */
-  function limitsOf(place: CrackPlace): Hundredth[] {
+  function limitsOf(place: JointPlace): readonly Hundredth[] {
+    if (place.limits) return place.limits;
     const nearAt = (at: Hundredth) => seamsAt(at).filter((seam) => place.isNear(seam)).length;
     const reach = (place.high - place.low - gap) / 2;
     const middle = (place.high + place.low + gap) / 2;
@@ -138,10 +150,10 @@ function crackPlacesAlong(
   axis: SeamAxis,
   gap: Hundredth,
   { places, corners, boardJoints }: JointClearance,
-): CrackPlace[] {
+): JointPlace[] {
   const along = axis === 'x' ? 'y' : 'x';
   return [
-    ...places.corners.map((corner): CrackPlace => ({
+    ...places.corners.map((corner): JointPlace => ({
       low: corner[axis] - corners - gap,
       high: corner[axis] + corners,
       from: corner[along] - corners,
@@ -150,7 +162,7 @@ function crackPlacesAlong(
     })),
     ...places.boardJoints
       .filter((joint) => boardJointAxis(joint) === axis)
-      .map((joint): CrackPlace => ({
+      .map((joint): JointPlace => ({
         low: Math.min(joint.from[axis], joint.to[axis]) - boardJoints - gap,
         high: Math.max(joint.from[axis], joint.to[axis]) + boardJoints,
         from: Math.min(joint.from[along], joint.to[along]),
@@ -204,12 +216,6 @@ function common(a: readonly Stretch[], b: readonly Stretch[]): Stretch[] {
     }
   }
   return shared;
-}
-
-function shiftsOver({ box }: ZoneArea, pattern: Pattern): Hundredth[] {
-  if (pattern.stagger === 0) return [0];
-  const courses = coursesOver(box, pattern);
-  return [...new Set(Array.from({ length: courses }, (_, course) => shiftOf(pattern, course)))];
 }
 
 function remember<Value>(work: (key: number) => Value): (key: number) => Value {

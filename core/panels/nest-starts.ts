@@ -54,7 +54,7 @@ export function* nestPromising(
 }
 
 export function promisingStart(
-  { area, pattern, nearJoints }: StartQuestion,
+  { area, pattern, nearJoints, rules }: StartQuestion,
   meter: StartMeter,
   x: Hundredth,
   y: Hundredth,
@@ -63,6 +63,7 @@ export function promisingStart(
   const start = meter.startAt(x, y);
   const hope = {
     start,
+    ...(rules && { unmet: rules(area).unmet(start) }),
     slivers,
     nearCorners: nearJoints?.(area).count(start) ?? 0,
     stockSheets: full + Math.ceil(covered / (pattern.width * pattern.height) - 1e-9),

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding';
 import type { Box, Point, Polygon } from '../geometry/polygon';
+import type { HandOutcome } from './by-hand/hand-outcomes';
 import type { Creep } from './creep';
 import type { FixingOrder } from './fixing-order';
 import type { EdgeCause } from '../survey/surveyed-wall';
@@ -26,6 +27,8 @@ export interface Panel {
 /** A start and what it leads to; the search ranks them in this order. */
 export interface StartCandidate {
   readonly start: Point;
+  /** How much of what was chosen by hand it does not meet, as `StartRules` weighs it; absent where nothing was. */
+  readonly unmet?: number;
   readonly slivers: number;
   /** Joints too near to a corner of an opening. */
   readonly nearCorners: number;
@@ -65,5 +68,7 @@ export interface ZoneLayout {
   readonly fixing: FixingOrder;
   /** The row and the column that may come out longest or shortest, where stock sheets have a tolerance. */
   readonly creep: readonly Creep[];
+  /** What was chosen by hand, and whether it could be met; absent where nothing was. */
+  readonly byHand?: readonly HandOutcome[];
   readonly findings: readonly Finding[];
 }

@@ -83,12 +83,14 @@ function weigh(question: StartQuestion, start: Point): Choice {
 }
 
 /** Cut panels of all parts come from the same stock sheets. */
-function addUp({ countStockSheets }: StartQuestion, choices: readonly Choice[]): StartCandidate {
-  const sum = (figure: 'slivers' | 'nearCorners' | 'cutPanels' | 'cutLength' | 'panels' | 'asymmetry') =>
-    choices.reduce((total, { figures }) => total + figures[figure], 0);
+function addUp({ countStockSheets, rules }: StartQuestion, choices: readonly Choice[]): StartCandidate {
+  const sum = (
+    figure: 'slivers' | 'nearCorners' | 'cutPanels' | 'cutLength' | 'panels' | 'asymmetry' | 'unmet',
+  ) => choices.reduce((total, { figures }) => total + (figures[figure] ?? 0), 0);
   const cut = choices.flatMap((choice) => choice.cut);
   return {
     start: choices[0]!.start,
+    ...(rules && { unmet: sum('unmet') }),
     slivers: sum('slivers'),
     nearCorners: sum('nearCorners'),
     stockSheets: sum('panels') - cut.length + countStockSheets(cut),

@@ -5,7 +5,7 @@ import { modulo, type Pattern } from './grid';
 import type { StartCandidate } from './panel';
 
 /**
- * The order in which starts are preferred: no slivers, no joint too near to a corner of an opening,
+ * The order in which starts are preferred: what was chosen by hand, no slivers, no joint too near to a corner of an opening,
  * fewest stock sheets, fewest cut panels, shortest cut length, symmetry. Then
  * fewest panels, and a start nearer to whole panels along the foot and then along the left of the zone, so that
  * the choice does not hang on where the wall's datum is.
@@ -14,6 +14,7 @@ import type { StartCandidate } from './panel';
  */
 export function compareStarts(a: StartCandidate, b: StartCandidate, box: Box, pattern: Pattern): number {
   return (
+    (a.unmet ?? 0) - (b.unmet ?? 0) ||
     a.slivers - b.slivers ||
     a.nearCorners - b.nearCorners ||
     a.stockSheets - b.stockSheets ||

@@ -36,7 +36,15 @@ export interface Redivided {
 /** Whether a joint may run here; `from` to `to` along it. */
 export type JointRule = (axis: JointAxis, at: Hundredth, from: Hundredth, to: Hundredth) => boolean;
 
-export interface RedivideQuestion {
+/** What holds for the joints that would be moved or taken out. */
+export interface JointRules {
+  /** Where a joint may not run, none is moved to. */
+  readonly allowsJoint?: JointRule | undefined;
+  /** Joints that stay as they are. */
+  readonly isHeld?: ((stretch: JointStretch) => boolean) | undefined;
+}
+
+export interface RedivideQuestion extends JointRules {
   readonly area: Region;
   /** All cells that the area reaches into: they tile it, but for the joints. */
   readonly cells: readonly JointCell[];
@@ -44,7 +52,6 @@ export interface RedivideQuestion {
   readonly withEmpty: boolean;
   readonly gap: Hundredth;
   readonly leastWidth: Hundredth;
-  readonly allowsJoint?: JointRule | undefined;
 }
 
 /**
@@ -113,7 +120,7 @@ function* bestChange(
   };
   const edges = areaEdges(question.area);
   for (const [i, stretch] of stretchesBeside(cell, cells, question.gap).entries()) {
-    if (!stretch.paired && !question.withEmpty) continue;
+    if ((!stretch.paired && !question.withEmpty) || question.isHeld?.(stretch)) continue;
     const facing = facingPanels(stretch, cell, question);
     if (!facing) continue;
     consider(joined(stretch, facing, cut));

@@ -2,6 +2,7 @@ import type { Hundredth } from '../units';
 import type { AxisStart } from './axis-starts';
 import { cornerStartsAtX, cornerStartsAtY } from './corner-starts';
 import type { CountedStarts } from './count-starts';
+import { unmetBy } from './by-hand/unmet-by';
 import { modulo } from './grid';
 import { slopingChains } from './sloping-chains';
 import type { StartField } from './start-fields';
@@ -28,8 +29,9 @@ export function* slopedFields(
     const counts = known.get(modulo(y, pitchY) * pitchX + modulo(x, pitchX));
     return counts !== undefined && counts.slivers === counted.leastSlivers && isWanted(counts);
   };
+  const unmet = unmetBy(question, meter);
   const count = (x: Hundredth, y: Hundredth) => {
-    if (meter.isWornOut()) return undefined;
+    if (meter.isWornOut() || (unmet && unmet(x, y) > counted.leastUnmet)) return undefined;
     const counts = meter.countPanels(x, y, counted.leastSlivers);
     return counts && isWanted(counts) ? counts : undefined;
   };

@@ -3,6 +3,7 @@ import type { Hundredth } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
 import type { Pattern } from './grid';
 import { cutSizeOf, type CountStockSheets, type CutSize } from './cut-size';
+import type { StartRules } from './by-hand/start-rules';
 import type { NearJoints } from './near-joints';
 import type { StartCandidate } from './panel';
 import { cutLengthOf } from './cut-length';
@@ -20,6 +21,8 @@ export interface StartQuestion {
   readonly kerf?: Hundredth | undefined;
   /** Joints of an area that come too near to where the wall cracks; any joint will do if not given. */
   readonly nearJoints?: ((area: ZoneArea) => NearJoints) | undefined;
+  /** What was chosen by hand about an area; no start is preferred by it if not given. */
+  readonly rules?: ((area: ZoneArea) => StartRules) | undefined;
 }
 
 /**
@@ -41,6 +44,7 @@ export function figuresOfStart(question: StartQuestion, start: Point): StartCand
   }
   return {
     start,
+    ...(question.rules && { unmet: question.rules(area).unmet(start) }),
     slivers,
     nearCorners: question.nearJoints?.(area).count(start) ?? 0,
     stockSheets: pieces.length - cut.length + countStockSheets(cut),

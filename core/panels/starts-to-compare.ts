@@ -1,5 +1,6 @@
 import type { CrossEdges } from './area-cross-edges';
 import { axisStarts, type AxisPattern, type AxisStart } from './axis-starts';
+import type { Hundredth } from '../units';
 import type { StartQuestion } from './start-figures';
 import { coursesOver } from './start-meter';
 
@@ -20,15 +21,25 @@ export function startsToCompare(question: StartQuestion, edges: CrossEdges): Sta
   const { box } = question.area;
   const along = axisPatterns(question);
   const near = question.nearJoints?.(question.area);
+  const rules = question.rules?.(question.area);
   // Joints that mirror onto joints: a panel or a joint in the middle.
   const symmetric = Math.floor((box.left + box.right - along.x.size) / 2);
-  const x = axisStarts(
-    edges.x,
-    along.x,
-    [symmetric, symmetric + Math.floor(along.x.pitch / 2), box.left, box.right - along.x.size],
-    near?.events.x,
-  );
-  const y = axisStarts(edges.y, along.y, [box.bottom, box.top - along.y.size], near?.events.y);
+  const x =
+    onLines(rules?.only.x) ??
+    axisStarts(
+      edges.x,
+      along.x,
+      [symmetric, symmetric + Math.floor(along.x.pitch / 2), box.left, box.right - along.x.size],
+      [...(near?.events.x ?? []), ...(rules?.events.x ?? [])],
+    );
+  const y =
+    onLines(rules?.only.y) ??
+    axisStarts(
+      edges.y,
+      along.y,
+      [box.bottom, box.top - along.y.size],
+      [...(near?.events.y ?? []), ...(rules?.events.y ?? [])],
+    );
 
   const most = Math.max(leastStarts, mostStartsFor(question));
   if (x.length * y.length <= most) return { x, y, capped: false };
@@ -36,6 +47,13 @@ export function startsToCompare(question: StartQuestion, edges: CrossEdges): Sta
   const keptX = heaviest(x, Math.max(each, Math.floor(most / y.length)));
   const keptY = heaviest(y, Math.max(1, Math.floor(most / keptX.length)));
   return { x: keptX, y: keptY, capped: true };
+}
+
+/** Where a joint has to lie on a line, every other start is out of the question. */
+function onLines(only: readonly Hundredth[] | null | undefined): AxisStart[] | null {
+  return only
+    ? only.map((at) => ({ at, weight: Infinity, isEvent: true })).sort((a, b) => a.at - b.at)
+    : null;
 }
 
 /** Starts whose cells are as many as one search looks at. */

@@ -1,5 +1,6 @@
 import { countStockSheets } from '../cutting/count-stock-sheets';
 import type { Job, Layout, Wall } from '../job/schema';
+import { handWishes } from '../panels/by-hand/hand-wishes';
 import type { LayoutRequest } from '../panels/lay-out';
 import type { LineRun } from '../panels/line-run';
 import { crackPlaces } from '../survey/crack-places';
@@ -32,6 +33,7 @@ export function layoutRequest(
     // Ranked by the zone's own panels: what other walls cut must not move this one's start.
     countStockSheets: (cut) => countStockSheets(cut, formatOf(job, own), method, toHundredth(kerf)),
     cracks: cracksFor(wall, area, layout),
+    ...(layout.byHand && { wishes: handWishes(wall, area) }),
     ...(others.length > 0 && { costs: panelCosts(job, stock) }),
     ...(run && { run }),
   };

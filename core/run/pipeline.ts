@@ -130,7 +130,7 @@ function withoutPhotos({ photo: _photo, pins: _pins, ...rest }: Wall): unknown {
 }
 
 /** Everything that the layout of a zone depends on: of the wall only what cuts the zone. */
-function keyOfLayout(job: Job, { wallId, area, stock, issued, cracks, run }: LayoutRequest): string {
+function keyOfLayout(job: Job, { wallId, area, stock, issued, cracks, wishes, run }: LayoutRequest): string {
   const { zone, box, area: region, boundaries } = area;
   const { method, kerf } = job.cutting;
   return JSON.stringify([
@@ -146,6 +146,7 @@ function keyOfLayout(job: Job, { wallId, area, stock, issued, cracks, run }: Lay
     kerf,
     issued,
     cracks,
+    wishes,
     job.currency,
     run,
   ]);

@@ -30,6 +30,8 @@ export interface PlainQuestion {
   readonly leastWidth: number;
   /** Stock sheets that the cutter's plan takes. */
   readonly countSheets: (cut: readonly PlainPiece[]) => number;
+  /** Starts that are looked at; all if not given. */
+  readonly allows?: (start: Point) => boolean;
 }
 
 export interface PlainFigures {
@@ -71,6 +73,11 @@ export function findRival(question: PlainQuestion, best: PlainFigures, step: num
     });
     let spoiler: { readonly column: Column; readonly place: number } | undefined;
     for (let n = 0; n < startsY; n++) {
+      if (
+        question.allows &&
+        !question.allows({ x, y: question.bottom - modulo(question.bottom - n * step, pitchY) })
+      )
+        continue;
       let full = 0;
       let crossed = 0;
       for (let c = 0; c < courses.length; c++) {

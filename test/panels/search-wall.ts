@@ -66,8 +66,11 @@ export function plainQuestionOf(wall: RandomWall): PlainQuestion {
 }
 
 /** The best start by the search; its stock sheets as the cutter's first plan has them, if that has fewer. */
-export function searchWall(wall: RandomWall): { readonly found: BestStart; readonly figures: PlainFigures } {
-  const question = questionOf(wall);
+export function searchWall(
+  wall: RandomWall,
+  rules?: StartQuestion['rules'],
+): { readonly found: BestStart; readonly figures: PlainFigures } {
+  const question = { ...questionOf(wall), rules };
   const found = searchBestStart(question);
   const { best } = found;
   const cut = startMeter(question).cutSizes(best.start.x, best.start.y);

@@ -1,6 +1,7 @@
 import { difference } from '../../core/geometry/clip';
 import { boxOf, rectangle, type Polygon, type Region } from '../../core/geometry/polygon';
 import type { Layout, StockSheet } from '../../core/job/schema';
+import type { HandWish } from '../../core/panels/by-hand/hand-wishes';
 import type { CountStockSheets } from '../../core/panels/cut-size';
 import { layOutZone } from '../../core/panels/lay-out';
 import type { ZoneLayout } from '../../core/panels/panel';
@@ -76,7 +77,8 @@ export function shelfCount(width: number, height: number): CountStockSheets {
   };
 }
 
-export function layOut(area: ZoneArea, stock: StockSheet): ZoneLayout {
+export function layOut(area: ZoneArea, stock: StockSheet, wishes?: readonly HandWish[]): ZoneLayout {
   const [width, height] = [toHundredth(stock.width), toHundredth(stock.height)];
-  return layOutZone({ wallId: 'A', area, stock: [stock], countStockSheets: shelfCount(width, height) });
+  const countStockSheets = shelfCount(width, height);
+  return layOutZone({ wallId: 'A', area, stock: [stock], countStockSheets, ...(wishes && { wishes }) });
 }

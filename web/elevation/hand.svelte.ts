@@ -8,6 +8,7 @@ import type { NamedChange } from '../job/changes/named-change';
 import type { Results } from '../results/results.svelte';
 import type { HandEvent } from './gestures/gesture';
 import { Room } from './room.svelte';
+import { HandAim } from './by-hand/hand-aim.svelte';
 import type { Guide } from './snap';
 import { choose, toolsAt, type Tool } from './tool';
 import { View } from './view.svelte';
@@ -42,6 +43,8 @@ export class Hand {
   readonly open: OpenJob;
   readonly view = new View();
   readonly room: Room;
+  /** What is aimed at while something is chosen by hand, and what a start leads to. */
+  readonly byHand = new HandAim();
   readonly #results: Results;
   #chosenTool = $state.raw<{ readonly tool: Tool; readonly station: string }>({ tool: choose, station: '' });
 
@@ -98,8 +101,10 @@ export class Hand {
     this.corners = tool.kind === 'corners' ? { placed: [], next: null, typed: '', fault: null } : null;
     this.ghost = null;
     this.guides = [];
+    this.byHand.clear();
     // A hole is put into the chosen zone, an edge bent of what is chosen.
-    if (tool.kind === 'put-in' || tool.kind === 'corners') this.open.selection = null;
+    if (tool.kind !== 'choose' && tool.kind !== 'hole' && tool.kind !== 'bend' && tool.kind !== 'mark')
+      this.open.selection = null;
   }
 
   lift(
@@ -120,8 +125,10 @@ export class Hand {
 
   /** Whether a strip above the drawing says what can be put in; where none does, the drawing has its space. */
   get hasStrip(): boolean {
-    if (this.open.chosen.isSeveral) return true;
-    return this.corners !== null || (this.wall !== undefined && toolsAt(this.open.station).length > 0);
+    const { corners, wall, open } = this;
+    if (open.chosen.isSeveral || corners !== null) return true;
+    if (open.station === 'panels') return wall?.zones.some(({ layout }) => layout) ?? false;
+    return wall !== undefined && toolsAt(open.station).length > 0;
   }
 
   fit(): void {

@@ -15,8 +15,15 @@ export type Tool =
   | { readonly kind: 'hole'; readonly what: 'rectangle' | 'circle' }
   /** An edge is pulled into an arc. */
   | { readonly kind: 'bend' }
+  /** A place is looked for that something by hand is to have. */
+  | { readonly kind: 'by-hand'; readonly what: HandToolName }
+  /** The start of a zone's panels is moved. */
+  | { readonly kind: 'start'; readonly zone: string }
   /** Corner after corner, until the first is met again. */
   | { readonly kind: 'corners'; readonly of: CornersOf };
+
+export type HandToolName =
+  'upright-joint' | 'level-joint' | 'no-joints' | 'whole-panel' | 'split-upright' | 'split-level' | 'join';
 
 export type CornersOf = 'wall' | 'outline' | 'opening' | 'fitting' | 'zone' | 'hole';
 

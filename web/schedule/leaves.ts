@@ -15,7 +15,7 @@ export const leavesOf = {
     'Arrange',
   ],
   zones: ['Zones', 'Corners', 'Holes', 'Arrange', 'Alternatives'],
-  panels: ['Panels', 'Layout', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
+  panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   drawings: ['Documents', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;
 

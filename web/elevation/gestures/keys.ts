@@ -6,6 +6,8 @@ import { setCorner, takeOutCorner } from '../../job/changes/walls';
 import { finestStep } from '../../look/figures';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
+import { nudgeStart } from '../by-hand/move-start';
+import { setByHandAtChosen } from '../by-hand/set-by-hand';
 import { chooseObject } from './choose';
 import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
 import { markInMiddle } from './mark-fixing-point';
@@ -36,8 +38,14 @@ function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
   if (command) return event.key.toLowerCase() === 'd' && copyChosen(hand);
   if (event.key === 'Tab') return walk(hand, event.shiftKey ? -1 : 1);
   if (hand.corners) return drawByKey(hand, event.key);
+  if (hand.tool.kind === 'by-hand' && event.key === 'Enter') return setByHandAtChosen(hand, hand.tool.what);
   const direction = directions[event.key];
-  if (direction) return nudge(hand, direction, (event.shiftKey ? 10 : 1) * finestStep(), event.repeat);
+  const step = (event.shiftKey ? 10 : 1) * finestStep();
+  if (direction && hand.tool.kind === 'start') {
+    nudgeStart(hand, hand.tool.zone, direction, step, event.repeat);
+    return true;
+  }
+  if (direction) return nudge(hand, direction, step, event.repeat);
   if (event.key === 'Delete' || event.key === 'Backspace') return takeOut(hand);
   if (event.key === 'Enter' && hand.tool.kind === 'put-in') {
     putInMiddle(hand, hand.tool);

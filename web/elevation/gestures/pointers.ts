@@ -1,5 +1,6 @@
 import { toWall, type ScreenPoint } from '../frame';
 import type { Hand } from '../hand.svelte';
+import { aimByHand } from '../by-hand/set-by-hand';
 import { aimCorner } from './corners';
 import type { Gesture, HandEvent } from './gesture';
 import { pan } from './pan';
@@ -145,6 +146,7 @@ function hover(hand: Hand, at: HandEvent): void {
   if (at.touch) return;
   if (tool.kind === 'put-in') showGhost(hand, tool, at);
   else if (tool.kind === 'corners') aimCorner(hand, at);
+  else if (tool.kind === 'by-hand') aimByHand(hand, tool.what, at);
 }
 
 /** Two fingers: the points of the wall under them stay under them, as far as zoom and shift can do it. */

@@ -18,6 +18,8 @@ import { moveCorner } from './move-corner';
 import { pan } from './pan';
 import { putIn } from './put-in';
 import { resizeObject } from './resize-object';
+import { pressByHand, setByHand } from '../by-hand/set-by-hand';
+import { pressStart } from '../by-hand/move-start';
 import { setCornerDown } from './corners';
 import { canChange, changeable, chosenObject } from './what-can-change';
 
@@ -28,6 +30,11 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   if (tool.kind === 'mark') return tapOrPan(hand, start, (event) => markFixingPoint(hand, tool.what, event));
   if (tool.kind === 'hole') return putHole(hand, start, tool);
   if (tool.kind === 'bend') return pressEdge(hand, start);
+  if (tool.kind === 'by-hand')
+    return (
+      pressByHand(hand, start, tool.what) ??
+      tapOrPan(hand, start, (event) => setByHand(hand, tool.what, event))
+    );
   if (tool.kind === 'corners') return tapOrPan(hand, start, (event) => setCornerDown(hand, tool.of, event));
   if (!wall) return pan(hand, start);
   const pin = pinUnderHand(hand, start);
@@ -37,6 +44,8 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
       () => dragPin(hand, start, pin),
       () => hand.lookAtPin(pin.id),
     );
+  const panelStart = pressStart(hand, start);
+  if (panelStart) return panelStart;
   const handle = pressChosenHole(hand, start) ?? pressHandle(hand, start);
   if (handle) return handle;
   if (hand.room.neighbourAt(start.at)) return tapOrPan(hand, start, (event) => goToNeighbour(hand, event));

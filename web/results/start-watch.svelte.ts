@@ -1,0 +1,65 @@
+import type { Point } from '../../core/geometry/polygon';
+import type { Job } from '../../core/job/schema';
+import type { StartFigures } from '../../core/run/start-scale';
+import type { StartPlaces, StartReply, StartRequest } from './start-protocol';
+
+/**
+ * Figures of starts while a hand looks for one, from a worker of its own: one start is asked for at a time, and the
+ * newest next, so that a fast hand leaves no queue behind it.
+ */
+export class StartWatch {
+  places = $state.raw<StartPlaces | null>(null);
+  figures = $state.raw<StartFigures | null>(null);
+  /** Best first; null while they are looked for. */
+  best = $state.raw<readonly StartFigures[] | null>(null);
+  fault = $state.raw<string | null>(null);
+
+  #worker: Worker | null = null;
+  #isAsked = false;
+  #next: Point | null = null;
+
+  /** Another zone, or the same after something else about it has changed. */
+  watch(job: Job, wallId: string, zoneId: string): void {
+    this.stop();
+    this.#worker = new Worker(new URL('./start.worker.ts', import.meta.url), { type: 'module' });
+    this.#worker.onmessage = ({ data }: MessageEvent<StartReply>) => this.#receive(data);
+    this.#worker.onerror = ({ message }) => (this.fault = message);
+    this.#post({ job, wallId, zoneId });
+  }
+
+  look(start: Point): void {
+    if (!this.#worker) return;
+    this.#next = start;
+    if (!this.#isAsked) this.#ask();
+  }
+
+  stop(): void {
+    this.#worker?.terminate();
+    this.#worker = null;
+    this.#isAsked = false;
+    this.#next = null;
+    this.places = this.figures = this.best = this.fault = null;
+  }
+
+  #ask(): void {
+    if (!this.#next) return;
+    this.#isAsked = true;
+    this.#post({ start: this.#next });
+    this.#next = null;
+  }
+
+  #post(request: StartRequest): void {
+    this.#worker?.postMessage(request);
+  }
+
+  #receive(reply: StartReply): void {
+    if ('places' in reply) this.places = reply.places;
+    else if ('best' in reply) this.best = reply.best;
+    else if ('fault' in reply) this.fault = reply.fault;
+    else {
+      this.figures = reply.figures;
+      this.#isAsked = false;
+      this.#ask();
+    }
+  }
+}

@@ -2,6 +2,7 @@ import type { Point } from '../../core/geometry/polygon';
 import type { Job } from '../../core/job/schema';
 import type { StartFigures } from '../../core/run/start-scale';
 import type { StartPlaces, StartReply, StartRequest } from './start-protocol';
+import { startWeigher } from './start-weigher';
 
 /**
  * Figures of starts while a hand looks for one, from a worker of its own: one start is asked for at a time, and the
@@ -21,7 +22,7 @@ export class StartWatch {
   /** Another zone, or the same after something else about it has changed. */
   watch(job: Job, wallId: string, zoneId: string): void {
     this.stop();
-    this.#worker = new Worker(new URL('./start.worker.ts', import.meta.url), { type: 'module' });
+    this.#worker = startWeigher();
     this.#worker.onmessage = ({ data }: MessageEvent<StartReply>) => this.#receive(data);
     this.#worker.onerror = ({ message }) => (this.fault = message);
     this.#post({ job, wallId, zoneId });

@@ -141,7 +141,9 @@ function stretches(
           return { count, ...shared(by, rule, low, high, least, most) };
         });
   return places.flatMap(({ count, low: outLow, high: outHigh }) => {
-    const fits = low - outLow >= Math.min(low, least) && high + outHigh <= Math.max(high, most);
+    // Edges are moved one after the other, and none can pass the other on its way.
+    const passes = Math.min(outLow, outHigh) < 100 - (high - low);
+    const fits = !passes && low - outLow >= Math.min(low, least) && high + outHigh <= Math.max(high, most);
     const change = Math.abs(outLow) + Math.abs(outHigh);
     return fits ? [{ count, low: outLow, high: outHigh, change, length: high - low + outLow + outHigh }] : [];
   });

@@ -126,6 +126,11 @@ describe('sizes without a cut', () => {
     // From 1000 to 2640, lines at … 900, 1400, … 2400, 2900.
     expect(words(jobWith({ ...box, height: 1000 }, { start }))[0]).toBe('3×2 1500×1000');
   });
+  it('move no edge past the other', () => {
+    // From 1 to 306, lines at … -195, 308, 811: the foot would have to pass the top to come to 308.
+    const low = jobWith({ x: 0, y: 1, width: 500, height: 305 }, { start: { x: 0, y: -195 }, jointGap: 3 });
+    expect(words(low)).toBe('no room');
+  });
   it('are none for staggered courses, another shape, or a sheet larger than the wall', () => {
     expect(words(jobWith({ ...box, height: 1000 }, { stagger: 0.5 }))).toBe('stagger');
     expect(words(jobWith({ ...box, height: 560 }, { stagger: 0.5 }))).toEqual([

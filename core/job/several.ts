@@ -98,8 +98,9 @@ export function copyObjects(
   for (const ref of refs) {
     const object = findObject(wall, ref);
     if (!object) continue;
-    // A copy is there to be put somewhere else.
-    const { locked: _, ...free } = moved(object, dx, dy);
+    // A copy is there to be put somewhere else,
+    // and a zone runs on round a corner only once.
+    const { locked: _, runsOn: __, ...free } = moved(object as Zone, dx, dy);
     const copy = { ...free, id: takeId(prefixOf(object.id, ref.kind)) } as WallObject;
     copies.set(keyOf(ref), copy);
     made.push({ kind: ref.kind, id: copy.id });

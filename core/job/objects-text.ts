@@ -1,0 +1,154 @@
+import { isLocked } from './several';
+import {
+  fittingKinds,
+  openingKinds,
+  type Fitting,
+  type Job,
+  type Opening,
+  type Vertex,
+  type Wall,
+  type Zone,
+} from './schema';
+import { findObject, type ObjectRef } from './shape';
+
+/*
+ * Objects of a wall as text that a person can read and send in a letter: a heading, then one entry an object.
+ *
+ *     Lodeplan objects: 2 from wall A, Proofing wall. In mm, from the left and from the floor.
+ *     - socket K1 "Left of the door": left 1500; floor 300; width 146; height 86; clearance 5
+ *     - fitting F1: corners 0 0, 300 0, 300 200, arc 150 350 to 0 200; clearance 10
+ *
+ * What has no words here stands at the end as JSON, after "also", so that nothing is lost.
+ */
+
+export const textHeading = 'Lodeplan objects';
+
+/** Entries are broken at spaces of their own, so that a letter need not break them anywhere else. */
+const longestLine = 76;
+
+type WallObject = Opening | Fitting | Zone;
+
+export function writeObjects(job: Job, wall: Wall, refs: readonly ObjectRef[]): string {
+  const entries = refs.flatMap((ref) => {
+    const object = findObject(wall, ref);
+    return object ? [wrapped(partsOf(job, ref.kind, object))] : [];
+  });
+  const from = wall.name ? `${wall.id}, ${oneLine(wall.name)}` : wall.id;
+  const heading = `${textHeading}: ${entries.length} from wall ${from}. In mm, from the left and from the floor.`;
+  return `${[heading, ...entries].join('\n')}\n`;
+}
+
+/** The word that an entry begins with; what is of no known kind has it at the end. */
+export function headWord(as: ObjectRef['kind'], kind: string): string {
+  if (as === 'zone') return 'zone';
+  const known: readonly string[] = as === 'opening' ? openingKinds : fittingKinds;
+  return kind !== 'free' && known.includes(kind) ? kind : as;
+}
+
+/** Parts between which a line may be broken. */
+function partsOf(job: Job, as: ObjectRef['kind'], object: WallObject): string[] {
+  const { id, ...rest } = object as Record<string, unknown> & { id: string };
+  const said = new Set<string>(['id']);
+  const say = (fields: readonly string[], words: string) => {
+    fields.forEach((field) => said.add(field));
+    return words;
+  };
+  const kind = as === 'zone' ? '' : (rest.kind as string);
+  const word = headWord(as, kind);
+  if (word === kind || kind === 'free') said.add('kind');
+  const name = rest.name as string | undefined;
+  if (name === '' ? as === 'zone' : name !== undefined) said.add('name');
+  const title = name && said.has('name') ? ` ${JSON.stringify(name)}` : '';
+  const parts: string[] = [`- ${word} ${/^[\p{L}\p{N}_-]+$/u.test(id) ? id : JSON.stringify(id)}${title}:`];
+  const clauses = [
+    ...placeClauses(object, say),
+    ...holeClauses(object as Zone, as, say),
+    ...plainClauses(rest, say),
+    ...steelClause(job, (object as Zone).layout),
+  ];
+  const left = Object.fromEntries(
+    Object.entries(rest).filter(([field, value]) => !said.has(field) && value !== undefined),
+  );
+  if (Object.keys(left).length > 0) clauses.push([`also ${JSON.stringify(left)}`]);
+  clauses.forEach((clause, i) => {
+    const last = clause.length - 1;
+    parts.push(...clause.map((part, k) => (k === last && i < clauses.length - 1 ? `${part};` : part)));
+  });
+  return parts;
+}
+
+type Say = (fields: readonly string[], words: string) => string;
+
+function placeClauses(object: WallObject, say: Say): string[][] {
+  const { x, y, width, height, circle } = object as Opening;
+  const shape = object.shape as readonly Vertex[] | undefined;
+  if (circle) {
+    return hasOnly(circle, ['x', 'y', 'diameter'])
+      ? [[say(['circle'], `middle ${circle.x} ${circle.y}`)], [`diameter ${circle.diameter}`]]
+      : [];
+  }
+  if (shape) return shape.every(isPlain) ? [cornersOf(say(['shape'], 'corners'), shape)] : [];
+  if ([x, y, width, height].some((figure) => typeof figure !== 'number')) return [];
+  say(['x', 'y', 'width', 'height'], '');
+  return [[`left ${x}`], [`floor ${y}`], [`width ${width}`], [`height ${height}`]];
+}
+
+function holeClauses(zone: Zone, as: ObjectRef['kind'], say: Say): string[][] {
+  if (as !== 'zone' || !zone.holes?.every((hole) => hole.every(isPlain))) return [];
+  say(['holes'], '');
+  return zone.holes.map((hole) => cornersOf('hole', hole));
+}
+
+/** "corners 0 0, 300 0, arc 150 350 to 0 200" */
+function cornersOf(word: string, vertices: readonly Vertex[]): string[] {
+  return vertices.map((vertex, i) => {
+    const corner = Array.isArray(vertex)
+      ? `${vertex[0]} ${vertex[1]}`
+      : `arc ${vertex.via[0]} ${vertex.via[1]} to ${vertex.arcTo[0]} ${vertex.arcTo[1]}`;
+    return `${i === 0 ? `${word} ` : ''}${corner}${i < vertices.length - 1 ? ',' : ''}`;
+  });
+}
+
+function plainClauses(rest: Record<string, unknown>, say: Say): string[][] {
+  const { clearance, hinge, swing, handle, buildUp } = rest;
+  return [
+    typeof clearance === 'number' ? say(['clearance'], `clearance ${clearance}`) : '',
+    hinge === 'left' || hinge === 'right' ? say(['hinge'], `hinges ${hinge}`) : '',
+    swing === 'towards' || swing === 'away' ? say(['swing'], `opens ${swing}`) : '',
+    typeof handle === 'number' ? say(['handle'], `handle ${handle}`) : '',
+    typeof buildUp === 'string' && /^[a-z][a-z-]*$/.test(buildUp)
+      ? say(['buildUp'], `build-up ${buildUp}`)
+      : '',
+    isLocked(rest as unknown as WallObject) ? say(['locked'], 'locked') : '',
+  ].flatMap((words) => (words ? [[words]] : []));
+}
+
+/** What is laid, so that another job can look for the same stock sheet; the layout itself stands after "also". */
+function steelClause(job: Job, layout: Zone['layout']): string[][] {
+  const sheet = layout && job.stock.find(({ id }) => id === layout.stock);
+  return sheet ? [[`sheets ${sheet.width} × ${sheet.height}`]] : [];
+}
+
+function isPlain(vertex: Vertex): boolean {
+  return Array.isArray(vertex) || hasOnly(vertex, ['arcTo', 'via']);
+}
+
+function hasOnly(object: object, fields: readonly string[]): boolean {
+  return Object.keys(object).length === fields.length && fields.every((field) => field in object);
+}
+
+function wrapped(parts: readonly string[]): string {
+  const lines: string[] = [];
+  let line = '';
+  for (const part of parts) {
+    if (line !== '' && line.length + 1 + part.length > longestLine) {
+      lines.push(line);
+      line = `  ${part}`;
+    } else line = line === '' ? part : `${line} ${part}`;
+  }
+  return [...lines, line].join('\n');
+}
+
+function oneLine(text: string): string {
+  return text.replace(/\s+/g, ' ');
+}

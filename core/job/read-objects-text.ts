@@ -1,0 +1,256 @@
+import { fittingKinds, openingKinds, type Fitting, type Opening, type Vertex, type Zone } from './schema';
+import { mostObjectsOfAKind } from './limits';
+import { textHeading } from './objects-text';
+import { readJobObject } from './read';
+import type { ObjectRef } from './shape';
+
+export interface ReadObject {
+  /** Where its entry begins, from 1. */
+  readonly line: number;
+  readonly as: ObjectRef['kind'];
+  readonly object: Opening | Fitting | Zone;
+  /** The stock sheet that a zone was laid with, as the other job had it. */
+  readonly sheet: { readonly width: number; readonly height: number } | null;
+}
+
+export interface LineFault {
+  readonly line: number;
+  readonly text: string;
+}
+
+export interface ReadObjects {
+  readonly objects: readonly ReadObject[];
+  readonly faults: readonly LineFault[];
+}
+
+/** Characters; a wall full of objects has a tenth of this. */
+const longestText = 2_000_000;
+
+/** Whether a text says that it holds objects of ours, be it quoted in a letter or not. */
+export function isObjectsText(text: string): boolean {
+  return /^[>\s\uFEFF]*Lodeplan objects\b/.test(text.slice(0, 2000));
+}
+
+/**
+ * Objects from a text as `writeObjects` makes it. Never throws: an entry that cannot be read is a fault that says on which
+ * line and why, the others are read all the same. Every object has passed the same checks as one of a job file.
+ */
+export function readObjects(text: string): ReadObjects {
+  if (text.length > longestText) {
+    return none(
+      `It has ${text.length} characters; at most ${longestText} are read. Copy fewer objects at once.`,
+    );
+  }
+  if (!isObjectsText(text))
+    return none(`It does not begin with “${textHeading}”, so it holds no objects to read.`);
+  const entries = entriesOf(text);
+  if (entries.length === 0) return none('No object stands under the heading: each begins with “- ”.');
+  if (entries.length > mostObjectsOfAKind) {
+    return none(`It holds ${entries.length} objects; at most ${mostObjectsOfAKind} are read at once.`);
+  }
+  const objects: ReadObject[] = [];
+  const faults: LineFault[] = [];
+  for (const { line, words } of entries) {
+    const read = readEntry(words);
+    if ('fault' in read) faults.push({ line, text: read.fault });
+    else objects.push({ line, ...read });
+  }
+  return { objects, faults };
+}
+
+function none(text: string): ReadObjects {
+  return { objects: [], faults: [{ line: 1, text }] };
+}
+
+/** What begins with "- " and goes on until the next that does, quotation marks of letters taken off. */
+function entriesOf(text: string): { line: number; words: string }[] {
+  const isCurly = !text.includes('"') && /[“”]/.test(text);
+  const lines = (isCurly ? text.replace(/[“”„]/g, '"') : text).replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
+  const isQuoted = /^\s*>/.test(lines.find((line) => line.trim() !== '') ?? '');
+  const entries: { line: number; words: string[] }[] = [];
+  lines.forEach((raw, i) => {
+    const line = (isQuoted ? raw.replace(/^(\s*>)+ ?/, '') : raw).replace(/^\s+|\s+$/g, '');
+    if (/^[-–•]\s/.test(line)) entries.push({ line: i + 1, words: [line.slice(1).trim()] });
+    // What follows an empty line is the letter again.
+    else if (line !== '') entries.at(-1)?.words.push(line);
+  });
+  return entries.map(({ line, words }) => ({ line, words: words.join(' ') }));
+}
+
+type Fault = { readonly fault: string };
+type Fields = Record<string, unknown>;
+type Entry = Pick<ReadObject, 'as' | 'object' | 'sheet'>;
+
+const quoted = String.raw`"(?:[^"\\]|\\.)*"`;
+const headPattern = new RegExp(
+  String.raw`^([\p{L}-]{1,40})\s+(${quoted}|[^\s":;]+)\s*(${quoted})?\s*:\s*`,
+  'u',
+);
+
+function readEntry(words: string): Entry | Fault {
+  const head = headPattern.exec(words);
+  if (!head) return { fault: 'write what it is, its mark and a colon, such as “socket K1:”.' };
+  const [all, word, mark, title] = head;
+  const kind = kindOf(word!);
+  if (!kind) return { fault: `“${word!.slice(0, 40)}” is no kind of opening or fitting, nor a zone.` };
+  const id = textOf(mark!);
+  const name = title === undefined ? undefined : textOf(title);
+  if (id === null || name === null)
+    return { fault: 'a text between quotation marks cannot be read; look at its marks.' };
+  const { as, kind: kindName } = kind;
+  const usual: Fields = as === 'zone' ? { name: '', holes: [] } : { kind: kindName, clearance: 0 };
+  const fields: Fields = { ...usual, ...(name !== undefined && { name }) };
+  const rest = readClauses(words.slice(all.length), fields);
+  if ('fault' in rest) return rest;
+  return checked(as, { ...fields, id }, rest.sheet);
+}
+
+function kindOf(word: string): { as: ObjectRef['kind']; kind: string } | null {
+  if (word === 'zone') return { as: 'zone', kind: '' };
+  if (word === 'opening' || word === 'fitting') return { as: word, kind: 'free' };
+  if ((openingKinds as readonly string[]).includes(word)) return { as: 'opening', kind: word };
+  if ((fittingKinds as readonly string[]).includes(word)) return { as: 'fitting', kind: word };
+  return null;
+}
+
+function readClauses(text: string, fields: Fields): { sheet: ReadObject['sheet'] } | Fault {
+  let sheet: ReadObject['sheet'] = null;
+  for (let left = text.trim(); left !== '';) {
+    const also = /^also\s*(\{.*)$/s.exec(left);
+    if (also) return readAlso(also[1]!, fields) ?? { sheet };
+    const end = left.indexOf(';');
+    const clause = (end < 0 ? left : left.slice(0, end)).trim();
+    left = end < 0 ? '' : left.slice(end + 1).trim();
+    if (clause === '') continue;
+    const size = /^sheets\s+(\S+)\s*[×x]\s*(\S+)$/.exec(clause);
+    if (size) sheet = { width: Number(size[1]), height: Number(size[2]) };
+    else {
+      const fault = readClause(clause, fields);
+      if (fault) return { fault };
+    }
+  }
+  return { sheet };
+}
+
+const figureFields: Readonly<Record<string, string>> = {
+  left: 'x',
+  floor: 'y',
+  width: 'width',
+  height: 'height',
+  clearance: 'clearance',
+  handle: 'handle',
+};
+const wordFields: Readonly<Record<string, string>> = {
+  hinges: 'hinge',
+  opens: 'swing',
+  'build-up': 'buildUp',
+};
+
+/** @returns what is wrong with it */
+function readClause(clause: string, fields: Fields): string | null {
+  if (clause === 'locked') {
+    fields.locked = true;
+    return null;
+  }
+  const [, word = '', rest = ''] = /^(\S+)\s*([\s\S]*)$/.exec(clause)!;
+  const wanted = `“${clause.slice(0, 60)}”`;
+  if (Object.hasOwn(wordFields, word)) fields[wordFields[word]!] = rest;
+  else if (Object.hasOwn(figureFields, word)) {
+    const figure = figureOf(rest);
+    if (figure === null) return `${wanted}: a figure in mm has to follow “${word}”.`;
+    fields[figureFields[word]!] = figure;
+  } else if (word === 'middle') {
+    const point = pointOf(rest);
+    if (!point) return `${wanted}: two figures have to follow “middle”, from left and from floor.`;
+    fields.circle = { ...(fields.circle as object | undefined), x: point[0], y: point[1] };
+  } else if (word === 'diameter') {
+    const diameter = figureOf(rest);
+    if (diameter === null) return `${wanted}: a figure in mm has to follow “diameter”.`;
+    fields.circle = { ...(fields.circle as object | undefined), diameter };
+  } else if (word === 'corners' || word === 'hole') {
+    const vertices = verticesOf(rest);
+    if (!vertices) return `${wanted}: corners are written “0 0, 300 0, arc 150 350 to 0 200”.`;
+    if (word === 'corners') fields.shape = vertices;
+    else fields.holes = [...((fields.holes as unknown[] | undefined) ?? []), vertices];
+  } else return `${wanted} is nothing that an object has here.`;
+  return null;
+}
+
+function readAlso(json: string, fields: Fields): Fault | null {
+  try {
+    const value = JSON.parse(json) as unknown;
+    if (typeof value !== 'object' || value === null || Array.isArray(value))
+      throw new SyntaxError('no object');
+    // Not by assignment: a field called __proto__ is to be found and refused, not to take effect.
+    for (const [field, entry] of Object.entries(value)) {
+      Object.defineProperty(fields, field, {
+        value: entry,
+        enumerable: true,
+        configurable: true,
+        writable: true,
+      });
+    }
+    return null;
+  } catch {
+    return { fault: 'what follows “also” is no JSON that can be read; it may have been cut or broken.' };
+  }
+}
+
+function verticesOf(text: string): Vertex[] | null {
+  const vertices = text.split(',').map((corner): Vertex | null => {
+    const arc = /^\s*arc\s+(.+?)\s+to\s+(.+)$/.exec(corner);
+    if (!arc) return pointOf(corner);
+    const [via, arcTo] = [pointOf(arc[1]!), pointOf(arc[2]!)];
+    return via && arcTo && { arcTo, via };
+  });
+  return vertices.every((vertex) => vertex !== null) ? vertices : null;
+}
+
+function pointOf(text: string): [number, number] | null {
+  const [x, y, ...more] = text.trim().split(/\s+/).map(figureOf);
+  return x === null || y === null || x === undefined || y === undefined || more.length > 0 ? null : [x, y];
+}
+
+function figureOf(text: string): number | null {
+  const plain = text.trim().replace('−', '-');
+  return /^-?\d+(\.\d+)?(e[+-]?\d+)?$/.test(plain) ? Number(plain) : null;
+}
+
+function textOf(word: string): string | null {
+  if (!word.startsWith('"')) return word;
+  try {
+    return JSON.parse(word) as string;
+  } catch {
+    return null;
+  }
+}
+
+/** As an object of a job file has to be; the stock sheets that it names are looked for where it is put in. */
+function checked(as: ObjectRef['kind'], object: Fields, sheet: ReadObject['sheet']): Entry | Fault {
+  const list = as === 'opening' ? 'openings' : as === 'fitting' ? 'fittings' : 'zones';
+  const outline = [
+    [0, 0],
+    [1000, 0],
+    [1000, 1000],
+    [0, 1000],
+  ];
+  const { job, findings } = readJobObject({
+    format: 'lodeplan-job',
+    version: 1,
+    name: 'Pasted',
+    stock: stockNamedBy(object.layout, sheet),
+    walls: [{ id: 'A', outline, [list]: [object] }],
+  });
+  const read = job?.walls[0]?.[list][0];
+  if (read) return { as, object: read, sheet };
+  const fault = findings[0]?.text ?? 'it cannot be read.';
+  return { fault: fault.replace(/^walls\[0\]\.\w+\[0\]\.?(\S*) \([^)]*\)/, '$1').trim() };
+}
+
+function stockNamedBy(layout: unknown, sheet: ReadObject['sheet']): Fields[] {
+  if (typeof layout !== 'object' || layout === null) return [];
+  const { stock, stocks, cutFrom } = layout as Fields;
+  const named = [stock, stocks, cutFrom].flat().filter((id) => typeof id === 'string' && id !== '');
+  const size = sheet ?? { width: 1000, height: 1000 };
+  return [...new Set(named)].slice(0, 100).map((id) => ({ id, ...size }));
+}

@@ -75,6 +75,17 @@ export function viewCommands(hand: Hand): readonly Command[] {
       whyNot: hand.room.isThere ? null : 'no other wall is in its room',
       run: () => hand.showRoom(!hand.room.wanted),
     },
+    {
+      name: 'Measure on the drawing',
+      group: 'View',
+      keys: 'M M',
+      also: 'distance length between',
+      whyNot: hand.wall ? null : 'there is no wall',
+      run: () => {
+        hand.takeUp({ kind: 'measure' });
+        focusDrawing();
+      },
+    },
     { name: 'Fit the wall', group: 'View', keys: '0', heardElsewhere: true, run: () => hand.fit() },
     { name: 'Zoom in', group: 'View', keys: '+', heardElsewhere: true, run: () => hand.view.zoom(1.25) },
     { name: 'Zoom out', group: 'View', keys: '-', heardElsewhere: true, run: () => hand.view.zoom(0.8) },

@@ -32,6 +32,9 @@ export interface Lifted {
   readonly along?: readonly ObjectRef[];
 }
 
+/** Tools that go with what is chosen: a hole is put into the chosen zone, an edge bent of what is chosen. */
+const keepsChosen: ReadonlySet<Tool['kind']> = new Set(['choose', 'hole', 'bend', 'mark', 'measure']);
+
 /** How near on the screen something snaps, px. */
 const snapReach = 8;
 
@@ -102,9 +105,7 @@ export class Hand {
     this.ghost = null;
     this.guides = [];
     this.byHand.clear();
-    // A hole is put into the chosen zone, an edge bent of what is chosen.
-    if (tool.kind !== 'choose' && tool.kind !== 'hole' && tool.kind !== 'bend' && tool.kind !== 'mark')
-      this.open.selection = null;
+    if (!keepsChosen.has(tool.kind)) this.open.selection = null;
   }
 
   lift(

@@ -20,7 +20,9 @@ export type Tool =
   /** The start of a zone's panels is moved. */
   | { readonly kind: 'start'; readonly zone: string }
   /** Corner after corner, until the first is met again. */
-  | { readonly kind: 'corners'; readonly of: CornersOf };
+  | { readonly kind: 'corners'; readonly of: CornersOf }
+  /** Two taps take a distance. */
+  | { readonly kind: 'measure' };
 
 export type HandToolName =
   'upright-joint' | 'level-joint' | 'no-joints' | 'whole-panel' | 'split-upright' | 'split-level' | 'join';

@@ -4,6 +4,7 @@ import { moveHole, takeOutHole } from '../../job/changes/holes';
 import { moveSeveral } from '../../job/changes/several';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
 import { finestStep } from '../../look/figures';
+import { measures } from '../../measure/measures.svelte';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
 import { nudgeStart } from '../by-hand/move-start';
@@ -62,6 +63,7 @@ function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
 /** First the gesture, then the tool, then what is chosen. */
 function escape(hand: Hand, escapeGesture: () => boolean): boolean {
   if (escapeGesture()) return true;
+  const hadMeasures = measures.clear();
   if (hand.tool.kind !== 'choose') {
     hand.takeUp(choose);
     return true;
@@ -71,6 +73,7 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
     hand.said = 'Hole let go';
     return true;
   }
+  if (hadMeasures) return true;
   const { chosen, selection } = hand.open;
   if (!selection && !chosen.adding) return false;
   chosen.adding = false;

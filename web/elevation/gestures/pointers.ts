@@ -3,6 +3,7 @@ import type { Hand } from '../hand.svelte';
 import { aimByHand } from '../by-hand/set-by-hand';
 import { aimCorner } from './corners';
 import type { Gesture, HandEvent } from './gesture';
+import { aimMeasure } from './measure';
 import { pan } from './pan';
 import { watchLongPress } from './long-press';
 import { press } from './press';
@@ -147,6 +148,7 @@ function hover(hand: Hand, at: HandEvent): void {
   if (tool.kind === 'put-in') showGhost(hand, tool, at);
   else if (tool.kind === 'corners') aimCorner(hand, at);
   else if (tool.kind === 'by-hand') aimByHand(hand, tool.what, at);
+  else if (tool.kind === 'measure') aimMeasure(hand, at);
 }
 
 /** Two fingers: the points of the wall under them stay under them, as far as zoom and shift can do it. */

@@ -15,6 +15,7 @@ import { goToNeighbour } from './go-to-neighbour';
 import { markFixingPoint } from './mark-fixing-point';
 import { chooseHole, dragHole, holeAt, pressChosenHole, putHole } from './holes';
 import { moveCorner } from './move-corner';
+import { setMeasure } from './measure';
 import { pan } from './pan';
 import { putIn } from './put-in';
 import { resizeObject } from './resize-object';
@@ -36,6 +37,7 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
       tapOrPan(hand, start, (event) => setByHand(hand, tool.what, event))
     );
   if (tool.kind === 'corners') return tapOrPan(hand, start, (event) => setCornerDown(hand, tool.of, event));
+  if (tool.kind === 'measure') return tapOrPan(hand, start, (event) => setMeasure(hand, event));
   if (!wall) return pan(hand, start);
   const pin = pinUnderHand(hand, start);
   if (pin)

@@ -10,12 +10,18 @@ import type { Guide } from '../snap';
 import { paintCorners } from './corners-drawing';
 import { paintFraming, paintSeveral } from './chosen-drawing';
 import { paintFitting } from './fittings-layer';
+import { paintMeasure } from './measures-drawing';
 import { paintOpening } from './openings-layer';
 import { acrossOf, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
 import { paintRadii, type Radius } from './radii';
 import { paintZone } from './zones-layer';
 
 type WallObject = Opening | Fitting | Zone;
+
+interface Distance {
+  readonly from: MmPoint;
+  readonly to: MmPoint;
+}
 
 export interface HandDrawing {
   /** Painted here rather than on its own layer: it is under the hand. */
@@ -38,6 +44,9 @@ export interface HandDrawing {
   readonly corner: { readonly chosen: number | null } | null;
   /** What is under the hand crosses itself as it is now. */
   readonly crosses: boolean;
+  /** Distances that were taken, and the one that is being taken. */
+  readonly measures: readonly Distance[];
+  readonly measuring: Distance | null;
   readonly guides: readonly Guide[];
   readonly corners: Corners | null;
   /** A photo lies under the drawing. */
@@ -71,6 +80,8 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
     paintHandles(pen, asObject(drawing.hole));
   }
   paintRadii(pen, drawing.radii);
+  for (const { from, to } of drawing.measures) paintMeasure(pen, from, to, false);
+  if (drawing.measuring) paintMeasure(pen, drawing.measuring.from, drawing.measuring.to, true);
   for (const guide of guides) paintGuide(pen, guide);
   if (corners) paintCorners(pen, corners);
 }

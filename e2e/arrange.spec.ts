@@ -70,7 +70,7 @@ test('what is locked stays, and it is said; by rows and figures alone', async ({
   await page.getByRole('tab', { name: 'Arrange' }).click();
   await page.getByRole('textbox', { name: 'to the right' }).fill('10 cm');
   await page.getByRole('button', { name: 'Move', exact: true }).click();
-  await expect(page.locator('#leaf').getByRole('status')).toHaveText(
+  await expect(page.locator('#leaf .chosen').getByRole('status')).toHaveText(
     'Move 2 sockets. socket K1 is locked and stays.',
   );
   await page.getByRole('tab', { name: 'Openings and fittings' }).click();
@@ -91,7 +91,7 @@ test('repeated until the wall is full', async ({ page }) => {
   await page.getByRole('textbox', { name: 'to the right' }).fill('600');
   await page.getByRole('button', { name: 'Fill to the edge' }).click();
   // 2000 + 146 + 3 × 600 = 3946 fits on 4200, a fourth does not.
-  await expect(page.locator('#leaf').getByRole('status')).toHaveText('Repeat socket K3 3 times.');
+  await expect(page.locator('#leaf .chosen').getByRole('status')).toHaveText('Repeat socket K3 3 times.');
   await expect(page.locator('#leaf b')).toHaveText('4 sockets');
 });
 
@@ -108,7 +108,9 @@ test('copied as text, pasted beside itself and on another wall; what is broken i
   expect(text).toContain('- socket K2: left 900; floor 420; width 146; height 86; clearance 5');
   await page.keyboard.press('Control+v');
   await expect(field(page, 'socket K4, from left')).toHaveValue('2246');
-  await expect(page.locator('.paper')).toContainText('lies beyond this wall');
+  await page.keyboard.press('Control+v');
+  await expect(page.locator('.paper')).toContainText('3 sockets lie beyond this wall');
+  await page.keyboard.press('Control+z');
   await page.keyboard.press('Control+z');
   await expect(row(page, 'socket K4')).toHaveCount(0);
 

@@ -37,8 +37,7 @@ export function drawClouds(
   const used = [...taken];
   const crowded: number[] = [];
   const items = groups.flatMap(({ number, places }) =>
-    places.flatMap((place): Item[] => {
-      const box = paperBoxOf(place, toPaper);
+    joinedWhereTheyMeet(places.map((place) => paperBoxOf(place, toPaper))).flatMap((box): Item[] => {
       const found = placeTag(String(number), box, used, within, measure);
       if (!found.isFree) crowded.push(number);
       used.push(found.box);
@@ -46,6 +45,26 @@ export function drawClouds(
     }),
   );
   return { items, crowded };
+}
+
+/** One cloud about both where a thing was and where it is, if two would run into each other. */
+function joinedWhereTheyMeet(boxes: readonly PaperBox[]): PaperBox[] {
+  return boxes.reduce<PaperBox[]>((apart, next) => {
+    const meets = apart.findIndex((box) => boxesOverlap(withBows(box), withBows(next)));
+    if (meets < 0) return [...apart, next];
+    const other = apart[meets]!;
+    const both = {
+      left: Math.min(other.left, next.left),
+      bottom: Math.min(other.bottom, next.bottom),
+      right: Math.max(other.right, next.right),
+      top: Math.max(other.top, next.top),
+    };
+    return joinedWhereTheyMeet([...apart.toSpliced(meets, 1), both]);
+  }, []);
+}
+
+function withBows(box: PaperBox): PaperBox {
+  return grownBox(box, bow * 0.33);
 }
 
 /** A closed line of outward bows round a box. */

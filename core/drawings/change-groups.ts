@@ -12,7 +12,7 @@ export interface ChangeGroup {
   readonly places: readonly MmBox[];
 }
 
-/** Differences of one thing on a wall together, the job's own first, then wall by wall. */
+/** Differences of one thing on a wall together, wall by wall, those of the job as a whole last. */
 export function groupChanges(differences: readonly Difference[]): ChangeGroup[] {
   const groups = new Map<string, Difference[]>();
   for (const difference of differences) {
@@ -21,7 +21,7 @@ export function groupChanges(differences: readonly Difference[]): ChangeGroup[] 
     const key = wall === null ? JSON.stringify([null, subject, object]) : JSON.stringify([wall, object]);
     groups.set(key, [...(groups.get(key) ?? []), difference]);
   }
-  const walls = [null, ...new Set(differences.flatMap(({ wall }) => (wall === undefined ? [] : [wall])))];
+  const walls = [...new Set(differences.flatMap(({ wall }) => wall ?? [])), null];
   return walls
     .flatMap((wall) => [...groups.values()].filter(([first]) => (first!.wall ?? null) === wall))
     .map((group, i) => ({

@@ -84,7 +84,8 @@ test('a real survey: eleven readings, a photo, two walls round a corner, from no
     page.getByRole('button', { name: `Show Bindery: setting-out sheet, wall ${wall}`, exact: true }).click();
   await show('A');
   const sheet = page.locator('svg').filter({ hasText: 'continues on wall B' }).first();
-  await expect(sheet).toContainText('Proofing lamp');
+  await expect(sheet).toContainText('internal corner with wall B');
+  await expect(sheet).toContainText('K5');
   await expect(sheet).toContainText('2040');
   await show('B Type store');
   await expect(page.locator('svg').filter({ hasText: 'continues on wall A' }).first()).toBeVisible();

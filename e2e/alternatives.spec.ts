@@ -52,7 +52,7 @@ test('a second alternative is drawn by hand, held against the first and chosen, 
   await expect(foot).toHaveValue('900');
   await expect(strip.getByLabel('Alternative')).toHaveValue('V1');
   await page.getByRole('button', { name: 'Compare…' }).focus();
-  await page.keyboard.press('a');
+  await page.keyboard.press('o');
   await page.keyboard.press('n');
   await expect(foot).toHaveValue('650');
   await page.keyboard.press('Control+z');

@@ -12,6 +12,8 @@ export type DifferenceSubject =
   | 'opening'
   | 'fitting'
   | 'line'
+  | 'fixing-point'
+  | 'photo'
   | 'zone'
   | 'panels'
   | 'plan';
@@ -76,5 +78,7 @@ export function joined(parts: readonly string[]): string {
 
 /** `Socket K4 moved 120 mm right.`, but `Socket K4: clearance 10 mm instead of 5 mm.` */
 export function told(name: string, says: string): string {
-  return /^(moved|is|has|was) /.test(says) ? `${name} ${says}.` : `${name}: ${says}.`;
+  return /^(moved|is|has|was|runs|meets|shows|no longer) /.test(says)
+    ? `${name} ${says}.`
+    : `${name}: ${says}.`;
 }

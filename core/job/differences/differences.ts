@@ -1,8 +1,10 @@
 import type { Job } from '../schema';
 import type { Difference } from './difference';
+import { fixingPointDifferences, groundDifferences } from './ground';
 import { alternativeDifferences, detailDifferences, rackDifferences, stockDifferences } from './job-parts';
 import { layoutDifferences } from './layouts';
 import { fittingDifferences, lineDifferences, openingDifferences, zoneDifferences } from './objects';
+import { photoDifferences, pinDifferences, wallPhotoDifferences } from './photos';
 import { addedWall, matchWalls, removedWall, wallDifferences } from './walls';
 
 /**
@@ -22,6 +24,7 @@ export function jobDifferences(before: Job, after: Job): Difference[] {
   };
   return [
     ...detailDifferences(before, after),
+    ...photoDifferences(before, after),
     ...alternativeDifferences(before, after),
     ...stockDifferences(before, after),
     ...rackDifferences(before, after),
@@ -35,6 +38,10 @@ export function jobDifferences(before: Job, after: Job): Difference[] {
         ...openingDifferences(was, wall),
         ...fittingDifferences(was, wall),
         ...lineDifferences(was, wall),
+        ...groundDifferences(was, wall),
+        ...fixingPointDifferences(was, wall),
+        ...wallPhotoDifferences(was, wall),
+        ...pinDifferences(was, wall),
         ...zoneDifferences(was, wall),
         ...layoutDifferences([before, after], was, wall),
       ];

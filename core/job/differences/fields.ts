@@ -6,6 +6,12 @@ export interface FieldWords {
   /** `mm`: a length, with the tolerance of lengths. */
   readonly unit?: string;
   readonly say?: (value: unknown) => string;
+  /** What a field that is missing means; it is the same as that value. */
+  readonly usual?: unknown;
+  /** What is said of a field that is missing, if not `none`. */
+  readonly absent?: string;
+  /** Says the change in words of its own: `is locked now`. */
+  readonly whole?: (to: unknown, from: unknown) => string;
 }
 
 export type FieldList = Readonly<Record<string, FieldWords>>;
@@ -28,15 +34,20 @@ export function fieldDifferences(
     .filter((key) => !skip.includes(key))
     .flatMap((key): Says[] => {
       const field = words[key] ?? { label: inWords(key) };
-      const [from, to] = [emptied(was[key]), emptied(is[key])];
+      const [from, to] = [emptied(was[key]) ?? field.usual, emptied(is[key]) ?? field.usual];
       if (isSame(from, to, field.unit === 'mm' ? sameLength : 0)) return [];
       return [{ kind: 'changed', says: changeInWords(field, from, to) }];
     });
 }
 
-function changeInWords({ label, unit, say }: FieldWords, from: unknown, to: unknown): string {
+function changeInWords(
+  { label, unit, say, absent = 'none', whole }: FieldWords,
+  from: unknown,
+  to: unknown,
+): string {
+  if (whole) return whole(to, from);
   const value = (of: unknown): string | null => {
-    if (of === undefined) return 'none';
+    if (of === undefined) return absent;
     if (say) return say(of);
     if (typeof of === 'number') return figure(of) + (unit ? ` ${unit}` : '');
     if (typeof of === 'string') return `“${of.length > 60 ? `${of.slice(0, 60)}…` : of}”`;
@@ -45,7 +56,7 @@ function changeInWords({ label, unit, say }: FieldWords, from: unknown, to: unkn
   };
   const [earlier, later] = [value(from), value(to)];
   return earlier === null || later === null || earlier === later
-    ? `${label} has changed`
+    ? `${label} not as before`
     : `${label} ${later} instead of ${earlier}`;
 }
 

@@ -1,6 +1,7 @@
 import { alternativesOf } from '../alternatives';
 import type { Job, StockSheet } from '../schema';
 import { figure, isSame, told, type Difference, type DifferenceSubject } from './difference';
+import { temperaturesInWords, toleranceInWords, trimInWords, unitsInWords } from './field-words';
 import { fieldDifferences, type FieldList } from './fields';
 import { matchLists } from './match';
 
@@ -9,12 +10,14 @@ const detailWords: FieldList = {
   client: { label: 'client' },
   reference: { label: 'reference' },
   currency: { label: 'currency', say: String },
+  units: { label: 'lengths are shown in', usual: 'mm', say: unitsInWords },
+  temperatures: { label: 'temperatures of the steel', say: temperaturesInWords, absent: 'not given' },
 };
 
 /** Compared elsewhere, or what makes a revision and not what it holds. */
 const elsewhere = [
   ...['format', 'version', 'revision', 'date', 'revisions', 'walls', 'stock', 'rack', 'cutting'],
-  ...['chosenAlternative', 'alternatives'],
+  ...['chosenAlternative', 'alternatives', 'photos'],
 ];
 
 const cuttingWords: FieldList = {
@@ -33,6 +36,8 @@ const stockWords: FieldList = {
   coating: { label: 'coating' },
   available: { label: 'number to be had' },
   spares: { label: 'spares' },
+  trim: { label: 'margins to trim', say: trimInWords },
+  tolerance: { label: 'tolerance', say: toleranceInWords },
 };
 
 export function detailDifferences(before: Job, after: Job): Difference[] {

@@ -40,9 +40,9 @@ function layoutWords(jobs: readonly [Job, Job]): FieldList {
     jointGap: { label: 'joint gap', unit: 'mm' },
     stagger: { label: 'stagger' },
     leastWidth: { label: 'least width', unit: 'mm' },
-    clearOfCorners: { label: 'distance of joints from corners', unit: 'mm' },
-    clearOfBoardJoints: { label: 'distance of joints from board joints', unit: 'mm' },
-    startEachPart: { label: 'start for each part' },
+    clearOfCorners: { label: 'distance of joints from corners', unit: 'mm', usual: 0 },
+    clearOfBoardJoints: { label: 'distance of joints from board joints', unit: 'mm', usual: 0 },
+    startEachPart: { label: 'start for each part', usual: false },
     redivide: { label: 'sharing out of slivers' },
     leastArea: { label: 'least area', unit: 'mm²' },
   };

@@ -13,6 +13,7 @@ import {
   type Says,
 } from './difference';
 import { fieldDifferences, type FieldList } from './fields';
+import { lockWords, runInWords } from './field-words';
 import { matchLists, type Matched } from './match';
 import { placeDifferences } from './place';
 
@@ -27,11 +28,14 @@ const placedWords: FieldList = {
   hinge: { label: 'hinge side', say: String },
   swing: { label: 'swing', say: (swing) => (swing === 'towards' ? 'towards the room' : String(swing)) },
   handle: { label: 'handle height', unit: 'mm' },
+  locked: lockWords,
 };
 
 const zoneWords: FieldList = {
   name: { label: 'name' },
   buildUp: { label: 'build-up', say: (id) => buildUpKind(String(id)).label.toLowerCase() },
+  runsOn: { label: 'run round the corner', whole: runInWords },
+  locked: lockWords,
 };
 
 const lineWords: FieldList = {
@@ -98,7 +102,8 @@ function placedDifferences(
   ]);
 }
 
-function listDifferences<T extends { readonly id: string }>(
+/** Things of a list that were matched: what has changed in each, then what came and what went. */
+export function listDifferences<T extends { readonly id: string }>(
   { pairs, removed, added }: Matched<T>,
   subject: DifferenceSubject,
   wall: string,
@@ -144,7 +149,7 @@ function sizeInWords(object: Placed | Zone): string {
   return `${figure(width)} × ${figure(height)} mm at ${pointInWords([x, y])}`;
 }
 
-function pointInWords([x, y]: readonly [number, number]): string {
+export function pointInWords([x, y]: readonly [number, number]): string {
   return `(${figure(x)}, ${figure(y)})`;
 }
 

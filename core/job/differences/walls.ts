@@ -2,6 +2,7 @@ import { nameOfWall, sentence } from '../names';
 import type { Job, Wall } from '../schema';
 import { boxOfVertices, pointOf, type MmBox } from '../shape';
 import { figure, isSame, sameLength, told, type Difference } from './difference';
+import { cornerInWords, measuresInWords } from './field-words';
 import { fieldDifferences, type FieldList } from './fields';
 import { matchLists, type Matched } from './match';
 import { shapeDifferences } from './place';
@@ -10,14 +11,25 @@ const wallWords: FieldList = {
   name: { label: 'name' },
   room: { label: 'room' },
   delivery: { label: 'delivery' },
-  checkMeasures: { label: 'check measures' },
+  corner: { label: 'right end', whole: cornerInWords },
+  checkMeasures: { label: 'check measures', say: measuresInWords },
+  surveyed: {
+    label: 'survey',
+    usual: true,
+    whole: (to) => (to === false ? 'is put down for a budget, not measured' : 'is measured on site now'),
+  },
+  surveyedBy: { label: 'surveyed by', absent: 'not said' },
+  surveyedOn: { label: 'surveyed on', say: String, absent: 'not said' },
 };
 
 const rimWords: FieldList = Object.fromEntries(
   ['floor', 'ceiling', 'left', 'right'].map((side) => [side, { label: `rim at the ${side}`, unit: 'mm' }]),
 );
 
-const elsewhere = ['id', 'outline', 'rim', 'openings', 'fittings', 'lines', 'zones'];
+const elsewhere = [
+  ...['id', 'outline', 'rim', 'openings', 'fittings', 'lines', 'zones'],
+  ...['ground', 'fixingPoints', 'photo', 'pins'],
+];
 
 /** mm about a corner that has moved. */
 const aboutCorner = 100;

@@ -125,6 +125,7 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
     panels,
     pattern: patternOf(layout, stock),
     refused: changed.refused,
+    runsOn: request.run?.start !== undefined,
   });
   const plan = planFixing({ wallId, zoneId, layout, panels, stock: known, temperatures });
   return {

@@ -25,6 +25,8 @@ export interface OutcomeQuestion {
   readonly panels: readonly Panel[];
   readonly pattern: Pattern;
   readonly refused: ReadonlyMap<string, Refusal>;
+  /** The panel lines come round a corner, so that no start is looked for here. */
+  readonly runsOn?: boolean;
 }
 
 /** Looks at the panels as they came out, whatever was done to get there. */
@@ -59,7 +61,7 @@ export function handOutcomes(question: OutcomeQuestion): HandOutcome[] {
         const left = runs.filter((run) => liesInBand(run, wish.band));
         return left.length === 0
           ? met(wish)
-          : { wish, state: 'unmet', code: 'joints-in-band', why: whyInBand(left, layout) };
+          : { wish, state: 'unmet', code: 'joints-in-band', why: whyInBand(left, question) };
       }
       default: {
         const refusal = refused.get(wish.id);
@@ -86,8 +88,10 @@ function isOnLine(run: JointRun, { axis, at }: WishOf<'joint-on-line'>, { stagge
   return axis === 'y' || stagger === 0 || (at.y >= run.from - run.gap && at.y <= run.to + run.gap);
 }
 
-function whyOffLine(wish: WishOf<'joint-on-line'>, { wishes, layout, pattern }: OutcomeQuestion): string {
-  if (layout.start !== 'best') return `is not met by ${startWords(layout)}`;
+function whyOffLine(wish: WishOf<'joint-on-line'>, question: OutcomeQuestion): string {
+  const { wishes, layout, pattern } = question;
+  const given = givenStart(question);
+  if (given) return `is not met by ${given}`;
   const other = wishes.find(
     (one): one is WishOf<'joint-on-line'> =>
       one.kind === 'joint-on-line' && one.id !== wish.id && contradict(wish, one, pattern),
@@ -100,36 +104,39 @@ function whyOffLine(wish: WishOf<'joint-on-line'>, { wishes, layout, pattern }: 
   return `contradicts ${other.id}: they are ${apart} mm apart, and joints lie every ${pitch} mm${staggered}; move one of them or let it go`;
 }
 
-function startWords({ start }: Layout): string {
+/** What laid the panels where no start was looked for, and how to mend it; null where one was. */
+function givenStart({ layout: { start }, runsOn }: OutcomeQuestion): string | null {
+  if (runsOn) {
+    return 'the panel lines, which come round the corner from the wall before: choose it in the zone there, let the lines start anew here, or let it go';
+  }
+  if (start === 'best') return null;
   const which = typeof start === 'string' ? 'the start that was chosen' : 'the picked start';
   return `${which}: let the best start be found, which keeps to it, or let it go`;
 }
 
-function wholeOutcome(
-  wish: WishOf<'whole-panel'>,
-  { layout, panels, wishes }: OutcomeQuestion,
-): HandOutcome | null {
+function wholeOutcome(wish: WishOf<'whole-panel'>, question: OutcomeQuestion): HandOutcome | null {
+  const { panels, wishes } = question;
   const panel = panels.find(({ outline }) => locate(wish.at, outline) === 'inside');
   if (panel?.full) return null;
   const what = panel ? `panel ${panel.mark} is cut` : 'a joint passes through its point';
   const others = wishes.filter(({ kind }) => kind === 'joint-on-line' || kind === 'whole-panel').length > 1;
-  const why =
-    layout.start !== 'best'
-      ? `is not met by ${startWords(layout)}`
-      : `is not met: ${what}, and no start makes it whole${others ? ' and keeps to the other choices' : ''}; move it or let it go`;
+  const given = givenStart(question);
+  const why = given
+    ? `is not met by ${given}`
+    : `is not met: ${what}, and no start makes it whole${others ? ' and keeps to the other choices' : ''}; move it or let it go`;
   return { wish, state: 'unmet', code: 'panel-not-whole', why };
 }
 
-function whyInBand(runs: readonly JointRun[], layout: Layout): string {
+function whyInBand(runs: readonly JointRun[], question: OutcomeQuestion): string {
   const said = runs.slice(0, 3).map(({ axis, at, gap }) => {
     const middle = toMm(Math.round(at + gap / 2));
     return axis === 'x' ? `upright at ${middle}` : `level at ${middle}`;
   });
   const more = runs.length > 3 ? ` and ${runs.length - 3} more` : '';
   const count = runs.length === 1 ? 'one joint is left in it' : `${runs.length} joints are left in it`;
-  const mend =
-    layout.start === 'best'
-      ? 'no start has fewer there with what else was chosen; make it smaller or let it go'
-      : 'let the best start be found, which keeps clear of it if it can';
+  const given = givenStart(question);
+  const mend = given
+    ? `they come with ${given}`
+    : 'no start has fewer there with what else was chosen; make it smaller or let it go';
   return `is not met: ${count}, ${said.join(', ')}${more} mm; ${mend}`;
 }

@@ -9,8 +9,6 @@ export class HandAim {
   band = $state.raw<MmBox | null>(null);
   /** The panel that is to be joined with another: its mark, and the point of it. */
   first = $state.raw<{ readonly mark: string; readonly at: MmPoint } | null>(null);
-  /** The choice whose row is in use, to be found on the drawing. */
-  shown = $state.raw<{ readonly zone: string; readonly id: string } | null>(null);
 
   clear(): void {
     this.band = null;

@@ -1,3 +1,4 @@
+import { chosenTitle } from '../job/alternatives';
 import type { Job } from '../job/schema';
 import type { Mm } from '../units';
 import { notesBlock, type Block } from './notes-block';
@@ -62,7 +63,7 @@ export function fieldsOfJob(
     dateOfIssue: job.date,
     createdBy: '',
     approvedBy: '',
-    supplementaryTitle: [job.name, job.client].filter(Boolean).join(', '),
+    supplementaryTitle: [job.name, chosenTitle(job), job.client].filter(Boolean).join(', '),
   };
 }
 

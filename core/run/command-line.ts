@@ -1,7 +1,7 @@
 /*
  * The one file of core that knows Node: `npm run job -- JOB.json --out DIR` works out a job without a browser
- * and writes `results.json`, every PDF and every CSV. With a bad file it prints one line per fault on standard
- * error, writes nothing and exits with 1.
+ * and writes `results.json`, every PDF and every CSV; of another alternative, or of each into a folder of its own, if
+ * asked. With a bad file it prints one line per fault on standard error, writes nothing and exits with 1.
  */
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -11,25 +11,38 @@ import { composeDocuments } from '../drawings/compose';
 import { csvTables } from '../drawings/csv';
 import { measureWith, type FontFiles } from '../drawings/fonts';
 import { writePdf } from '../drawings/pdf';
+import { alternativesOf, chooseAlternative } from '../job/alternatives';
 import type { Job } from '../job/schema';
 import { readJob } from '../job/read';
 import { workOutFully } from './pipeline';
 import { toResults } from './results';
 import { defaultSteps } from './steps';
 
-const usage = 'Usage: npm run job -- JOB.json --out DIR [--steps N] [--date YYYY-MM-DD]';
+const usage =
+  'Usage: npm run job -- JOB.json --out DIR [--alternative NAME | --all-alternatives] [--steps N] [--date YYYY-MM-DD]';
 
 await main().catch((fault: unknown) => fail([fault instanceof Error ? fault.message : String(fault)]));
 
 async function main(): Promise<void> {
-  const { file, out, steps, date } = readArguments();
+  const { file, out, steps, date, alternative, all } = readArguments();
   const text = await readFile(file, 'utf8').catch(() =>
     fail([`${file} cannot be read: give the path of a job file.`]),
   );
   const { job, findings } = readJob(text);
   if (!job) return fail(findings.map((finding) => `${basename(file)}: ${finding.text}`));
 
-  const worked = workOutFully(date ? { ...job, date } : job, { steps });
+  const dated = date ? { ...job, date } : job;
+  if (!all)
+    return writeOut(alternative === undefined ? dated : alternativeOf(dated, alternative), out, steps);
+  // By their numbers: names and ids may be alike but for capitals, or hold what no folder may be called.
+  for (const [i, { id, title }] of alternativesOf(dated).entries()) {
+    console.log(`${title}:`);
+    await writeOut(chooseAlternative(dated, id), join(out, `alternative-${i + 1}`), steps);
+  }
+}
+
+async function writeOut(job: Job, out: string, steps: number): Promise<void> {
+  const worked = workOutFully(job, { steps });
   const files = await produceFiles(worked.job, worked);
   await mkdir(out, { recursive: true });
   for (const { name, content } of files) await writeFile(join(out, name), content);
@@ -38,10 +51,29 @@ async function main(): Promise<void> {
   console.log(summaryOf(worked, files.length, out));
 }
 
+/** The job with the alternative chosen that has this name or id. */
+function alternativeOf(job: Job, name: string): Job {
+  const listed = alternativesOf(job);
+  const named = listed.filter(({ title }) => title === name);
+  const found = named.length === 0 ? listed.filter(({ id }) => id === name) : named;
+  const choice = listed.map(({ id, title }) => `${title} (${id})`).join(', ');
+  if (found.length === 0)
+    return fail([`--alternative ${name}: the job has none of this name; it has ${choice}.`]);
+  if (found.length > 1)
+    return fail([`--alternative ${name}: several have this name; give the id of one: ${choice}.`]);
+  return chooseAlternative(job, found[0]!.id);
+}
+
 function readArguments() {
   const { values, positionals } = parseArgs({
     allowPositionals: true,
-    options: { out: { type: 'string' }, steps: { type: 'string' }, date: { type: 'string' } },
+    options: {
+      out: { type: 'string' },
+      steps: { type: 'string' },
+      date: { type: 'string' },
+      alternative: { type: 'string' },
+      'all-alternatives': { type: 'boolean', default: false },
+    },
   });
   const [file] = positionals;
   const steps = values.steps === undefined ? defaultSteps : Number(values.steps);
@@ -51,7 +83,9 @@ function readArguments() {
   if (values.date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(values.date)) {
     return fail([`--date ${values.date}: write the day as YYYY-MM-DD.`]);
   }
-  return { file, out: values.out, steps, date: values.date };
+  const { out, date, alternative, 'all-alternatives': all } = values;
+  if (all && alternative !== undefined) return fail(['Give --alternative or --all-alternatives, not both.']);
+  return { file, out, steps, date, alternative, all };
 }
 
 async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {

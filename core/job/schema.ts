@@ -76,6 +76,7 @@ const opening = namedFields({
   swing: v.optional(v.picklist(['towards', 'away'])),
   /** Doors: height of the handle above the door's foot. */
   handle: v.optional(size),
+  stop: v.optional(v.pipe(v.boolean(), v.description('Doors: a stop keeps the open leaf off the wall.'))),
 });
 
 const fitting = namedFields({

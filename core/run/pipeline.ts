@@ -7,6 +7,7 @@ import { jobWarnings } from '../job/warnings';
 import { layOutZoneInSteps, type LayoutRequest } from '../panels/lay-out';
 import type { Steps } from '../panels/pace';
 import type { ZoneLayout } from '../panels/panel';
+import { doorFindings } from '../zones/door-findings';
 import type { ZoneArea } from '../zones/zone-area';
 import { gatherDeliveries, type Delivery } from './deliveries';
 import { joinDeliveries } from './job-cutting';
@@ -157,6 +158,11 @@ function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {
     ...jobWarnings(job),
     ...walls.flatMap(({ survey, zones }) => [
       ...survey.findings,
+      ...doorFindings(
+        job,
+        survey,
+        zones.map(({ area }) => area),
+      ),
       ...zones.flatMap(({ area, layout }) => [...area.findings, ...(layout?.findings ?? [])]),
     ]),
     ...jobCautions(job),

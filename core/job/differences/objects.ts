@@ -29,6 +29,7 @@ const placedWords: FieldList = {
   swing: { label: 'swing', say: (swing) => (swing === 'towards' ? 'towards the room' : String(swing)) },
   handle: { label: 'handle height', unit: 'mm' },
   locked: lockWords,
+  stop: { label: 'door stop', say: (stop) => (stop ? 'there is one' : 'none') },
 };
 
 const zoneWords: FieldList = {

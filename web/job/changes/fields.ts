@@ -26,6 +26,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   hinge: 'Change hinge side of',
   swing: 'Change swing of',
   handle: 'Set handle height of',
+  stop: 'Change the stop of',
 };
 
 export function setField(wall: Wall, ref: ObjectRef, patch: PlacedPatch): NamedChange {

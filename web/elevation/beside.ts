@@ -13,9 +13,9 @@ const gap = 20;
 
 /**
  * Where a note of a given size stands beside a box on the drawing: right of it, left, under or over it, where it
- * covers nothing else on the wall; else where it is whole; else as near to the right as the drawing has room.
+ * covers nothing else; else where it is whole and covers the least; else as near to the right as the drawing has room.
  *
- * @param others boxes of what else lies on the wall, mm
+ * @param others boxes of what else lies on the wall, and of the walls beside it, mm
  */
 export function placeBeside(
   box: MmBox,
@@ -35,8 +35,8 @@ export function placeBeside(
   ].map((place) => ({ ...place, width, height }));
   const whole = places.filter((place) => liesIn(place, frame));
   const taken = others.map((other) => boxOnScreen(other, frame));
-  const free = whole.find((place) => !taken.some((other) => meet(place, other)));
-  const found = free ?? whole[0] ?? { left: frame.width - width - 4, top };
+  const covered = whole.map((place) => taken.reduce((sum, other) => sum + shared(place, other), 0));
+  const found = whole[covered.indexOf(Math.min(...covered))] ?? { left: frame.width - width - 4, top };
   return { left: found.left, top: found.top };
 }
 
@@ -54,11 +54,9 @@ function liesIn(box: PxBox, frame: Frame): boolean {
   );
 }
 
-function meet(a: PxBox, b: PxBox): boolean {
-  return (
-    a.left < b.left + b.width &&
-    b.left < a.left + a.width &&
-    a.top < b.top + b.height &&
-    b.top < a.top + a.height
-  );
+/** The area two boxes share, px². */
+function shared(a: PxBox, b: PxBox): number {
+  const across = Math.min(a.left + a.width, b.left + b.width) - Math.max(a.left, b.left);
+  const down = Math.min(a.top + a.height, b.top + b.height) - Math.max(a.top, b.top);
+  return Math.max(0, across) * Math.max(0, down);
 }

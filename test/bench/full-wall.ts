@@ -33,7 +33,9 @@ export function fullWallJob(): { readonly job: Job; readonly grips: readonly Gri
     format: 'lodeplan-job',
     version: 1,
     name: 'Full wall',
-    stock: [{ id: 'S1', name: 'Steel 300 × 300 × 0.5', width: sheet, height: sheet, thickness: 0.5, price: 3 }],
+    stock: [
+      { id: 'S1', name: 'Steel 300 × 300 × 0.5', width: sheet, height: sheet, thickness: 0.5, price: 3 },
+    ],
     walls: [
       {
         id: 'A',
@@ -44,7 +46,9 @@ export function fullWallJob(): { readonly job: Job; readonly grips: readonly Gri
           [width, height],
           [0, height],
         ],
-        openings: [{ id: 'D1', kind: 'door', x: width - 1200, y: 0, width: 926, height: 2040, clearance: 60 }],
+        openings: [
+          { id: 'D1', kind: 'door', x: width - 1200, y: 0, width: 926, height: 2040, clearance: 60 },
+        ],
         fittings,
         zones: Array.from({ length: zones }, (_, i) => {
           const [left, foot] = [300 + i * pitch, 400];

@@ -48,7 +48,8 @@ function framesOf(events: readonly TraceEvent[]): TracedFrame[] {
   const handedOver = own.filter(({ name, ph }) => name === 'Commit' && ph === 'X').map(({ ts }) => ts);
   return handedOver.slice(1).map((until, i) => {
     const during = tasks.filter(({ ts }) => ts > handedOver[i]! && ts <= until);
-    const sum = (of: (task: TraceEvent) => number) => during.reduce((total, task) => total + of(task), 0) / 1000;
+    const sum = (of: (task: TraceEvent) => number) =>
+      during.reduce((total, task) => total + of(task), 0) / 1000;
     return { busy: sum(({ dur = 0 }) => dur), processor: sum(({ tdur = 0 }) => tdur) };
   });
 }

@@ -1,16 +1,14 @@
 import * as v from 'valibot';
 import * as limits from './limits';
 import { namedFields } from './named-fields';
+import { coordinate, size, text } from './schema-values';
 
 /*
  * What a wall is made of and in what state, and where something may be screwed through it. Every field is optional:
  * what nobody has recorded stays out, and findings and the offer say so.
  */
 
-const text = v.pipe(v.string(), v.maxLength(limits.longestText));
 const figure = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1_000));
-const coordinate = v.pipe(v.number(), v.finite(), v.minValue(-limits.farthest), v.maxValue(limits.farthest));
-const size = v.pipe(v.number(), v.finite(), v.minValue(limits.leastSize), v.maxValue(limits.farthest));
 
 export const groundMaterials = [
   'bare-plaster',

@@ -1,10 +1,16 @@
 import * as v from 'valibot';
-import { mostPoints } from '../geometry/homography-faults';
 import { lengthUnits } from '../lengths';
 import { fixingPointSchema, groundSchema } from './ground-schema';
+import { handChoice, type handPlace, type handPoint } from './hand-schema';
 import * as limits from './limits';
 import { listsById } from './lists-by-id';
 import { namedFields } from './named-fields';
+import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
+import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
+import { cutting, rackPiece, stockSheet, type tolerance, type trim } from './stock-schema';
+
+export { handKinds } from './hand-schema';
+export { photoTypes } from './photo-schema';
 
 /*
  * The job file, version 1. Every object is loose: a field that is not listed here is kept when the file is
@@ -12,15 +18,6 @@ import { namedFields } from './named-fields';
  * What a shape alone cannot say (self-crossing outlines, references to nothing) is checked in `check.ts`.
  * The order of fields here is the order in which a job is written.
  */
-
-const length = v.pipe(v.number(), v.finite());
-const coordinate = v.pipe(length, v.minValue(-limits.farthest), v.maxValue(limits.farthest));
-const size = v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.farthest));
-const stockSize = v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.largestStockSheet));
-const allowance = v.pipe(length, v.minValue(0), v.maxValue(limits.largestAllowance));
-const text = v.pipe(v.string(), v.maxLength(limits.longestText));
-const identifier = v.pipe(v.string(), v.minLength(1), v.maxLength(limits.longestId));
-const pair = v.strictTuple([coordinate, coordinate]);
 
 const arcVertex = v.pipe(
   namedFields({ arcTo: pair, via: pair }),
@@ -95,58 +92,6 @@ export const startNames = [
   'centre-on-joint',
   'centre-on-panel',
 ] as const;
-
-const handPlace = v.pipe(
-  v.union([
-    coordinate,
-    namedFields({
-      of: v.pipe(
-        text,
-        v.description(
-          'What the edge belongs to: opening, fitting, zone, or line (a joint of the ground); any other is a lost place.',
-        ),
-      ),
-      id: v.optional(v.pipe(identifier, v.description('Which one; absent with zone: the own one.'))),
-      side: v.optional(v.picklist(['left', 'right', 'bottom', 'top'])),
-      by: v.optional(
-        v.pipe(coordinate, v.description('How far right of the edge, or above it; absent: on it.')),
-      ),
-    }),
-  ]),
-  v.description('Along one axis: a figure from the datum, or an edge that it moves with.'),
-);
-
-const handPoint = namedFields({ x: handPlace, y: handPlace });
-
-export const handKinds = ['joint-on-line', 'no-joints', 'whole-panel', 'split', 'join'] as const;
-
-const handChoice = v.pipe(
-  namedFields({
-    id: identifier,
-    kind: v.pipe(text, v.description(`One of ${handKinds.join(', ')}; any other is kept and not followed.`)),
-    direction: v.optional(
-      v.pipe(v.picklist(['upright', 'level']), v.description('Of the joint on a line, or of the split.')),
-    ),
-    at: v.optional(
-      v.pipe(
-        handPoint,
-        v.description(
-          'A point of the joint (with stagger: in the course that it is wanted in), of the split, or of a panel.',
-        ),
-      ),
-    ),
-    with: v.optional(
-      v.pipe(handPoint, v.description('A point of the panel that the one at `at` is joined with.')),
-    ),
-    left: v.optional(handPlace),
-    right: v.optional(handPlace),
-    bottom: v.optional(handPlace),
-    top: v.optional(handPlace),
-  }),
-  v.description(
-    'One choice by hand. Where no joints may lie: left and right for an upright strip, bottom and top for a level one, all four for a rectangle.',
-  ),
-);
 
 const layout = namedFields({
   stock: v.pipe(identifier, v.description('Id of the stock sheet that is laid.')),
@@ -283,54 +228,6 @@ const checkMeasure = v.pipe(
   ),
 );
 
-const photoId = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/), v.description('SHA-256 of its bytes, in hex.'));
-const photoSide = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(limits.longestPhotoSide));
-
-export const photoTypes = ['image/jpeg', 'image/png', 'image/webp'] as const;
-
-const photo = v.pipe(
-  namedFields({
-    id: photoId,
-    type: v.picklist(photoTypes),
-    width: photoSide,
-    height: photoSide,
-    bytes: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(limits.largestPhoto))),
-    name: v.optional(v.pipe(text, v.description('Of the file it was loaded from.'))),
-    taken: v.optional(v.pipe(text, v.description('Day it was taken, ISO 8601.'))),
-    data: v.optional(v.pipe(v.string(), v.description('Its bytes in base64; only in a saved file.'))),
-  }),
-  v.description('A photo that walls or pins of the job show.'),
-);
-
-const photoPoint = v.pipe(
-  namedFields({ px: v.strictTuple([length, length]), at: pair }),
-  v.description('A point of the photo (px from its upper left corner, y down) and its place on the wall.'),
-);
-
-const wallPhoto = v.pipe(
-  namedFields({
-    photo: photoId,
-    points: v.optional(v.pipe(v.array(photoPoint), v.maxLength(mostPoints)), []),
-    fade: v.optional(
-      v.pipe(length, v.minValue(0), v.maxValue(1), v.description('0: as taken; 1: faded away.')),
-      0.3,
-    ),
-    shown: v.optional(v.boolean(), true),
-  }),
-  v.description('The photo under the drawing, rectified by its points.'),
-);
-
-const pin = v.pipe(
-  namedFields({
-    id: identifier,
-    photo: photoId,
-    at: pair,
-    date: v.optional(text, ''),
-    note: v.optional(text, ''),
-  }),
-  v.description('A dated photo of a place on the wall.'),
-);
-
 export const cornerKinds = ['internal', 'external'] as const;
 
 const corner = v.pipe(
@@ -418,101 +315,6 @@ const chosenAlternative = v.pipe(
   }),
   v.description('What the alternative is called whose zones stand on the walls.'),
 );
-
-const trim = v.pipe(
-  namedFields({
-    left: v.optional(allowance, 0),
-    right: v.optional(allowance, 0),
-    bottom: v.optional(allowance, 0),
-    top: v.optional(allowance, 0),
-  }),
-  v.description('Margins that are cut off before anything else, such as a damaged or rolled edge.'),
-);
-
-const tolerance = v.pipe(
-  namedFields({ size: v.optional(allowance, 0), squareness: v.optional(allowance, 0) }),
-  v.description('By how much a stock sheet may be longer or shorter, and out of square, as delivered.'),
-);
-
-const stockSheet = namedFields({
-  id: identifier,
-  name: v.optional(text, ''),
-  width: stockSize,
-  height: stockSize,
-  thickness: v.optional(v.pipe(length, v.minValue(limits.leastSize), v.maxValue(limits.thickestStockSheet))),
-  /** In the job's currency, rounded to its minor unit on reading. */
-  price: v.optional(
-    v.pipe(
-      length,
-      v.minValue(0),
-      v.maxValue(limits.highestPrice),
-      v.description("In the job's currency, rounded to its minor unit on reading."),
-    ),
-    0,
-  ),
-  /** A stock sheet with a face side cannot be turned over. */
-  hasFace: v.optional(
-    v.pipe(v.boolean(), v.description('A stock sheet with a face is not turned over.')),
-    false,
-  ),
-  coating: v.optional(text),
-  trim: v.optional(trim),
-  available: v.optional(
-    v.pipe(
-      v.number(),
-      v.integer(),
-      v.minValue(0),
-      v.maxValue(1_000_000),
-      v.description('How many can be had; absent: as many as the plan asks for.'),
-    ),
-  ),
-  tolerance: v.optional(tolerance),
-  /** Stock sheets bought beyond the plan, if the plan buys any of this stock. */
-  spares: v.optional(
-    v.pipe(
-      v.number(),
-      v.integer(),
-      v.minValue(0),
-      v.maxValue(100_000),
-      v.description('Bought beyond the plan, if the plan buys any of this stock.'),
-    ),
-    0,
-  ),
-});
-
-const rackPiece = namedFields({
-  id: identifier,
-  stock: identifier,
-  width: stockSize,
-  height: stockSize,
-  value: v.optional(
-    v.pipe(
-      length,
-      v.minValue(0),
-      v.maxValue(limits.highestPrice),
-      v.description("What using it costs, in the job's currency; absent: nothing."),
-    ),
-  ),
-  firm: v.optional(
-    v.pipe(identifier, v.description("Key of the piece on the firm's rack; absent: the job's own piece.")),
-  ),
-  from: v.optional(
-    v.pipe(identifier, v.description('Of an offcut: the planned stock sheet or rack piece it is left of.')),
-  ),
-});
-
-const cutting = namedFields({
-  method: v.optional(v.picklist(['edge-to-edge', 'free']), 'edge-to-edge'),
-  kerf: v.optional(allowance, 0),
-  /** An offcut is kept if it is at least this wide and high, either way round. */
-  leastOffcut: v.optional(
-    v.pipe(
-      v.strictTuple([allowance, allowance]),
-      v.description('An offcut at least this wide and high, either way round, is kept.'),
-    ),
-    [100, 100],
-  ),
-});
 
 /** A frozen record of the job as issued; its results are printed again from here. */
 const revision = v.pipe(

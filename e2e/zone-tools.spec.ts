@@ -35,13 +35,13 @@ test('a zone is pulled out sheet by sheet, and brought to a size without a cut',
   // At the zone itself, with the mouse.
   await page
     .locator('.paper')
-    .getByRole('button', { name: 'Make zone Z1 4 × 2 whole sheets, 2000 × 1000 mm' })
+    .getByRole('button', { name: '4 × 2: 2000 × 1000, whole sheets for zone Z1' })
     .click();
   await expect(figure(page, 'Z1', 'width')).toHaveValue('2000');
   // In its row, with the keyboard alone; the focus stays there.
   await figure(page, 'Z1', 'height').fill('1080');
   await figure(page, 'Z1', 'height').press('Enter');
-  const row = page.locator('#leaf').getByRole('button', { name: /^Make zone Z1 4 × 2 whole sheets/ });
+  const row = page.locator('#leaf').getByRole('button', { name: /^4 × 2: .* whole sheets for zone Z1/ });
   await row.focus();
   await page.keyboard.press('Enter');
   await expect(figure(page, 'Z1', 'height')).toHaveValue('1000');

@@ -58,6 +58,7 @@ test('the whole schedule is worked by keyboard alone', async ({ page }) => {
   await page.getByRole('tab', { name: 'Panels' }).focus();
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowRight');
   await expect(focused(page)).toHaveText('Stock sheets');
   await page.getByRole('button', { name: 'Add a stock sheet' }).focus();
   await page.keyboard.press('Enter');

@@ -18,7 +18,7 @@ export async function screenBench(): Promise<void> {
   const server = await preview({ configFile, preview: { port: 4480, strictPort: false, host: 'localhost' } });
   const browser = await chromium.launch({
     executablePath: await findBrowser(),
-    args: ['--no-sandbox', '--disable-dev-shm-usage'],
+    args: ['--no-sandbox', '--disable-dev-shm-usage', '--disable-blink-features=FileSystemAccessLocal'],
   });
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });

@@ -99,7 +99,6 @@ async function edit(page: Page, account: Account, from: number): Promise<void> {
 test(`the browser is killed ${kills} times in the middle of changes, and what was kept is there`, async ({
   baseURL,
 }) => {
-  test.skip(process.platform === 'win32', 'A group of processes is killed as on Unix.');
   test.setTimeout(60_000 + kills * 30_000);
   const chance = chances(seed);
   const profile = mkdtempSync(join(tmpdir(), 'lodeplan-kill-'));

@@ -12,6 +12,7 @@ import type { IssueWrite, KeptJob, Place } from './kept';
 import { PhotoStore } from './photo-store';
 import { freshKey, JobStore } from './store';
 import { rememberChanging, rememberedByTab, rememberInTab, wasChanging } from './tab-memory';
+import { leaveUnfinished, takeUnfinished } from './unfinished-write';
 
 /**
  * kept: what is on the screen lies on this device. keeping: a write is under way. unavailable: the browser gives no
@@ -86,6 +87,8 @@ export class Keeping {
     lost: () => this.#lose(),
   });
   #stamp: string | undefined;
+  /** Of the write that is under way. */
+  #nextStamp: string | undefined;
   #keptJob: Job | null = null;
   #keptAt = 0;
   #last: Wanted | null = null;
@@ -100,7 +103,7 @@ export class Keeping {
     this.firm = new FirmRack(store);
     this.photos = store?.photos ?? new PhotoStore(null);
     void this.photos.clearUnused().catch(() => undefined);
-    addEventListener('pagehide', () => rememberChanging(this.following ? '' : this.id));
+    addEventListener('pagehide', () => this.#leave());
     this.#channel.onmessage = ({ data }: MessageEvent<Written>) => void this.#hear(data);
   }
 
@@ -117,6 +120,7 @@ export class Keeping {
   /** The job this tab had open, or the one that was open last; null if nothing readable is kept. */
   async lastOpen(): Promise<Opened | null> {
     if (!this.#store) return null;
+    await this.#makeGood(this.#store);
     const heads = await this.#store.list();
     const ids = [rememberedByTab(), await this.#store.lastId(), ...heads.map(({ id }) => id)];
     for (const id of ids) {
@@ -202,6 +206,27 @@ export class Keeping {
     }
   }
 
+  /** What the database may not take any more is left to the page that is loaded next in this tab. */
+  #leave(): void {
+    rememberChanging(this.following ? '' : this.id);
+    const wanted = this.following || !this.id ? null : this.#wanted;
+    if (!wanted) return leaveUnfinished(null);
+    const { job, place, history } = wanted;
+    leaveUnfinished({
+      job: { ...entryOf(job, place), keptAt: Date.now(), id: this.id, stamp: freshKey() },
+      history: { write: this.#log.next(history).write, version: job.version },
+      seen: [this.#stamp ?? null, this.#nextStamp ?? null],
+    });
+  }
+
+  async #makeGood(store: JobStore): Promise<void> {
+    const left = takeUnfinished();
+    if (!left) return;
+    const lying = (await store.read(left.job.id))?.stamp;
+    if (!left.seen.includes(lying ?? null)) return;
+    await store.write(left.job, lying, left.history).catch((reason: unknown) => this.#complain(reason));
+  }
+
   async #finish(): Promise<void> {
     while (this.#writing) await new Promise((resume) => setTimeout(resume, 5));
   }
@@ -235,6 +260,7 @@ export class Keeping {
     const keptAt = changed ? Date.now() : this.#keptAt;
     const entry = { ...entryOf(job, place), keptAt };
     const stamp = changed ? freshKey() : this.#stamp!;
+    this.#nextStamp = stamp;
     const { write, written } = this.#log.next(history);
     const { version } = job;
     if (await store.write({ ...entry, id: this.id, stamp }, this.#stamp, { write, version })) {

@@ -72,7 +72,9 @@ test('undo goes on after a reload, through every step and forth again', async ({
   await expect(nameOf(page, 'A')).toHaveValue('Ink wall');
 });
 
-test('changes of the very moment in which the page is loaded again are there, with their undo', async ({ page }) => {
+test('changes of the very moment in which the page is loaded again are there, with their undo', async ({
+  page,
+}) => {
   await startWall(page);
   await showWallTable(page);
   for (const name of ['Press wall', 'Ink wall', 'Type wall']) await rename(page, 'A', name);

@@ -43,13 +43,13 @@ export function unitInWords(units: LengthUnits): string {
 
 /**
  * A sentence whose lengths are in mm, as findings are written, in another unit: `12.5 mm`, `300 × 200 mm`,
- * `20 and 30 mm`, and places as `at (120, 300)`. What the sentence asks for at least is rounded up.
+ * `20 and 30 mm`, and places as `at (120, 300)`, `from (0, 0) to (120, 300)`. What the sentence asks for at least is rounded up.
  */
 export function sentenceInUnits(sentence: string, units: LengthUnits): string {
   if (units === 'mm') return sentence;
   return sentence
-    .replace(placePattern, (_, x: string, y: string) =>
-      [x, y].map((place) => lengthInWords(numberOf(place), units)).reduce((a, b) => `at (${a}, ${b})`),
+    .replace(placePattern, (_, where: string, x: string, y: string) =>
+      [x, y].map((place) => lengthInWords(numberOf(place), units)).reduce((a, b) => `${where} (${a}, ${b})`),
     )
     .replace(lengthPattern, (_, least = '', first = '', between = '', last = '', more = '') => {
       const write = (text: string) => {
@@ -61,7 +61,7 @@ export function sentenceInUnits(sentence: string, units: LengthUnits): string {
 }
 
 const number = String.raw`[−-]?\d+(?:\.\d+)?`;
-const placePattern = new RegExp(String.raw`\bat \((${number}), (${number})\)`, 'g');
+const placePattern = new RegExp(String.raw`\b(at|from|to) \((${number}), (${number})\)`, 'g');
 const lengthPattern = new RegExp(
   String.raw`(\bat least )?(?:(?<![\w.])(${number})( × | and | to | or ))?(?<![\w.])(${number}) mm\b(?![²³/])( or more)?`,
   'g',

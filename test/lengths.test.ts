@@ -71,6 +71,7 @@ describe('a sentence in the unit of the job', () => {
     ['Rack piece R1 is 300 × 200 mm.', 'cm', 'Rack piece R1 is 30 cm × 20 cm.'],
     ['instead of 508 and 254 mm, which', 'ft-in', `instead of 1'-8" and 10", which`],
     ['passes door D1 at (508, −254) by 25.4 mm', 'ft-in', `passes door D1 at (1'-8", −10") by 1"`],
+    ['is now from (508, -254) to (0, 254)', 'ft-in', `is now from (1'-8", −10") to (0", 10")`],
     ['Steel of 0.5 mm, 12 mm² left', 'm', 'Steel of 0.5 mm, 12 mm² left'],
     ['Zone Z1 has 3 panels and S2 has 4.', 'ft-in', 'Zone Z1 has 3 panels and S2 has 4.'],
   ] as const)('%s in %s', (text, units, wanted) => expect(sentenceInUnits(text, units)).toBe(wanted));

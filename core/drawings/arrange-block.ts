@@ -12,6 +12,8 @@ export interface Arrangement {
   readonly sketchAt: (scale: Scale) => Sketch;
   readonly head: (width: Mm, scale: Scale) => FlowBlock;
   readonly lists: (width: Mm, sketch: Sketch) => readonly FlowBlock[];
+  /** Where figures are longer than mm are: the narrowest column that lists are legible in beside a sketch. */
+  readonly listWidth?: Mm;
   /** Height of a page. */
   readonly room: Mm;
 }
@@ -23,7 +25,7 @@ interface Laid extends Pick<PageBlock, 'width' | 'height' | 'at'> {
 }
 
 /** The narrowest column that lists are legible in beside a sketch. */
-const listWidth: Mm = 62;
+const usualListWidth: Mm = 62;
 const gap: Mm = 3;
 const betweenBlocks: Mm = 5;
 
@@ -32,7 +34,14 @@ const betweenBlocks: Mm = 5;
  * be no more than a scale larger over the whole width; else over the whole width, beside or over its lists, at the largest
  * standard scale (ISO 5455) that fits. Lists longer than a page follow as rows of their own.
  */
-export function arrangeBlock({ size, sketchAt, head, lists, room }: Arrangement): PageBlock[] {
+export function arrangeBlock({
+  size,
+  sketchAt,
+  head,
+  lists,
+  room,
+  listWidth = usualListWidth,
+}: Arrangement): PageBlock[] {
   const fitting = scales
     .filter((scale) => onPaper(size[0], scale) <= wholeWidth && onPaper(size[1], scale) <= room)
     .slice(0, 4);

@@ -1,6 +1,5 @@
 import type { StartingBatten } from '../panels/fixing-order';
 import type { WorkedZone } from '../worked-out';
-import { formatHundredth } from './figures';
 import { placeFirst, type LabelRoom } from './label-room';
 import type { Stroke, Text } from './page';
 import { grownBox } from './paper';
@@ -33,7 +32,7 @@ export function labelBattens({ layout }: WorkedZone, view: View, room: LabelRoom
     const [left, right] = [paperX(view, from.x), paperX(view, to.x)];
     const y = paperY(view, from.y);
     const base = { kind: 'text', height: 2.5, face: 'condensed' } as const;
-    const words = [`starting batten, top at ${formatHundredth(from.y)}`, `batten ${formatHundredth(from.y)}`];
+    const words = [`starting batten, top at ${view.write(from.y)}`, `batten ${view.write(from.y)}`];
     const candidates = words.flatMap((text): Text[] => {
       const own = { ...base, text };
       const width = room.measure(text, own.height, own);

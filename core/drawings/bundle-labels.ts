@@ -1,7 +1,8 @@
 import type { WorkedOut } from '../worked-out';
 import { bundlesOf, fixingPlaces, mostLifted, type Bundle, type FixingPlace } from './bundles';
 import { deliveryText } from './delivery-text';
-import { countText, massText, sizeText } from './figure-text';
+import { countText, massText } from './figure-text';
+import { exactMm, paperFigures, sizeText } from './paper-figures';
 import type { Item, LodeplanDocument, Page, Text, TextMeasure } from './page';
 import { cornersOf, type PaperBox } from './paper';
 import { panelMeasures } from './panel-measures';
@@ -82,6 +83,9 @@ function panelLabel(
   const { panel, wall, zone, sheet } = placed;
   const { width, height } = panelMeasures(panel, placed);
   const { left, right, top } = insideOf(box);
+  const figures = paperFigures(worked.job.units);
+  const exact = exactMm(width, height, figures.units);
+  const size = `${sizeText(width, height, figures.cut)}${exact ? ` (${exact})` : ''}`;
   const order = fixing ? `fix ${fixing.place} of ${fixing.of}` : '';
   const orderWidth = order ? measure(order, 3.5) + 4 : 0;
   const source = sheet.fromRack === null ? `${sheet.id}, ${panel.stock}` : `rack ${sheet.fromRack}`;
@@ -100,7 +104,7 @@ function panelLabel(
     ...(order
       ? [{ kind: 'text', text: order, at: { x: right, y: top - 3.5 }, height: 3.5, anchor: 'end' } as const]
       : []),
-    line(`${sizeText(width, height)}${panel.full ? ', whole' : ''}`, 18.5, 5, { weight: 'semi-bold' }),
+    line(`${size}${panel.full ? ', whole' : ''}`, 18.5, 5, { weight: 'semi-bold' }),
     line(wallText(wall.wall), 24.6, 3.5),
     panel.closing
       ? line('Closing panel: measure on the wall before cutting.', 29.8, 3.5, {

@@ -1,9 +1,10 @@
 import { buildUpKind, type BuildUpKind } from '../job/build-up-kinds';
 import { boxOf, polygonArea, regionArea, type Polygon, type Region, type Ring } from '../geometry/polygon';
 import { offsetMitred } from '../geometry/clip';
+import type { LengthUnits } from '../lengths';
 import type { ZoneArea } from '../zones/zone-area';
 import type { ToPaper } from './client-view-wall';
-import { formatMm } from './figures';
+import { paperFigures } from './paper-figures';
 import { hatch } from './hatch';
 import type { Colour, Fill, Item, PaperPoint, TextHeight, TextMeasure } from './page';
 import { grownBox, type PaperBox } from './paper';
@@ -25,13 +26,13 @@ export interface ZoneNotice {
 }
 
 /** Zones with an area, in the order of the wall. */
-export function zoneNotices(zones: readonly ZoneArea[]): ZoneNotice[] {
+export function zoneNotices(zones: readonly ZoneArea[], units?: LengthUnits): ZoneNotice[] {
   return zones
     .filter(({ area }) => regionArea(area) > 0)
     .map((zone, i) => {
       const kind = buildUpKind(zone.zone.buildUp);
       const title = zone.zone.name || `Zone ${i + 1}`;
-      const size = `about ${formatMm(Math.max(0.1, regionArea(zone.area) / 1e10))} m²`;
+      const size = paperFigures(units).roughly(regionArea(zone.area));
       return { number: i + 1, zone, kind, title, use: useOf(kind), size };
     });
 }

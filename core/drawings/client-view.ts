@@ -1,5 +1,6 @@
 import { boxOf, type Box, type Ring } from '../geometry/polygon';
 import type { Job } from '../job/schema';
+import { inch } from '../lengths';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { drawBareWall, drawOpeningsAndFittings, type ToPaper } from './client-view-wall';
 import {
@@ -39,7 +40,10 @@ function viewPage(
   const aspect = (box.right - box.left) / (box.top - box.bottom);
   const format: PaperFormat = aspect > 3.2 ? 'A3' : 'A4';
   const { width, height } = pageSize({ format, landscape: true });
-  const notices = zoneNotices(zones.map(({ area }) => area));
+  const notices = zoneNotices(
+    zones.map(({ area }) => area),
+    job.units,
+  );
   const foot = footer(notices, job, pageNumber, width, measure);
   const room: PaperBox = {
     left: margin,
@@ -146,7 +150,7 @@ function footer(
       'small children: swallowed magnets are an emergency. Nothing heavy above beds, seats or walkways without a ' +
       'mechanical fixing.'
     : '';
-  const visual = 'Visual only: colours and sizes may differ a little on the wall. The person is 1,75 m tall.';
+  const visual = `Visual only: colours and sizes may differ a little on the wall. The person is ${stature(job)} tall.`;
   const revision = job.revision ? `Revision ${job.revision}` : 'No revision issued';
   const right = width - margin;
   const end = `${revision}, page ${pageNumber.number} of ${pageNumber.of}`;
@@ -183,6 +187,13 @@ function footer(
     ...legend.items,
   ];
   return { items, top: legend.top };
+}
+
+/** Of the figure that stands by: in feet to the inch, since nobody is measured finer. */
+function stature({ units }: Job): string {
+  if (units !== 'ft-in') return '1,75 m';
+  const inches = Math.round(figureHeight / inch);
+  return `about ${Math.floor(inches / 12)}'-${inches % 12}"`;
 }
 
 /** Swatch, number, title and use of each zone, in columns, rows counted upwards from `bottom`. */

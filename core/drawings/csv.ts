@@ -1,10 +1,12 @@
 import Papa from 'papaparse';
 import type { Ring } from '../geometry/polygon';
 import { boxOf } from '../geometry/polygon';
+import { inch, type LengthUnits } from '../lengths';
 import type { WorkedOut } from '../worked-out';
 import { bundlesOf, fixingPlaces } from './bundles';
 import { panelMeasures } from './panel-measures';
 import { panelWords } from './panel-words';
+import { paperFigures, type WriteLength } from './paper-figures';
 import { placedPanels, type PlacedPanel } from './placed-panels';
 
 export interface CsvTable {
@@ -13,11 +15,20 @@ export interface CsvTable {
 }
 
 type Cell = string | number;
+
+/** Hundredths of a millimetre that a unit of length has, and places that keep every one of them. */
+const csvUnits: Readonly<Record<LengthUnits, { name: string; per: number; places: number }>> = {
+  mm: { name: 'mm', per: 100, places: 2 },
+  cm: { name: 'cm', per: 1000, places: 3 },
+  m: { name: 'm', per: 1e5, places: 5 },
+  'ft-in': { name: 'in', per: inch * 100, places: 4 },
+};
 type Row = Readonly<Record<string, Cell>>;
 
 /**
  * The job's lists for other programs: RFC 4180, CRLF, first line the headings, figures with a decimal point, lengths
- * in mm and areas in m² as the headings say. Text that a spreadsheet would run as a formula is set in words
+ * in the job's units (decimal inches for feet and inches) and areas in m² or ft², as the headings say, outlines as the
+ * lengths. Lengths are true to 0.01 mm in every unit. Text that a spreadsheet would run as a formula is set in words
  * by a leading apostrophe; figures stay figures.
  *
  * @returns `cut-list` one row a panel as it is cut, `panels` one row a panel as it is fixed, `offcuts` one row each,
@@ -25,11 +36,20 @@ type Row = Readonly<Record<string, Cell>>;
  */
 export function csvTables(worked: WorkedOut): CsvTable[] {
   const placed = placedPanels(worked);
+  const { units } = worked.job;
+  const text = (columns: readonly string[], rows: readonly Row[]) =>
+    csvText(columns, inUnits(rows, units), units);
   return [
-    { name: 'cut-list', text: csvText(cutListHeadings, placed.map(cutListRow)) },
-    { name: 'panels', text: csvText(panelHeadings, placed.map(panelRow)) },
-    { name: 'offcuts', text: csvText(offcutHeadings, offcutRows(worked)) },
-    { name: 'bundles', text: csvText(bundleHeadings, bundleRows(worked)) },
+    {
+      name: 'cut-list',
+      text: text(
+        cutListHeadings,
+        placed.map((panel) => cutListRow(panel, paperFigures(units).cut)),
+      ),
+    },
+    { name: 'panels', text: text(panelHeadings, placed.map(panelRow)) },
+    { name: 'offcuts', text: text(offcutHeadings, offcutRows(worked)) },
+    { name: 'bundles', text: text(bundleHeadings, bundleRows(worked)) },
   ];
 }
 
@@ -97,10 +117,10 @@ const bundleHeadings = [
   'bundle_mass_kg',
 ] as const;
 
-function cutListRow(placed: PlacedPanel): Row {
+function cutListRow(placed: PlacedPanel, write: WriteLength): Row {
   const { panel, wall, zone, stock, sheet, placement } = placed;
   const measures = panelMeasures(panel, placed);
-  const words = panelWords(panel, placed, measures);
+  const words = panelWords(panel, placed, write, measures);
   const spot = boxOf(placement.outline.outer);
   return {
     mark: panel.mark,
@@ -184,15 +204,47 @@ function offcutRows({ cutting }: WorkedOut): Row[] {
   );
 }
 
-/** Wall frame, mm. Form: OGC 06-103r4 (ISO 19125-1), clause 7, POLYGON; there the first point is repeated. */
+/** Wall frame. Form: OGC 06-103r4 (ISO 19125-1), clause 7, POLYGON; there the first point is repeated. */
 function wellKnownText(rings: readonly Ring[]): string {
   const text = (ring: Ring) =>
     [...ring, ring[0]!].map(({ x, y }) => `${String(x / 100)} ${String(y / 100)}`).join(', ');
   return `POLYGON (${rings.map((ring) => `(${text(ring)})`).join(', ')})`;
 }
 
-function csvText(headings: readonly string[], rows: readonly Row[]): string {
-  const cells = [headings, ...rows.map((row) => headings.map((heading) => neutral(row[heading]!)))];
+/** Rows in mm and m² in the units of the job; what is written as text stays as it is. */
+function inUnits(rows: readonly Row[], units: LengthUnits = 'mm'): Row[] {
+  if (units === 'mm') return [...rows];
+  const { per, places } = csvUnits[units];
+  const perSquareFoot = 12 * inch * 12 * inch;
+  return rows.map((row) =>
+    Object.fromEntries(
+      Object.entries(row).map(([name, cell]): [string, Cell] => {
+        if (name === 'outline_wkt') {
+          const figure = (mm: string) => String(rounded((Number(mm) * 100) / per, places));
+          return [name, String(cell).replace(/-?\d+(\.\d+)?/g, figure)];
+        }
+        if (typeof cell !== 'number') return [name, cell];
+        if (name.endsWith('_mm')) return [name, rounded((cell * 100) / per, places)];
+        if (name.endsWith('_m2') && units === 'ft-in')
+          return [name, rounded((cell * 1e6) / perSquareFoot, 8)];
+        return [name, cell];
+      }),
+    ),
+  );
+}
+
+function rounded(value: number, places: number): number {
+  return Number(value.toFixed(places));
+}
+
+function headingIn(heading: string, units: LengthUnits): string {
+  const length = heading.replace(/_mm$/, `_${csvUnits[units].name}`);
+  return units === 'ft-in' ? length.replace(/_m2$/, '_ft2') : length;
+}
+
+function csvText(headings: readonly string[], rows: readonly Row[], units: LengthUnits = 'mm'): string {
+  const heads = headings.map((heading) => headingIn(heading, units));
+  const cells = [heads, ...rows.map((row) => headings.map((heading) => neutral(row[heading]!)))];
   return `${Papa.unparse(cells as Cell[][], { newline: '\r\n' })}\r\n`;
 }
 

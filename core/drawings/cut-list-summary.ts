@@ -1,5 +1,6 @@
 import type { WorkedOut } from '../worked-out';
-import { countText, massText, metreText, percentText, sizeText } from './figure-text';
+import { countText, massText, percentText } from './figure-text';
+import { paperFigures, sizeText, type WriteLength } from './paper-figures';
 import { layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
 import { figuresOf, type JobFigures } from './job-figures';
 import { proofText, wasteText } from './proof-text';
@@ -48,6 +49,7 @@ function orderBlock(figures: JobFigures, proof: string, measure: TextMeasure): F
 }
 
 function sumRows(figures: JobFigures, { job }: WorkedOut): FlowRow[] {
+  const { run, cut } = paperFigures(job.units);
   const row = (name: string, value: string): FlowRow => ({ kind: 'row', cells: [name, value] });
   const nameOf = (id: string) => {
     const name = job.stock.find((stock) => stock.id === id)?.name;
@@ -65,8 +67,8 @@ function sumRows(figures: JobFigures, { job }: WorkedOut): FlowRow[] {
     ...rack,
     row('Panels', `${figures.panels}: ${figures.whole} whole, ${figures.cut} cut${sliversText(figures)}`),
     row('Waste', wasteText(figures, percentText)),
-    row('Offcuts to keep', keptText(figures)),
-    row('Length to cut', metreText(figures.cutLength)),
+    row('Offcuts to keep', keptText(figures, cut)),
+    row('Length to cut', run(figures.cutLength)),
     ...(figures.steelMass === null ? [] : [row('Steel on the wall', massText(figures.steelMass))]),
   ];
 }
@@ -76,10 +78,10 @@ function sliversText({ slivers }: JobFigures): string {
 }
 
 /** `2 of 500 × 250 (N8, N11); 1 of 240 × 500 (N13)`. */
-function keptText({ offcutsKept }: JobFigures): string {
+function keptText({ offcutsKept }: JobFigures, write: WriteLength): string {
   const bySize = new Map<string, string[]>();
   for (const { sheet, width, height } of offcutsKept) {
-    const size = sizeText(width, height);
+    const size = sizeText(width, height, write);
     bySize.set(size, [...(bySize.get(size) ?? []), sheet]);
   }
   if (bySize.size === 0) return 'none';

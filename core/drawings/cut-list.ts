@@ -2,24 +2,25 @@ import type { WorkedOut } from '../worked-out';
 import { bundlesOf, mostLifted, type Bundle } from './bundles';
 import { cautions } from './cautions';
 import { summaryOf } from './cut-list-summary';
-import { areaText, countText, massText, sizeText } from './figure-text';
+import { countText, massText } from './figure-text';
 import { dealOut, heightOf, layHeading, layRows, stack, type FlowColumn, type FlowRow } from './flow-table';
 import { deliveryText } from './delivery-text';
 import type { LodeplanDocument, TextMeasure } from './page';
+import { paperFigures, roundedNote, sizeWithMm, type PaperFigures } from './paper-figures';
 import { panelMeasures, type PanelMeasures } from './panel-measures';
 import { panelWords } from './panel-words';
 import type { PlacedPanel } from './placed-panels';
 import { tradePage, upright, type TradeDocument } from './trade-page';
 
-const columns: readonly FlowColumn[] = [
-  { heading: 'Panel', align: 'left', width: 26 },
-  { heading: 'Width × height', align: 'left', width: 27 },
-  { heading: 'Cut for', align: 'left', width: 54 },
-  { heading: 'Cut from', align: 'left', width: 20 },
-  { heading: 'Turned', align: 'left', width: 15 },
-  { heading: 'Stock', align: 'left', width: 14 },
-  { heading: 'Area m²', align: 'right', width: 14 },
-];
+/** Feet and inches take more room than mm. */
+function columnsFor({ units, areaUnit }: PaperFigures): FlowColumn[] {
+  const widths = units === 'ft-in' ? [24, 53, 35, 18, 14, 12, 14] : [26, 27, 54, 20, 15, 14, 14];
+  const left = (heading: string, i: number): FlowColumn => ({ heading, align: 'left', width: widths[i]! });
+  return [
+    ...['Panel', 'Width × height', 'Cut for', 'Cut from', 'Turned', 'Stock'].map(left),
+    { heading: `Area ${areaUnit}`, align: 'right', width: widths[6]! },
+  ];
+}
 
 /**
  * Every panel of the job by delivery and bundle, in the order of fixing: size, what it is cut for, which stock sheet or rack
@@ -28,6 +29,8 @@ const columns: readonly FlowColumn[] = [
 export function cutList(worked: WorkedOut, measure: TextMeasure): LodeplanDocument {
   const bundles = bundlesOf(worked);
   const title = 'Cut list';
+  const figures = paperFigures(worked.job.units);
+  const columns = columnsFor(figures);
   if (bundles.length === 0) return { name: 'cut-list', title: `${worked.job.name}: cut list`, pages: [] };
   const document: TradeDocument = {
     job: worked.job,
@@ -35,6 +38,7 @@ export function cutList(worked: WorkedOut, measure: TextMeasure): LodeplanDocume
     documentType: 'Cut list',
     notes: [
       'Sizes are width × height as the panel hangs, seen from the face. Turned: anticlockwise from there to the stock sheet.',
+      ...(figures.units === 'ft-in' ? [roundedNote] : []),
       `Bundles are made up by room and in the order of fixing, none heavier than ${mostLifted} kg unless one panel is.`,
       ...(bundles.some(({ panels }) => panels.some(({ panel }) => panel.closing))
         ? ['Closing panels are measured on the wall before they are cut: the size here is the drawing’s.']
@@ -44,7 +48,7 @@ export function cutList(worked: WorkedOut, measure: TextMeasure): LodeplanDocume
   };
   const summary = summaryOf(worked, measure);
   const heading = layHeading(columns, measure);
-  const rows = layRows(columns, listRows(bundles), measure);
+  const rows = layRows(columns, listRows(bundles, figures), measure);
   const first = tradePage(document, 1, 1, measure).space;
   const next = tradePage(document, 2, 2, measure).space;
   const roomOf = ({ top, bottom }: { top: number; bottom: number }) => top - bottom - heading.height;
@@ -61,7 +65,7 @@ export function cutList(worked: WorkedOut, measure: TextMeasure): LodeplanDocume
   };
 }
 
-function listRows(bundles: readonly Bundle[]): FlowRow[] {
+function listRows(bundles: readonly Bundle[], figures: PaperFigures): FlowRow[] {
   return bundles.flatMap(({ number, delivery, place, panels, mass, isHeavy }): FlowRow[] => {
     const cut = panels.filter(({ panel }) => !panel.full).length;
     const aside = [
@@ -75,12 +79,12 @@ function listRows(bundles: readonly Bundle[]): FlowRow[] {
         text: `${deliveryText(delivery)}, ${place}: bundle ${number}`,
         aside: aside.join(', '),
       },
-      ...panels.map(rowOf),
+      ...panels.map((panel) => rowOf(panel, figures)),
     ];
   });
 }
 
-function rowOf(placed: PlacedPanel): FlowRow {
+function rowOf(placed: PlacedPanel, figures: PaperFigures): FlowRow {
   const { panel, sheet, placement } = placed;
   const measures = panelMeasures(panel, placed);
   const turned = placement.quarterTurns === 0 ? '–' : `${placement.quarterTurns * 90}°`;
@@ -88,19 +92,19 @@ function rowOf(placed: PlacedPanel): FlowRow {
     kind: 'row',
     cells: [
       panel.mark,
-      sizeText(measures.width, measures.height),
-      cutForText(placed, measures),
+      sizeWithMm(measures.width, measures.height, figures),
+      cutForText(placed, measures, figures),
       sheet.fromRack === null ? sheet.id : `rack ${sheet.fromRack}`,
       placement.turnedOver ? `over, ${turned}`.replace(', –', '') : turned,
       panel.stock,
-      areaText(measures.area),
+      figures.area(measures.area),
     ],
   };
 }
 
-function cutForText(placed: PlacedPanel, measures: PanelMeasures): string {
+function cutForText(placed: PlacedPanel, measures: PanelMeasures, figures: PaperFigures): string {
   const { panel } = placed;
   if (panel.full) return 'whole stock sheet';
-  const { cutFor } = panelWords(panel, placed, measures);
+  const { cutFor } = panelWords(panel, placed, figures.cut, measures);
   return panel.closing ? `closing panel; ${cutFor}` : cutFor;
 }

@@ -1,10 +1,12 @@
 import type { JobSheet, WorkedOut } from '../worked-out';
 import { arrangeBlock, titledHead, withGapBelow } from './arrange-block';
+import { listWidthFor } from './cut-sheet-lists';
 import type { CutPattern } from './cut-patterns';
 import { patternLists, sheetRows, stockName, type CutoutsOf } from './cut-sheet-lists';
 import { sketchStockSheet } from './cut-sheet-sketch';
 import type { CutStep } from './cut-steps';
-import { countText, sizeText } from './figure-text';
+import { countText } from './figure-text';
+import { paperFigures, sizeText, type WriteLength } from './paper-figures';
 import type { BlockGroup } from './page-blocks';
 import type { TextMeasure } from './page';
 import type { Mm } from '../units';
@@ -19,27 +21,29 @@ export function patternGroup(
   measure: TextMeasure,
 ): BlockGroup {
   const { method } = worked.job.cutting;
+  const figures = paperFigures(worked.job.units);
   const { drawn, number, sheets } = pattern;
   const alike = sheets.length > 1 ? `Cut ${sheets.length} alike: ` : '';
-  const lines = [`${alike}${sheetsText(sheets)} of ${stockName(worked, drawn.stock)}`];
+  const lines = [`${alike}${sheetsText(sheets, figures.cut)} of ${stockName(worked, drawn.stock)}`];
   const blocks = arrangeBlock({
     size: [drawn.width / 100, drawn.height / 100],
     room,
-    sketchAt: (scale) => sketchStockSheet(pattern, steps, scale, measure),
+    ...listWidthFor(figures),
+    sketchAt: (scale) => sketchStockSheet(pattern, steps, scale, figures.cut, measure),
     head: (width, scale) => titledHead(`Pattern ${number}`, lines, scale, width, measure),
     lists: (width, sketch) =>
-      patternLists(pattern, steps, cutoutsOf, method, sketch.isComplete, width, measure),
+      patternLists(pattern, steps, cutoutsOf, method, sketch.isComplete, figures, width, measure),
   });
   return { blocks: [...blocks, ...withGapBelow(sheetRows(pattern, measure))], mayFillGaps: true };
 }
 
 /** `4 stock sheets N12 to N15`; `1 rack piece R7, 300 × 300,`. */
-export function sheetsText(sheets: readonly JobSheet[]): string {
+export function sheetsText(sheets: readonly JobSheet[], write: WriteLength): string {
   const { fromRack, width, height } = sheets[0]!;
   const ids = rangesText(sheets.map(({ id }) => id));
   return fromRack === null
     ? `${countText(sheets.length, 'stock sheet')} ${ids}`
-    : `${countText(sheets.length, 'rack piece')} ${ids}, ${sizeText(width, height)},`;
+    : `${countText(sheets.length, 'rack piece')} ${ids}, ${sizeText(width, height, write)},`;
 }
 
 /** Runs of three or more numbered alike are drawn together: `N3, N12 to N15`. */

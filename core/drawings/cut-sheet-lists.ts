@@ -2,10 +2,10 @@ import type { CuttingMethod } from '../cutting/plan';
 import type { WorkedOut } from '../worked-out';
 import type { CutPattern } from './cut-patterns';
 import type { CutStep } from './cut-steps';
-import { sizeText } from './figure-text';
-import { formatHundredth, formatMm } from './figures';
+import { formatMm } from './figures';
 import { layHeading, layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
 import type { TextMeasure } from './page';
+import { sizeText, sizeWithMm, type PaperFigures, type WriteLength } from './paper-figures';
 import type { PageBlock } from './page-blocks';
 import type { Cutout, CutoutKind } from './panel-measures';
 import { boxOf } from '../geometry/polygon';
@@ -27,16 +27,25 @@ export function patternLists(
   cutoutsOf: CutoutsOf,
   method: CuttingMethod,
   isSketchComplete: boolean,
+  figures: PaperFigures,
   width: Mm,
   measure: TextMeasure,
 ): FlowBlock[] {
-  const says = isSketchComplete && pattern.sheets.length === 1;
-  const columns = cutColumns(width, method);
+  // A rounded figure in the sketch wants its mm in the list.
+  const says = isSketchComplete && pattern.sheets.length === 1 && figures.units !== 'ft-in';
+  const columns = cutColumns(width, method, figures);
   return [
-    ...(says ? [] : table(panelColumns(width), panelRows(pattern), measure)),
-    ...(steps.length > 0 ? table(columns, cutRows(pattern, steps, cutoutsOf, method), measure) : []),
-    ...layRows(offcutColumns(width), offcutRows(pattern), measure),
+    ...(says ? [] : table(panelColumns(width, figures), panelRows(pattern, figures), measure)),
+    ...(steps.length > 0
+      ? table(columns, cutRows(pattern, steps, cutoutsOf, method, figures.cut), measure)
+      : []),
+    ...layRows(offcutColumns(width), offcutRows(pattern, figures.cut), measure),
   ];
+}
+
+/** Feet and inches take more room than mm. */
+export function listWidthFor({ units }: PaperFigures): { listWidth?: Mm } {
+  return units === 'ft-in' ? { listWidth: 76 } : {};
 }
 
 /** The marks of each sheet of a pattern that many are cut by, two sheets a row. */
@@ -64,21 +73,24 @@ function table(columns: readonly FlowColumn[], rows: readonly FlowRow[], measure
   return [heading, ...layRows(columns, rows, measure), { height: 2, at: () => [] }];
 }
 
-function panelColumns(width: Mm): FlowColumn[] {
+function panelColumns(width: Mm, { units }: PaperFigures): FlowColumn[] {
+  const size = units === 'ft-in' ? 31 : 26;
   return [
     { heading: '', align: 'left', width: 6 },
-    { heading: 'Panel', align: 'left', width: width - 45 },
-    { heading: 'Width × height', align: 'left', width: 26 },
+    { heading: 'Panel', align: 'left', width: width - 19 - size },
+    { heading: 'Width × height', align: 'left', width: size },
     { heading: 'Turned', align: 'right', width: 13 },
   ];
 }
 
-function panelRows({ places, sheets }: CutPattern): FlowRow[] {
+function panelRows({ places, sheets }: CutPattern, figures: PaperFigures): FlowRow[] {
   return places.map(({ key, placement, marks }) => {
     const { left, bottom, right, top } = boxOf(placement.outline.outer);
     const turns = placement.quarterTurns;
     const size =
-      turns % 2 === 1 ? sizeText(top - bottom, right - left) : sizeText(right - left, top - bottom);
+      turns % 2 === 1
+        ? sizeWithMm(top - bottom, right - left, figures)
+        : sizeWithMm(right - left, top - bottom, figures);
     const named = sheets.length === 1 ? marks : marks.map((mark, i) => `${sheets[i]!.id}: ${mark}`);
     const names = sheets.length <= fewSheets ? named : ['listed below'];
     const turned = [placement.turnedOver ? 'over' : '', turns > 0 ? `${turns * 90}°` : ''].filter(Boolean);
@@ -86,14 +98,15 @@ function panelRows({ places, sheets }: CutPattern): FlowRow[] {
   });
 }
 
-function cutColumns(width: Mm, method: CuttingMethod): FlowColumn[] {
+function cutColumns(width: Mm, method: CuttingMethod, { unit, units }: PaperFigures): FlowColumn[] {
+  const wide = units === 'ft-in' ? 10 : 0;
   const figures: FlowColumn[] =
     method === 'edge-to-edge'
       ? [
-          { heading: 'mm', align: 'right', width: 14 },
-          { heading: 'in hand', align: 'right', width: 14 },
+          { heading: unit, align: 'right', width: 14 + wide },
+          { heading: 'in hand', align: 'right', width: 14 + wide },
         ]
-      : [{ heading: 'mm', align: 'right', width: 16 }];
+      : [{ heading: unit, align: 'right', width: 16 + wide }];
   const rest = width - 9 - figures.reduce((sum, column) => sum + column.width, 0);
   return [
     { heading: 'Cut', align: 'left', width: 9 },
@@ -107,6 +120,7 @@ function cutRows(
   steps: readonly CutStep[],
   cutoutsOf: CutoutsOf,
   method: CuttingMethod,
+  write: WriteLength,
 ): FlowRow[] {
   return steps.map((step): FlowRow => {
     const number = String(step.number);
@@ -119,14 +133,12 @@ function cutRows(
       };
     }
     if (step.fromEdge === null) {
-      const [from, to] = [step.from, step.to].map(
-        ({ x, y }) => `${formatHundredth(x)} | ${formatHundredth(y)}`,
-      );
+      const [from, to] = [step.from, step.to].map(({ x, y }) => `${write(x)} | ${write(y)}`);
       return { kind: 'row', cells: [number, `slanted, ${from} to ${to} from the left | the foot`, '', ''] };
     }
     const edge = step.direction === 'upright' ? 'left edge' : 'foot';
-    const inHand = formatHundredth(step.onPiece ?? step.fromEdge);
-    const figures = [formatHundredth(step.fromEdge), ...(method === 'edge-to-edge' ? [inHand] : [])];
+    const inHand = write(step.onPiece ?? step.fromEdge);
+    const figures = [write(step.fromEdge), ...(method === 'edge-to-edge' ? [inHand] : [])];
     return { kind: 'row', cells: [number, edge, ...figures] };
   });
 }
@@ -155,13 +167,13 @@ function offcutColumns(width: Mm): FlowColumn[] {
 }
 
 /** Kept ones, then the rest, each size once. */
-function offcutRows({ drawn, sheets }: CutPattern): FlowRow[] {
+function offcutRows({ drawn, sheets }: CutPattern, write: WriteLength): FlowRow[] {
   const sizes = (keep: boolean) => {
     const own = drawn.offcuts
       .filter((offcut) => offcut.keep === keep)
       .sort((a, b) => b.width * b.height - a.width * a.height);
-    return [...new Set(own.map(({ width, height }) => sizeText(width, height)))].map((size) => {
-      const count = own.filter(({ width, height }) => sizeText(width, height) === size).length;
+    return [...new Set(own.map(({ width, height }) => sizeText(width, height, write)))].map((size) => {
+      const count = own.filter(({ width, height }) => sizeText(width, height, write) === size).length;
       return count === 1 ? size : `${count} of ${size}`;
     });
   };

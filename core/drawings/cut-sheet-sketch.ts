@@ -5,12 +5,12 @@ import type { JobSheet } from '../worked-out';
 import type { CutPattern } from './cut-patterns';
 import type { CutStep } from './cut-steps';
 import { drawFlags, flagDepth } from './cut-sheet-flags';
-import { sizeText } from './figure-text';
 import { hatch } from './hatch';
 import { labelWithin, type LabelLine } from './label-within';
 import { moveItems } from './move-items';
 import type { Item, PaperPoint, Text, TextMeasure } from './page';
 import { cornersOf, grownBox, onPaper, type PaperBox, type Scale } from './paper';
+import { sizeText, type WriteLength } from './paper-figures';
 import { runningFrame } from './running-frame';
 import type { Sketch } from './sketch';
 
@@ -23,6 +23,7 @@ export function sketchStockSheet(
   pattern: CutPattern,
   steps: readonly CutStep[],
   scale: Scale,
+  write: WriteLength,
   measure: TextMeasure,
 ): Sketch {
   const { drawn, places } = pattern;
@@ -43,17 +44,17 @@ export function sketchStockSheet(
     step.kind === 'part' && step.direction === 'level' ? [step.from.y] : [],
   );
   const { width, height } = drawn;
-  const all = runningFrame(box, width, height, xs, ys, measure);
-  const frame = all ?? runningFrame(box, width, height, [], [], measure);
+  const all = runningFrame(box, width, height, xs, ys, write, measure);
+  const frame = all ?? runningFrame(box, width, height, [], [], write, measure);
   if (!frame) throw new Error('Two figures always find room beside a sketch.');
   const flags = drawFlags(steps, box, toPaper, measure);
   const corners = places.flatMap(({ placement }) => hangingCorner(placement, toPaper));
   const obstacles = [...flags.inside, ...corners.map(({ box: corner }) => corner)];
-  const labels = labelPlaces(pattern, toPaper, obstacles, measure);
+  const labels = labelPlaces(pattern, toPaper, obstacles, write, measure);
   const items = [
     ...drawWaste(drawn, toPaper),
     ...places.flatMap(({ placement }) => outlines(placement.outline, toPaper)),
-    ...drawKept(drawn, toPaper, obstacles, measure),
+    ...drawKept(drawn, toPaper, obstacles, write, measure),
     ...corners.map(({ item }) => item),
     { kind: 'stroke', points: cornersOf(box), closed: true, width: 0.7 } as Item,
     ...steps.flatMap((step) => cutLines(step, toPaper)),
@@ -78,6 +79,7 @@ function labelPlaces(
   { places, sheets }: CutPattern,
   toPaper: (point: Point) => PaperPoint,
   obstacles: readonly PaperBox[],
+  write: WriteLength,
   measure: TextMeasure,
 ): { texts: Text[]; isComplete: boolean; isLegible: boolean } {
   const inAll = (linesOf: (place: CutPattern['places'][number]) => LabelLine[]) =>
@@ -100,7 +102,7 @@ function labelPlaces(
     ];
     return [
       heading(sheets.length === 1 ? `${key}  ${marks[0]!}` : key, height),
-      plain(hangingSize(placement), height),
+      plain(hangingSize(placement, write), height),
       ...(turned.some(Boolean) ? [plain(`turned ${turned.filter(Boolean).join(', ')}`, 2.5)] : []),
     ];
   };
@@ -114,9 +116,11 @@ function labelPlaces(
   return { texts: shown.flatMap((label) => label?.texts ?? []), isComplete: false, isLegible: isFull(shown) };
 }
 
-function hangingSize({ outline, quarterTurns }: Placement): string {
+function hangingSize({ outline, quarterTurns }: Placement, write: WriteLength): string {
   const { left, bottom, right, top } = boxOf(outline.outer);
-  return quarterTurns % 2 === 1 ? sizeText(top - bottom, right - left) : sizeText(right - left, top - bottom);
+  return quarterTurns % 2 === 1
+    ? sizeText(top - bottom, right - left, write)
+    : sizeText(right - left, top - bottom, write);
 }
 
 function heading(text: string, height: 2.5 | 3.5): LabelLine {
@@ -145,6 +149,7 @@ function drawKept(
   sheet: JobSheet,
   toPaper: (point: Point) => PaperPoint,
   obstacles: readonly PaperBox[],
+  write: WriteLength,
   measure: TextMeasure,
 ): Item[] {
   return sheet.offcuts
@@ -160,7 +165,7 @@ function drawKept(
       );
       const lines: LabelLine[] = [
         { text: 'keep', height: 2.5, colour: 'soft' },
-        { text: sizeText(width, height), height: 2.5, face: 'condensed', colour: 'soft' },
+        { text: sizeText(width, height, write), height: 2.5, face: 'condensed', colour: 'soft' },
       ];
       const paperArea = paperPolygon(area, toPaper);
       const label =

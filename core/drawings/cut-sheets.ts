@@ -8,7 +8,6 @@ import { patternGroup, sheetsText } from './cut-sheet-blocks';
 import { patternIndex } from './cut-sheet-index';
 import { stockName } from './cut-sheet-lists';
 import { cutSteps } from './cut-steps';
-import { formatMm } from './figures';
 import { layHeading, layRows, type FlowColumn, type FlowRow } from './flow-table';
 import type { LodeplanDocument, TextMeasure } from './page';
 import {
@@ -23,6 +22,7 @@ import {
 import { measurePanels, panelBlocks, panelShapes, type PanelShape } from './panel-sheet';
 import { closingSign } from './panel-marks';
 import { measureFirst } from './panel-words';
+import { paperFigures, roundedNote, type WriteLength } from './paper-figures';
 import { placedPanels } from './placed-panels';
 import { proofText } from './proof-text';
 import { tradePage, upright, type TradeDocument } from './trade-page';
@@ -67,6 +67,7 @@ interface Content {
 
 function contentOf(worked: WorkedOut, first: Mm, room: Mm, measure: TextMeasure): Content {
   const { method, kerf } = worked.job.cutting;
+  const figures = paperFigures(worked.job.units);
   const { patterns, whole } = cutPatterns(worked);
   const panels = measurePanels(placedPanels(worked));
   const cutouts = new Map(panels.map(({ placed, measures }) => [placed.panel.mark, measures.cutouts]));
@@ -91,7 +92,13 @@ function contentOf(worked: WorkedOut, first: Mm, room: Mm, measure: TextMeasure)
   const heading = sectionBlock('Panels with notches, holes and slants');
   const panelGroups = shapes.map((shape, i): BlockGroup => {
     const own = onPanelSheet.get(shape) ?? [];
-    const blocks = panelBlocks(shape, own.map(patternText), room - heading.height, measure);
+    const blocks = panelBlocks(
+      shape,
+      own.map((pattern) => patternText(pattern, figures.cut)),
+      room - heading.height,
+      figures,
+      measure,
+    );
     for (const pattern of own) shownBy.set(pattern, blocks[0]!);
     return { blocks: i === 0 ? [heading, ...blocks] : blocks };
   });
@@ -103,8 +110,8 @@ function contentOf(worked: WorkedOut, first: Mm, room: Mm, measure: TextMeasure)
 }
 
 /** `Pattern 2: 1 stock sheet N13, whole but for this`. */
-function patternText({ number, sheets }: CutPattern): string {
-  return `Pattern ${number}: ${sheetsText(sheets).replace(/,$/, '')}, whole but for this`;
+function patternText({ number, sheets }: CutPattern, write: WriteLength): string {
+  return `Pattern ${number}: ${sheetsText(sheets, write).replace(/,$/, '')}, whole but for this`;
 }
 
 /** Patterns that run over several pages are listed on the first with the pages they are on. */
@@ -127,13 +134,14 @@ function dealWithIndex(
 
 function notesFor(worked: WorkedOut): string[] {
   const { method, kerf } = worked.job.cutting;
+  const figures = paperFigures(worked.job.units);
   const way =
     method === 'edge-to-edge'
       ? 'Every cut runs right across the piece in hand, in the order of the flags.'
       : 'Cuts need not run right across; follow the order of the flags.';
   const lost =
     kerf > 0
-      ? `Each cut loses a kerf of ${formatMm(kerf)} mm to the right of its line or above it.`
+      ? `Each cut loses a kerf of ${figures.words(kerf)} to the right of its line or above it.`
       : 'No kerf is allowed for.';
   return [
     proofText(worked),
@@ -142,6 +150,7 @@ function notesFor(worked: WorkedOut): string[] {
     ...(hasClosing(worked)
       ? [`${closingSign}: closing panel, ${measureFirst}; the size here is the drawing’s.`]
       : []),
+    ...(figures.units === 'ft-in' ? [roundedNote] : []),
     'A black corner is the lower left of the panel as it hangs; turned: anticlockwise. Hatched: waste. Dashed: offcut to keep.',
   ];
 }

@@ -5,10 +5,10 @@ import type { Fitting, Opening, Zone } from '../job/schema';
 import type { KeepOut } from '../survey/surveyed-wall';
 import type { Hundredth, Mm } from '../units';
 import type { WorkedZone } from '../worked-out';
-import { formatHundredth } from './figures';
 import { placeFirst, placeWithLeader, type LabelRoom } from './label-room';
 import type { Item, PaperPoint, Text } from './page';
 import { boxHeight, boxWidth, type PaperBox } from './paper';
+import type { WriteLength } from './paper-figures';
 import { circleOf } from './setting-out-stops';
 import { boundsOf, boxWithin, isUpright } from './ring-places';
 import { paperBox, paperRing, type View } from './setting-out-view';
@@ -25,7 +25,7 @@ const off = 1.2;
 export function labelOpening(opening: Opening, { bare }: KeepOut, view: View, room: LabelRoom): Item[] {
   const box = visible(paperBox(view, boxOf(bare.ring)), room);
   const word = opening.kind === 'free' ? 'opening' : opening.kind;
-  const text = [`${opening.id} ${opening.name || word}`, ...arcWords(bare)].join(', ');
+  const text = [`${opening.id} ${opening.name || word}`, ...arcWords(bare, view.write)].join(', ');
   const base: Base = { kind: 'text', text, height: 2.5, weight: 'semi-bold' };
   const x = (box.left + box.right) / 2;
   const inside = [0.3, 0.42, 0.6, 0.75, 0.15].map((share): Text => ({
@@ -48,7 +48,7 @@ export function labelFitting(fitting: Fitting, { bare }: KeepOut, view: View, ro
   const box = visible(boundsOf(ring), room);
   const base: Base = {
     kind: 'text',
-    text: [fitting.id, ...arcWords(bare)].join(' '),
+    text: [fitting.id, ...arcWords(bare, view.write)].join(' '),
     height: 2.5,
     face: 'condensed',
     weight: 'semi-bold',
@@ -138,20 +138,25 @@ export function labelWallArcs(outline: Outline, view: View, room: LabelRoom): It
   return outline.arcs.flatMap((arc, i) => {
     const middle = outline.ring[(arc.firstEdge + Math.floor(arc.edges / 2)) % outline.ring.length]!;
     const spot = visible(paperBox(view, boxOf([middle])), room);
-    const base: Base = { kind: 'text', text: arcWords(outline)[i] ?? '', height: 2.5, face: 'condensed' };
+    const base: Base = {
+      kind: 'text',
+      text: arcWords(outline, view.write)[i] ?? '',
+      height: 2.5,
+      face: 'condensed',
+    };
     return placed(room, base, around(base, spot), spot);
   });
 }
 
 /** Radius and rise of each arc, or the diameter of a circle, in whole tenths of a millimetre. */
-export function arcWords(outline: Outline): string[] {
+export function arcWords(outline: Outline, write: WriteLength): string[] {
   const circle = circleOf(outline);
-  if (circle) return [`Ø ${formatHundredth(2 * circle.radius)}`];
+  if (circle) return [`Ø ${write(2 * circle.radius)}`];
   return outline.arcs.map(({ firstEdge, edges, radius }) => {
     const from = outline.ring[firstEdge]!;
     const to = outline.ring[(firstEdge + edges) % outline.ring.length]!;
     const middle = outline.ring[(firstEdge + Math.floor(edges / 2)) % outline.ring.length]!;
-    return `R ${formatHundredth(radius)} rise ${formatHundredth(riseOf(from, middle, to, radius))}`;
+    return `R ${write(radius)} rise ${write(riseOf(from, middle, to, radius))}`;
   });
 }
 

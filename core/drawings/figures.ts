@@ -19,13 +19,3 @@ export function formatMm(length: Mm, decimals = 1): string {
 export function formatHundredth(length: Hundredth, decimals = 1): string {
   return formatMm(length / 100, decimals);
 }
-
-/** Width × height in mm. */
-export function formatSize(width: Mm, height: Mm): string {
-  return `${formatMm(width)} × ${formatMm(height)}`;
-}
-
-/** An area in m² to three places, always all three, so that a column of them can be compared at a glance. */
-export function formatSquareMetres(squareMm: number): string {
-  return (squareMm / 1e6).toFixed(3).replace('.', ',');
-}

@@ -1,8 +1,8 @@
 import type { Mm } from '../units';
 import { drawOverall } from './dimension';
-import { formatHundredth } from './figures';
 import type { Item, Stroke, Text, TextHeight, TextMeasure } from './page';
 import { boxesOverlap, type PaperBox } from './paper';
+import type { WriteLength } from './paper-figures';
 import { paperX, paperY, type View, type WallPart } from './setting-out-view';
 import { textBox } from './text';
 import { cornerWords, distances, type WallEnd, type ZoneAtEnd } from './wall-ends';
@@ -28,7 +28,10 @@ export function foldMarks(
 ): Item[] {
   const items: Item[] = [];
   for (const end of ends) {
-    items.push(chain(end.side === 'right' ? box.right : box.left, box), ...wordsAlong(end, box, measure));
+    items.push(
+      chain(end.side === 'right' ? box.right : box.left, box),
+      ...wordsAlong(end, box, view.write, measure),
+    );
     for (const zone of end.zones) {
       const dimension = toJoint(end, zone, view, height, measure);
       // Between zones close over one another there may be no room; the notes have the figure.
@@ -57,7 +60,7 @@ function chain(x: Mm, { bottom, top }: PaperBox): Stroke {
   };
 }
 
-function wordsAlong(end: WallEnd, box: PaperBox, measure: TextMeasure): Text[] {
+function wordsAlong(end: WallEnd, box: PaperBox, write: WriteLength, measure: TextMeasure): Text[] {
   const height: TextHeight = 2.5;
   const style = { face: 'condensed', weight: 'semi-bold' } as const;
   const y = (box.bottom + box.top) / 2;
@@ -66,7 +69,7 @@ function wordsAlong(end: WallEnd, box: PaperBox, measure: TextMeasure): Text[] {
     [cornerWords(end), `${end.corner.kind}, wall ${end.other}`, `wall ${end.other}`],
     end.zones.length > 0
       ? [
-          `${goingOn(end)}${firstJoints(end)}`,
+          `${goingOn(end)}${firstJoints(end, write)}`,
           goingOn(end),
           `${end.zones.map(({ id }) => id).join(', ')}: wall ${end.other}`,
         ]
@@ -87,10 +90,10 @@ function goingOn({ zones, other }: WallEnd): string {
 }
 
 /** Only of a single zone: of several the notes say it. */
-function firstJoints({ zones }: WallEnd): string {
+function firstJoints({ zones }: WallEnd, write: WriteLength): string {
   const [zone, more] = zones;
   if (!zone || more || zone.otherJoints.length === 0) return '';
-  return `, first joint ${distances(zone.otherJoints)} from the corner`;
+  return `, first joint ${distances(zone.otherJoints, write)} from the corner`;
 }
 
 /** Over the zone, or under it where it reaches the top: from the corner to the joint of the lowest course. */
@@ -111,7 +114,7 @@ function toJoint(
   const edge = isOver ? paperY(view, head) : paperY(view, foot);
   const line = isOver ? edge + 3 : edge - height - 2.2;
   const [a, b] = [paperX(view, place), paperX(view, end.at)].sort((one, other) => one - other) as [Mm, Mm];
-  const figure = formatHundredth(joint);
+  const figure = view.write(joint);
   const items = drawOverall('foot', line, a, b, figure, height);
   const width = measure(figure, height, { face: 'condensed' });
   const ticks: Stroke[] = [a, b]

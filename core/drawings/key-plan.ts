@@ -1,10 +1,10 @@
 import type { Box } from '../geometry/polygon';
 import type { WorkedWall } from '../worked-out';
 import { drawOverall } from './dimension';
-import { formatHundredth } from './figures';
 import { createLabelRoom, occupy } from './label-room';
 import type { Item, Text, TextMeasure } from './page';
 import { boxHeight, boxWidth, cornersOf, largestScale, onPaper, type PaperBox, type Scale } from './paper';
+import type { WriteLength } from './paper-figures';
 import { drawElevation } from './setting-out-elevation';
 import { datumMark } from './setting-out-marks';
 import { paperBox, type View, type WallPart } from './setting-out-view';
@@ -22,6 +22,7 @@ export function keyPlan(
   parts: readonly WallPart[],
   space: PaperBox,
   measure: TextMeasure,
+  write: WriteLength,
 ): { items: Item[]; scale: Scale } {
   const width = (box.right - box.left) / 100;
   const height = (box.top - box.bottom) / 100;
@@ -33,22 +34,19 @@ export function keyPlan(
     scale,
     datum: { x: left - onPaper(box.left / 100, scale), y: bottom - onPaper(box.bottom / 100, scale) },
     shown: box,
+    write,
   };
   const outer = paperBox(view, box);
   const room = createLabelRoom(space, measure);
   const fixed: Item[] = [
-    ...drawOverall('foot', outer.bottom - 14, outer.left, outer.right, figure(box.right - box.left), 3.5),
-    ...drawOverall('side', outer.right + 10, outer.bottom, outer.top, figure(box.top - box.bottom), 3.5),
+    ...drawOverall('foot', outer.bottom - 14, outer.left, outer.right, write(box.right - box.left), 3.5),
+    ...drawOverall('side', outer.right + 10, outer.bottom, outer.top, write(box.top - box.bottom), 3.5),
     ...parts.flatMap((part, i) => frameOf(part, i + 2, view, parts.length)),
     ...datumMark(view),
   ];
   for (const item of fixed) if (item.kind === 'text') occupy(room, item);
   const drawn = drawElevation(wall, view, room, { extensionLines: [], brief: true, clipped: false });
   return { items: [...drawn.items, ...fixed], scale };
-}
-
-function figure(length: number): string {
-  return formatHundredth(length);
 }
 
 /** Frames stand a little outside the wall, so that they do not hide its lines; one row above the other. */

@@ -1,3 +1,4 @@
+import type { LengthUnits } from '../lengths';
 import type { Mm } from '../units';
 import type { Item, Text, TextMeasure } from './page';
 import type { Scale } from './paper';
@@ -12,6 +13,7 @@ export interface Block {
 
 export interface NotesContent {
   readonly scale: Scale | null;
+  readonly units: LengthUnits;
   readonly notes: readonly string[];
   readonly cautions: readonly string[];
 }
@@ -29,7 +31,7 @@ export function notesBlock(content: NotesContent, width: Mm, measure: TextMeasur
   const column = twoColumns ? (width - betweenColumns) * 0.46 : width;
   const wide = twoColumns ? width - betweenColumns - column : width;
   const reading = stacked([
-    ...(content.scale ? [scaleBarBlock(content.scale, column, measure)] : []),
+    ...(content.scale ? [scaleBarBlock(content.scale, content.units, column, measure)] : []),
     ...content.notes.map((note, i) => paragraph(note, column, i === 0 ? 'semi-bold' : 'regular', measure)),
   ]);
   const warning = stacked(
@@ -46,10 +48,10 @@ export function notesBlock(content: NotesContent, width: Mm, measure: TextMeasur
   };
 }
 
-function scaleBarBlock(scale: Scale, width: Mm, measure: TextMeasure): Block {
+function scaleBarBlock(scale: Scale, units: LengthUnits, width: Mm, measure: TextMeasure): Block {
   return {
     height: scaleBarHeight,
-    at: (left, top) => scaleBar(scale, { left, top, width: Math.min(width, 110) }, measure),
+    at: (left, top) => scaleBar(scale, units, { left, top, width: Math.min(width, 110) }, measure),
   };
 }
 

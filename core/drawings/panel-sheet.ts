@@ -1,15 +1,15 @@
 import type { Point } from '../geometry/polygon';
 import type { Mm } from '../units';
 import { arrangeBlock, titledHead } from './arrange-block';
+import { listWidthFor } from './cut-sheet-lists';
 import type { PageBlock } from './page-blocks';
-import { sizeText } from './figure-text';
-import { formatHundredth } from './figures';
 import { layHeading, layRows, type FlowBlock, type FlowColumn } from './flow-table';
 import { labelWithin } from './label-within';
 import { moveItems } from './move-items';
 import type { Item, PaperPoint, TextMeasure } from './page';
 import { onPaper, type PaperBox, type Scale } from './paper';
 import type { Corner } from './panel-arcs';
+import { exactMm, sizeText, type PaperFigures, type WriteLength } from './paper-figures';
 import { panelMeasures, type PanelMeasures } from './panel-measures';
 import { panelWords } from './panel-words';
 import { signedMark } from './panel-marks';
@@ -67,6 +67,7 @@ export function panelBlocks(
   { drawn, measures, marks, names }: PanelShape,
   patterns: readonly string[],
   room: Mm,
+  figures: PaperFigures,
   measure: TextMeasure,
 ): PageBlock[] {
   const { width, height } = measures;
@@ -74,12 +75,19 @@ export function panelBlocks(
   return arrangeBlock({
     size: [width / 100, height / 100],
     room,
-    sketchAt: (scale) => sketchPanel(measures, numbered, scale, measure),
+    ...listWidthFor(figures),
+    sketchAt: (scale) => sketchPanel(measures, numbered, scale, figures.cut, measure),
     head: (wide, scale) =>
       titledHead(
         names.length === 1 ? `Panel ${names[0]!}` : `${names.length} panels alike`,
         [
-          `${sizeText(width, height)}, stock ${drawn.panel.stock}`,
+          [
+            sizeText(width, height, figures.cut),
+            exactMm(width, height, figures.units),
+            `stock ${drawn.panel.stock}`,
+          ]
+            .filter(Boolean)
+            .join(', '),
           ...(names.length === 1 ? [] : [names.join(', ')]),
           ...patterns,
         ],
@@ -88,8 +96,8 @@ export function panelBlocks(
         measure,
       ),
     lists: (wide) => [
-      ...cutoutList({ drawn, measures, marks, names }, wide, measure),
-      ...cornerList(numbered, wide, measure),
+      ...cutoutList({ drawn, measures, marks, names }, figures, wide, measure),
+      ...cornerList(numbered, figures, wide, measure),
     ],
   });
 }
@@ -126,6 +134,7 @@ function sketchPanel(
   measures: PanelMeasures,
   numbered: readonly Corner[],
   scale: Scale,
+  write: WriteLength,
   measure: TextMeasure,
 ): Sketch {
   const { width, height, shape, cutouts } = measures;
@@ -147,8 +156,8 @@ function sketchPanel(
   const within = (end: number) => (at: number) => at > 0 && at < end;
   const xs = places.flatMap((place) => place.xs).filter(within(width));
   const ys = places.flatMap((place) => place.ys).filter(within(height));
-  const all = runningFrame(box, width, height, xs, ys, measure);
-  const frame = all ?? runningFrame(box, width, height, [], [], measure);
+  const all = runningFrame(box, width, height, xs, ys, write, measure);
+  const frame = all ?? runningFrame(box, width, height, [], [], write, measure);
   if (!frame) throw new Error('Two figures always find room beside a sketch.');
   const obstacles: PaperBox[] = [];
   const numbers = numbered.flatMap((corner, i) => numberAt(toPaper(corner), i + 1, box, obstacles));
@@ -260,9 +269,14 @@ function centreLines({ x, y }: PaperPoint, diameter: number, scale: Scale): Item
   ].map((points): Item => ({ kind: 'stroke', points, width: 0.18, line: 'long-dashed-dotted' }));
 }
 
-function cutoutList({ drawn, measures }: PanelShape, width: Mm, measure: TextMeasure): FlowBlock[] {
+function cutoutList(
+  { drawn, measures }: PanelShape,
+  figures: PaperFigures,
+  width: Mm,
+  measure: TextMeasure,
+): FlowBlock[] {
   const columns: FlowColumn[] = [{ heading: 'To cut out, from the lower left corner', align: 'left', width }];
-  const words = panelWords(drawn.panel, drawn, measures).cutouts;
+  const words = panelWords(drawn.panel, drawn, figures.cut, measures).cutouts;
   const rows = layRows(
     columns,
     words.map((text) => ({ kind: 'row', cells: [text] })),
@@ -271,13 +285,19 @@ function cutoutList({ drawn, measures }: PanelShape, width: Mm, measure: TextMea
   return [layHeading(columns, measure), ...rows, { height: 2, at: () => [] }];
 }
 
-function cornerList(corners: readonly Corner[], width: Mm, measure: TextMeasure): FlowBlock[] {
+function cornerList(
+  corners: readonly Corner[],
+  { cut: write, units }: PaperFigures,
+  width: Mm,
+  measure: TextMeasure,
+): FlowBlock[] {
+  const wide = units === 'ft-in' ? 7 : 0;
   if (corners.length === 0) return [];
   const columns: FlowColumn[] = [
     { heading: 'Corner', align: 'left', width: 15 },
-    { heading: 'from left', align: 'right', width: 17 },
-    { heading: 'from foot', align: 'right', width: 17 },
-    { heading: 'to the next', align: 'left', width: width - 49 },
+    { heading: 'from left', align: 'right', width: 17 + wide },
+    { heading: 'from foot', align: 'right', width: 17 + wide },
+    { heading: 'to the next', align: 'left', width: width - 49 - 2 * wide },
   ];
   const rows = layRows(
     columns,
@@ -285,11 +305,9 @@ function cornerList(corners: readonly Corner[], width: Mm, measure: TextMeasure)
       kind: 'row',
       cells: [
         String(i + 1),
-        formatHundredth(x),
-        formatHundredth(y),
-        arc
-          ? `arc R ${formatHundredth(arc.radius)}, centre ${formatHundredth(arc.x)} | ${formatHundredth(arc.y)}`
-          : 'straight',
+        write(x),
+        write(y),
+        arc ? `arc R ${write(arc.radius)}, centre ${write(arc.x)} | ${write(arc.y)}` : 'straight',
       ],
     })),
     measure,

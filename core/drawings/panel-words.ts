@@ -1,8 +1,7 @@
 import { usableSize } from '../job/usable-size';
 import type { Panel } from '../panels/panel';
-import type { Hundredth } from '../units';
 import type { EdgeCause } from '../survey/surveyed-wall';
-import { formatHundredth } from './figures';
+import type { WriteLength } from './paper-figures';
 import { causeKey, panelMeasures, type Cutout, type PanelMeasures, type PanelSide } from './panel-measures';
 import type { PanelPlace } from './placed-panels';
 
@@ -16,15 +15,12 @@ export interface PanelWords {
 /** What a fitter does with a closing panel. */
 export const measureFirst = 'measure on the wall before cutting';
 
-/** How a length is written: on paper in mm, on the screen in the job's units. */
-export type WriteLength = (length: Hundredth) => string;
-
 /** A panel in words, for the cut list, the schedule and the setting-out table alike. */
 export function panelWords(
   panel: Panel,
   place: PanelPlace,
+  write: WriteLength,
   measures: PanelMeasures = panelMeasures(panel, place),
-  write: WriteLength = formatHundredth,
 ): PanelWords {
   if (panel.full) return { cutFor: '–', cutouts: [] };
   const reasons = [
@@ -60,7 +56,7 @@ export function causeText(cause: EdgeCause, { wall, zone }: PanelPlace): string 
 }
 
 /** `notch 156 × 51, 95 from the left, 0 from the foot`; a circle by centre and diameter. */
-export function cutoutText(cutout: Cutout, place: PanelPlace, write: WriteLength = formatHundredth): string {
+export function cutoutText(cutout: Cutout, place: PanelPlace, write: WriteLength): string {
   const cause = causesText(cutout, place);
   const { left, bottom, right, top } = cutout.box;
   const name = cause ? `${cause}: ${cutoutNoun(cutout)}` : cutoutNoun(cutout);

@@ -1,6 +1,6 @@
 import type { Hundredth, Mm } from '../units';
 import { depthOfRunningDimension, drawRunningDimension, type Stop } from './dimension';
-import { formatHundredth } from './figures';
+import type { WriteLength } from './paper-figures';
 import type { Item, TextMeasure } from './page';
 import type { PaperBox } from './paper';
 
@@ -20,6 +20,7 @@ export function runningFrame(
   height: Hundredth,
   xs: readonly Hundredth[],
   ys: readonly Hundredth[],
+  write: WriteLength,
   measure: TextMeasure,
 ): { items: Item[]; left: Mm; foot: Mm } | undefined {
   const perX = (box.right - box.left) / width;
@@ -30,7 +31,7 @@ export function runningFrame(
       .map((place) => ({
         at: start + place * per,
         from: edge,
-        figure: formatHundredth(place),
+        figure: write(place),
         strong: place === end,
       }));
   const footStops = stops(xs, width, box.left, perX, box.bottom);

@@ -1,7 +1,9 @@
-import type { Mm } from '../units';
+import { inch, type LengthUnits } from '../lengths';
+import { toHundredth, type Mm } from '../units';
 import { formatMm } from './figures';
 import type { Item, PaperPoint, Text, TextMeasure } from './page';
 import { onPaper, type Scale } from './paper';
+import { paperFigures } from './paper-figures';
 import { fitText } from './text';
 
 /** Figures, bar and the sentence under it. */
@@ -15,10 +17,12 @@ const barHeight = 1.8;
  */
 export function scaleBar(
   scale: Scale,
+  units: LengthUnits,
   at: { readonly left: Mm; readonly top: Mm; readonly width: Mm },
   measure: TextMeasure,
 ): Item[] {
-  const { length, parts } = roundLength(scale, at.width - 12);
+  const { length, parts } = roundLength(scale, units, at.width - 12);
+  const { length: figureOf, words } = paperFigures(units);
   const left = at.left + 1.5;
   const top = at.top - 4;
   const xAt = (part: number) => left + onPaper((length * part) / parts, scale);
@@ -29,14 +33,16 @@ export function scaleBar(
     items.push({ kind: 'stroke', points: ring, closed: true, width: 0.25 });
   }
   for (const part of new Set([0, 1, Math.ceil(parts / 2), parts])) {
-    const unit = part === parts ? ' mm' : '';
+    const real = (length * part) / parts;
     items.push({
-      ...figure(`${formatMm((length * part) / parts)}${unit}`, xAt(part), top + 1),
+      ...figure(part === parts ? words(real) : figureOf(toHundredth(real)), xAt(part), top + 1),
       anchor: part === parts ? 'start' : 'middle',
       at: { x: part === parts ? xAt(part) - 2 : xAt(part), y: top + 1 },
     });
   }
-  const onPrint = `The bar is ${formatMm(onPaper(length, scale))} mm long on a`;
+  const long = onPaper(length, scale);
+  const inFeet = units === 'ft-in' ? `, ${figureOf(toHundredth(long))},` : '';
+  const onPrint = `The bar is ${formatMm(long)} mm${inFeet} long on a`;
   const sentences = [`${onPrint} print that is true to scale.`, `${onPrint} true print.`];
   const sentence =
     sentences.find((one) => measure(one, 2.5, { face: 'condensed' }) <= at.width) ?? sentences.at(-1)!;
@@ -50,14 +56,28 @@ function figure(text: string, x: Mm, y: Mm): Text {
   return { kind: 'text', text, at: { x, y }, height: 2.5, face: 'condensed' };
 }
 
-/** 1, 2 or 5 times a power of ten, in five or four parts. */
-function roundLength(scale: Scale, room: Mm): { length: Mm; parts: number } {
+/** 1, 2 or 5 times a power of ten, in five or four parts; inches and feet as tapes part them. */
+function roundLength(scale: Scale, units: LengthUnits, room: Mm): { length: Mm; parts: number } {
+  if (units === 'ft-in') {
+    const found = feetAndInches.filter(({ length }) => onPaper(length, scale) <= room).at(-1);
+    return found ?? { length: inch / 2, parts: 2 };
+  }
   const fitting = [1, 2, 3, 4, 5, 6]
     .flatMap((power) => [1, 2, 5].map((digit) => ({ digit, length: digit * 10 ** power })))
     .filter(({ length }) => onPaper(length, scale) <= room);
   const { digit, length } = fitting.at(-1) ?? { digit: 1, length: 10 };
   return { length, parts: digit === 2 ? 4 : 5 };
 }
+
+const inFeet = (feet: number, parts: number) => ({ length: feet * 12 * inch, parts });
+const feetAndInches: readonly { length: Mm; parts: number }[] = [
+  { length: inch, parts: 4 },
+  { length: 2 * inch, parts: 4 },
+  { length: 3 * inch, parts: 3 },
+  { length: 6 * inch, parts: 6 },
+  ...[inFeet(1, 4), inFeet(2, 4), inFeet(3, 3), inFeet(5, 5)],
+  ...[1, 10, 100].flatMap((tens) => [inFeet(10 * tens, 5), inFeet(20 * tens, 4), inFeet(50 * tens, 5)]),
+];
 
 function rectangleRing(left: Mm, bottom: Mm, right: Mm, top: Mm): PaperPoint[] {
   return [

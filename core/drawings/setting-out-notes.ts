@@ -1,33 +1,34 @@
 import { boxOfOutline } from '../geometry/arc';
 import type { WorkedWall } from '../worked-out';
 import { cautions } from './cautions';
-import { formatHundredth } from './figures';
+import type { PaperFigures, WriteLength } from './paper-figures';
 import { closingSign } from './panel-marks';
 import { measureFirst } from './panel-words';
 
 /** How a setting-out drawing is read: where its figures run from, and what its colour and hatching mean. */
-export function readingNote(wall: WorkedWall): string {
+export function readingNote(wall: WorkedWall, { length, units }: PaperFigures): string {
   const steel = wall.zones.some(({ layout }) => layout !== null);
   const closing = wall.zones.some(({ layout }) => layout?.panels.some((panel) => panel.closing));
   return [
     ...(wall.survey.wall.surveyed === false ? ['Budget only: subject to survey.'] : []),
-    `Seen square-on. ${datumNote(wall)}`,
+    `Seen square-on. ${datumNote(wall, length)}`,
+    ...(units === 'ft-in' ? ['Figures to the nearest 1/16 inch; panel sizes in mm: see the tables.'] : []),
     ...(steel
       ? [
           `Red lead: steel and its panel lines; hatched: cut panels. Full marks begin with ${wall.survey.wall.id} and the zone.`,
         ]
       : []),
     ...(closing ? [`${closingSign}: closing panel, ${measureFirst}, fix last.`] : []),
-    ...creepNotes(wall),
+    ...creepNotes(wall, length),
   ].join(' ');
 }
 
 /** By how much the longest row and column may come out off, where the stock sheets' tolerance is known. */
-function creepNotes({ zones }: WorkedWall): string[] {
+function creepNotes({ zones }: WorkedWall, write: WriteLength): string[] {
   return zones.flatMap(({ layout }) =>
     (layout?.creep ?? []).map(
       ({ axis, from, to, most, likely }) =>
-        `${axis === 'x' ? 'Row' : 'Column'} ${from} to ${to} may come out ${formatHundredth(most)} longer or shorter, likely ${formatHundredth(likely)}.`,
+        `${axis === 'x' ? 'Row' : 'Column'} ${from} to ${to} may come out ${write(most)} longer or shorter, likely ${write(likely)}.`,
     ),
   );
 }
@@ -48,17 +49,17 @@ export function cautionsFor({ survey, zones }: WorkedWall): string[] {
 const electricKinds = new Set(['socket', 'switch', 'light', 'thermostat']);
 
 /** Walls need not begin at their datum, nor even reach it. */
-function datumNote({ survey }: WorkedWall): string {
+function datumNote({ survey }: WorkedWall, write: WriteLength): string {
   const { left, bottom, right, top } = boxOfOutline(survey.outline);
   const away = [
-    ...(left > 0 ? [`${formatHundredth(left)} to its right`] : []),
-    ...(right < 0 ? [`${formatHundredth(-right)} to its left`] : []),
-    ...(bottom > 0 ? [`${formatHundredth(bottom)} above it`] : []),
-    ...(top < 0 ? [`${formatHundredth(-top)} below it`] : []),
+    ...(left > 0 ? [`${write(left)} to its right`] : []),
+    ...(right < 0 ? [`${write(-right)} to its left`] : []),
+    ...(bottom > 0 ? [`${write(bottom)} above it`] : []),
+    ...(top < 0 ? [`${write(-top)} below it`] : []),
   ];
   if (away.length > 0) {
     return `Figures run from a datum off the wall, at finished floor level: the wall begins ${away.join(' and ')}.`;
   }
-  const end = left === 0 ? 'at' : `${formatHundredth(-left)} from`;
+  const end = left === 0 ? 'at' : `${write(-left)} from`;
   return `Figures run from the datum, the open circle: finished floor level ${end} the left end of the wall.`;
 }

@@ -8,11 +8,11 @@ import {
   type DrawnDimension,
   type Stop,
 } from './dimension';
-import { formatHundredth } from './figures';
 import { besideFold, endsOfPart, foldMarks } from './fold-marks';
 import { createLabelRoom, occupy } from './label-room';
 import type { Item, Text, TextHeight, TextMeasure } from './page';
 import { onPaper, type PaperBox, type Scale } from './paper';
+import type { WriteLength } from './paper-figures';
 import { drawElevation } from './setting-out-elevation';
 import { datumMark, levelLine, matchLines } from './setting-out-marks';
 import { wallStops, type ObjectStops, type StopClass, type WallStop } from './setting-out-stops';
@@ -59,6 +59,7 @@ export function elevationPage(
   space: PaperBox,
   height: TextHeight,
   measure: TextMeasure,
+  write: WriteLength,
   ends: readonly WallEnd[] = [],
 ): ElevationPage | undefined {
   const folds = endsOfPart(ends, part);
@@ -69,9 +70,9 @@ export function elevationPage(
   const allX = wallStops(stops, 'x', part.shown);
   const allY = wallStops(stops, 'y', part.shown);
   for (const stageY of stages) {
-    const sideStops = paperStops(allY, stageY);
+    const sideStops = paperStops(allY, stageY, write);
     const sideDepth = depthOfRunningDimension(sideStops, height, measure);
-    const footDepth = depthOfRunningDimension(paperStops(allX, []), height, measure);
+    const footDepth = depthOfRunningDimension(paperStops(allX, [], write), height, measure);
     const spareX = space.right - space.left - (sideDepth + toSide + width + toOverall);
     const spareY = space.top - space.bottom - (footDepth + toLine + rise + overallRoom);
     if (spareX < 0 || spareY < 0) return undefined;
@@ -84,6 +85,7 @@ export function elevationPage(
         y: bottom - onPaper(part.shown.bottom / 100, scale),
       },
       shown: part.shown,
+      write,
     };
     const last = stageY === stages.at(-1);
     const upTo = { from: bottom - 2, to: space.top };
@@ -128,12 +130,12 @@ function compose(
   fix(lines.side.items);
   fix(lineNames(box, toLine + roomForWords(folds, 'left')));
   if (part.beyond.left === undefined && part.beyond.right === undefined && part.beyond.top === undefined) {
-    const figure = `(${formatHundredth(view.shown.right - view.shown.left)})`;
+    const figure = `(${view.write(view.shown.right - view.shown.left)})`;
     fix(drawOverall('foot', box.top + 5.5, box.left, box.right, figure, height));
   }
   const { right, bottom, top } = part.beyond;
   if (right === undefined && bottom === undefined && top === undefined) {
-    const figure = `(${formatHundredth(view.shown.top - view.shown.bottom)})`;
+    const figure = `(${view.write(view.shown.top - view.shown.bottom)})`;
     fix(
       drawOverall(
         'side',
@@ -177,7 +179,7 @@ function drawLine(
   const along = foot ? paperX : paperY;
   const across = foot ? paperY : paperX;
   const nearest = foot ? shown.bottom : shown.left;
-  const placed = paperStops(stops, leftOut, (stop) => ({
+  const placed = paperStops(stops, leftOut, view.write, (stop) => ({
     at: along(view, stop.at),
     from: across(view, Math.max(nearest, Math.min(stop.from, foot ? shown.top : shown.right))),
   }));
@@ -189,6 +191,7 @@ function drawLine(
 function paperStops(
   stops: readonly WallStop[],
   leftOut: readonly StopClass[],
+  write: WriteLength,
   place: (stop: WallStop) => Pick<Stop, 'at' | 'from'> = () => ({ at: 0, from: 0 }),
 ): Stop[] {
   return stops
@@ -198,7 +201,7 @@ function paperStops(
       const onlySteel = stop.classes.every((one) => one === 'panel' || one === 'zone');
       return {
         ...place(stop),
-        figure: formatHundredth(stop.at),
+        figure: write(stop.at),
         ...(note && { note }),
         strong: stop.classes.includes('wall') || stop.classes.includes('zone'),
         colour: onlySteel && stop.classes.includes('panel') ? 'red-lead' : 'ink',

@@ -2,11 +2,12 @@ import { boxOf, polygonArea, regionArea } from '../geometry/polygon';
 import { buildUpKind } from '../job/build-up-kinds';
 import { cornersOf } from '../geometry/arc';
 import type { KeepOut } from '../survey/surveyed-wall';
+import { toHundredth } from '../units';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import type { Schedule } from './deal-tables';
-import { formatHundredth, formatMm, formatSquareMetres } from './figures';
 import type { FittedColumn, FlowRow } from './flow-table';
 import { panelWords } from './panel-words';
+import { exactMm, type PaperFigures, type WriteLength } from './paper-figures';
 import { circleOf } from './setting-out-stops';
 
 const left = (heading: string, most?: number): FittedColumn => ({
@@ -17,14 +18,17 @@ const left = (heading: string, most?: number): FittedColumn => ({
 const right = (heading: string): FittedColumn => ({ heading, align: 'right' });
 
 /** The rows behind a setting-out drawing: every figure that is or is not on it, by number. */
-export function wallSchedules(worked: WorkedOut, wall: WorkedWall): Schedule[] {
-  return [cornerSchedule(wall), objectSchedule(wall), zoneSchedule(wall), panelSchedule(worked, wall)].filter(
-    ({ rows }) => rows.length > 0,
-  );
+export function wallSchedules(worked: WorkedOut, wall: WorkedWall, figures: PaperFigures): Schedule[] {
+  return [
+    cornerSchedule(wall, figures),
+    objectSchedule(wall, figures),
+    zoneSchedule(wall, figures),
+    panelSchedule(worked, wall, figures),
+  ].filter(({ rows }) => rows.length > 0);
 }
 
 /** Only for walls that are more than a rectangle: four corners are on the drawing. */
-function cornerSchedule({ survey }: WorkedWall): Schedule {
+function cornerSchedule({ survey }: WorkedWall, { length }: PaperFigures): Schedule {
   const corners = cornersOf(survey.outline.ring, survey.outline.arcs);
   const plain = corners.length <= 4 && survey.outline.arcs.length === 0;
   return {
@@ -34,12 +38,12 @@ function cornerSchedule({ survey }: WorkedWall): Schedule {
       ? []
       : corners.map(({ x, y }, i) => ({
           kind: 'row',
-          cells: [String(i + 1), formatHundredth(x), formatHundredth(y)],
+          cells: [String(i + 1), length(x), length(y)],
         })),
   };
 }
 
-function objectSchedule({ survey }: WorkedWall): Schedule {
+function objectSchedule({ survey }: WorkedWall, { length }: PaperFigures): Schedule {
   const { openings, fittings } = survey.wall;
   const rows = [...openings, ...fittings].flatMap(({ id, kind, name, clearance }): FlowRow[] => {
     const keepOut = survey.keepOuts.find((one) => one.id === id);
@@ -48,7 +52,12 @@ function objectSchedule({ survey }: WorkedWall): Schedule {
     return [
       {
         kind: 'row',
-        cells: [id, name ? `${name} (${word})` : word, ...placeCells(keepOut), formatMm(clearance)],
+        cells: [
+          id,
+          name ? `${name} (${word})` : word,
+          ...placeCells(keepOut, length),
+          length(toHundredth(clearance)),
+        ],
       },
     ];
   });
@@ -68,24 +77,17 @@ function objectSchedule({ survey }: WorkedWall): Schedule {
 }
 
 /** Lower left corner and size; a round thing by its centre and diameter. */
-function placeCells({ bare }: KeepOut): string[] {
+function placeCells({ bare }: KeepOut, write: WriteLength): string[] {
   const circle = circleOf(bare);
   if (circle) {
     const { x, y } = circle.centre;
-    return [
-      `centre ${formatHundredth(x)}`,
-      formatHundredth(y),
-      `Ø ${formatHundredth(2 * circle.radius)}`,
-      '–',
-    ];
+    return [`centre ${write(x)}`, write(y), `Ø ${write(2 * circle.radius)}`, '–'];
   }
   const box = boxOf(bare.ring);
-  return [box.left, box.bottom, box.right - box.left, box.top - box.bottom].map((length) =>
-    formatHundredth(length),
-  );
+  return [box.left, box.bottom, box.right - box.left, box.top - box.bottom].map((length) => write(length));
 }
 
-function zoneSchedule({ zones }: WorkedWall): Schedule {
+function zoneSchedule({ zones }: WorkedWall, { length, area: areaOf, areaUnit }: PaperFigures): Schedule {
   return {
     heading: 'Zones',
     columns: [
@@ -97,7 +99,7 @@ function zoneSchedule({ zones }: WorkedWall): Schedule {
       right('height'),
       right('diagonal'),
       right('panels'),
-      right('area m²'),
+      right(`area ${areaUnit}`),
     ],
     rows: zones.map(({ area, layout }) => {
       const { box, zone } = area;
@@ -109,40 +111,42 @@ function zoneSchedule({ zones }: WorkedWall): Schedule {
         cells: [
           [zone.id, zone.name].filter(Boolean).join(' '),
           buildUpKind(zone.buildUp).label,
-          formatHundredth(box.left),
-          formatHundredth(box.bottom),
-          formatHundredth(width),
-          formatHundredth(height),
+          length(box.left),
+          length(box.bottom),
+          length(width),
+          length(height),
           // A rectangle is square on the wall when both diagonals measure this.
-          square ? formatHundredth(Math.hypot(width, height)) : '–',
+          square ? length(Math.hypot(width, height)) : '–',
           layout ? String(layout.panels.length) : '–',
-          formatSquareMetres(regionArea(area.area) / 1e4),
+          areaOf(regionArea(area.area)),
         ],
       };
     }),
   };
 }
 
-function panelSchedule(worked: WorkedOut, { survey, zones }: WorkedWall): Schedule {
+function panelSchedule(worked: WorkedOut, { survey, zones }: WorkedWall, figures: PaperFigures): Schedule {
   const sheets = new Map(
     worked.cutting.sheets.flatMap(({ id, placements }) => placements.map(({ mark }) => [mark, id] as const)),
   );
+  const inFeet = figures.units === 'ft-in';
   const rows = zones.flatMap(({ area, layout }) => {
     const order = new Map(layout?.fixing.order.map((mark, i) => [mark, i + 1]));
     return (layout?.panels ?? []).map((panel): FlowRow => {
       const box = boxOf(panel.outline.outer);
       const stock = worked.job.stock.find(({ id }) => id === panel.stock);
-      const words = stock ? panelWords(panel, { wall: survey, zone: area, stock }).cutFor : '–';
+      const words = stock ? panelWords(panel, { wall: survey, zone: area, stock }, figures.cut).cutFor : '–';
       return {
         kind: 'row',
         cells: [
           panel.mark,
           String(order.get(panel.mark) ?? '–'),
-          formatHundredth(box.left),
-          formatHundredth(box.bottom),
-          formatHundredth(box.right - box.left),
-          formatHundredth(box.top - box.bottom),
-          formatSquareMetres(polygonArea(panel.outline) / 1e4),
+          figures.length(box.left),
+          figures.length(box.bottom),
+          figures.length(box.right - box.left),
+          figures.length(box.top - box.bottom),
+          ...(inFeet ? [exactMm(box.right - box.left, box.top - box.bottom, figures.units)] : []),
+          figures.area(polygonArea(panel.outline)),
           sheets.get(panel.mark) ?? '–',
           panel.full ? 'whole stock sheet' : words,
         ],
@@ -159,7 +163,8 @@ function panelSchedule(worked: WorkedOut, { survey, zones }: WorkedWall): Schedu
       right('from floor'),
       right('width'),
       right('height'),
-      right('area m²'),
+      ...(inFeet ? [right('exactly')] : []),
+      right(`area ${figures.areaUnit}`),
       left('cut from'),
       left('cut for', 62),
     ],

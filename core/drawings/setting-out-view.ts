@@ -1,6 +1,7 @@
 import { boxOf, type Box, type Point, type Ring } from '../geometry/polygon';
 import type { Hundredth, Mm } from '../units';
 import type { PaperPoint, Stroke } from './page';
+import type { WriteLength } from './paper-figures';
 import { onPaper, type PaperBox, type Scale } from './paper';
 
 /** How a wall, or a part of it, stands on a page. */
@@ -10,6 +11,8 @@ export interface View {
   readonly datum: PaperPoint;
   /** The part of the wall that is shown, wall frame. */
   readonly shown: Box;
+  /** How its lengths are written. */
+  readonly write: WriteLength;
 }
 
 /** The part of a wall for one page, and what its neighbours are. */

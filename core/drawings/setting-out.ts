@@ -6,6 +6,7 @@ import { dealTables } from './deal-tables';
 import { keyPlan } from './key-plan';
 import type { Item, LodeplanDocument, Page, TextHeight, TextMeasure } from './page';
 import { boxHeight, boxWidth, scales, type PaperBox, type Scale } from './paper';
+import { paperFigures, type PaperFigures } from './paper-figures';
 import { cautionsFor, readingNote } from './setting-out-notes';
 import { elevationPage, type ElevationPage } from './setting-out-page';
 import { objectStops, type ObjectStops } from './setting-out-stops';
@@ -36,6 +37,7 @@ export function settingOutSheet(
     box: boxOfOutline(wall.survey.outline),
     stops: objectStops(wall),
     ends: wallEnds(worked, wall),
+    figures: paperFigures(worked.job.units),
     measure,
   };
   const drawn = onOnePage(draft) ?? overSeveralPages(draft);
@@ -58,6 +60,7 @@ interface Draft {
   readonly box: Box;
   readonly stops: ObjectStops;
   readonly ends: readonly WallEnd[];
+  readonly figures: PaperFigures;
   readonly measure: TextMeasure;
 }
 
@@ -111,6 +114,7 @@ function bestPage(
       space,
       height,
       draft.measure,
+      draft.figures.length,
       draft.ends,
     );
     if (page && isComplete(page)) return page;
@@ -143,7 +147,7 @@ function overSeveralPages(draft: Draft): Drawn {
   if (!best) throw new Error(`Wall ${draft.wall.survey.wall.id} fits on no page.`);
   const { scale, parts, windows } = best;
   const space = spaceFor(draft, 'A3', { paper: 1, real: 100 });
-  const overview = keyPlan(draft.wall, draft.box, windows, space, draft.measure);
+  const overview = keyPlan(draft.wall, draft.box, windows, space, draft.measure, draft.figures.length);
   return {
     pages: [
       { format: 'A3', scale: overview.scale, items: overview.items, notes: [] },
@@ -206,7 +210,7 @@ function toDraftPage(
 function tablePages(draft: Draft, drawn: Drawn): DraftPage[] {
   const format = drawn.pages[0]?.format ?? 'A3';
   const space = spaceFor(draft, format, null);
-  const schedules = wallSchedules(draft.worked, draft.wall);
+  const schedules = wallSchedules(draft.worked, draft.wall, draft.figures);
   return dealTables(schedules, space, draft.measure).map((items) => ({
     format,
     scale: null,
@@ -221,7 +225,7 @@ function spaceFor(draft: Draft, format: Page['format'], scale: Scale | null): Pa
 }
 
 function sheetInfo(
-  { worked, wall, ends }: Draft,
+  { worked, wall, ends, figures }: Draft,
   format: Page['format'],
   scale: Scale | null,
   notes: readonly string[],
@@ -240,7 +244,12 @@ function sheetInfo(
     sheet,
     sheets,
     notes: drawing
-      ? [`${checkOnSite} ${doNotScale}`, readingNote(wall), ...cornerNotes(ends), ...notes]
+      ? [
+          `${checkOnSite} ${doNotScale}`,
+          readingNote(wall, figures),
+          ...cornerNotes(ends, figures.length),
+          ...notes,
+        ]
       : [checkOnSite, 'Measured from the datum to the lower left corner of each piece, seen square-on.'],
     cautions: drawing ? cautionsFor(wall) : [],
   };

@@ -15,7 +15,7 @@ const readableHeights: readonly TextHeight[] = [14, 10, 7, 5, 3.5, 2.5];
 const faceOf = ({ face, weight }: TextStyle): TextStyle => ({ face, weight });
 
 /** Characters that stand on the baseline; any other is given room below it. */
-const flat = /^[A-PR-Zabcdefhiklmnorstuvwxz0-9 .:+×−=–'"!?%*-]*$/;
+const flat = /^[A-PR-Zabcdefhiklmnorstuvwxz0-9 \u00A0.:+×−=–'"!?%*~-]*$/;
 
 /** The box that the ink of a text takes, with room for descenders and accents where it has any. */
 export function textBox(text: Text, measure: TextMeasure): PaperBox {
@@ -70,7 +70,7 @@ export function fitText(text: Text, width: Mm, measure: TextMeasure): Text {
 }
 
 /**
- * Lines of at most `width`, broken at spaces and line feeds; a single word that is too long is broken
+ * Lines of at most `width`, broken at spaces (but no-break ones) and line feeds; a single word that is too long is broken
  * between letters.
  */
 export function wrapText(
@@ -84,7 +84,7 @@ export function wrapText(
   const lines: string[] = [];
   for (const paragraph of text.split('\n')) {
     let line = '';
-    for (const word of paragraph.split(/\s+/).filter(Boolean)) {
+    for (const word of paragraph.split(/[^\S\u00A0]+/).filter(Boolean)) {
       if (line !== '' && fits(`${line} ${word}`)) {
         line = `${line} ${word}`;
         continue;

@@ -1,9 +1,11 @@
 import { chosenTitle } from '../job/alternatives';
 import type { Job } from '../job/schema';
+import type { LengthUnits } from '../lengths';
 import type { Mm } from '../units';
 import { notesBlock, type Block } from './notes-block';
 import type { Item, Page, Stroke, Text, TextMeasure } from './page';
 import { cornersOf, drawingSpace, pageSize, scaleDesignation, type PaperBox, type Scale } from './paper';
+import { paperFigures } from './paper-figures';
 import { fitText } from './text';
 
 /** What frame, title block and notes of one page say. An empty field is printed as a ruled blank. */
@@ -22,6 +24,7 @@ export interface SheetInfo extends Pick<Page, 'format' | 'landscape'> {
   readonly scale: Scale | null;
   /** Instead of the scale, for pages whose drawings say theirs themselves: `as shown`. */
   readonly scaleText?: string;
+  readonly units: LengthUnits;
   /** From 1. */
   readonly sheet: number;
   readonly sheets: number;
@@ -55,11 +58,13 @@ export function fieldsOfJob(
   | 'createdBy'
   | 'approvedBy'
   | 'supplementaryTitle'
+  | 'units'
 > {
   return {
     legalOwner: '',
     identification: job.reference,
     revision: job.revision,
+    units: job.units ?? 'mm',
     dateOfIssue: job.date,
     createdBy: '',
     approvedBy: '',
@@ -156,7 +161,7 @@ function titleBlock(info: SheetInfo, box: PaperBox, measure: TextMeasure): Item[
     [
       { label: 'Created by', value: info.createdBy, width: 50 },
       { label: 'Approved by', value: info.approvedBy, width: 45 },
-      { label: 'Unit of lengths', value: 'millimetre', width: 40 },
+      { label: 'Unit of lengths', value: paperFigures(info.units).unitName, width: 40 },
       { label: 'Scale', value: scale, width: 45 },
     ],
   ];

@@ -5,7 +5,7 @@ import type { Corner, Wall, Zone } from '../job/schema';
 import { nextPart, partBefore } from '../job/zone-runs';
 import { toHundredth, type Hundredth } from '../units';
 import type { WorkedOut, WorkedWall } from '../worked-out';
-import { formatHundredth, formatMm } from './figures';
+import type { WriteLength } from './paper-figures';
 
 /** An end of a wall that is a corner of the room, and the zones that run round it. */
 export interface WallEnd {
@@ -88,31 +88,35 @@ export function cornerWords({ corner, other }: WallEnd): string {
 }
 
 /** What the fitter has to know of each end that a zone runs round, in sentences. */
-export function cornerNotes(ends: readonly WallEnd[]): string[] {
+export function cornerNotes(ends: readonly WallEnd[], write: WriteLength): string[] {
   return ends.flatMap((end) =>
     end.zones.map((zone) => {
-      const from = `${end.side === 'right' ? 'Right' : 'Left'} end, ${formatHundredth(end.at)} from the datum, ${cornerWords(end)}`;
-      const heights = zone.heights ? `, at ${spanWords(zone.heights)} here` : '';
-      const beyond = zone.otherHeights ? ` and ${spanWords(zone.otherHeights)} there` : '';
-      return `${from}: ${zone.id} continues as ${zone.otherId} on wall ${end.other}${heights}${beyond}.${jointWords(zone, end)}`;
+      const from = `${end.side === 'right' ? 'Right' : 'Left'} end, ${write(end.at)} from the datum, ${cornerWords(end)}`;
+      const heights = zone.heights ? `, at ${spanWords(zone.heights, write)} here` : '';
+      const beyond = zone.otherHeights ? ` and ${spanWords(zone.otherHeights, write)} there` : '';
+      return `${from}: ${zone.id} continues as ${zone.otherId} on wall ${end.other}${heights}${beyond}.${jointWords(zone, end, write)}`;
     }),
   );
 }
 
-function jointWords({ joints, otherJoints, linesContinue }: ZoneAtEnd, { other }: WallEnd): string {
+function jointWords(
+  { joints, otherJoints, linesContinue }: ZoneAtEnd,
+  { other }: WallEnd,
+  write: WriteLength,
+): string {
   if (joints.length === 0 || otherJoints.length === 0) return '';
   const how = linesContinue
     ? 'Panel lines continue, counted on the faces of the walls; panels are cut at the corner.'
     : 'Panel lines start anew there.';
-  return ` Nearest joint ${distances(joints)} from the corner here, ${distances(otherJoints)} on wall ${other}. ${how}`;
+  return ` Nearest joint ${distances(joints, write)} from the corner here, ${distances(otherJoints, write)} on wall ${other}. ${how}`;
 }
 
-export function distances(joints: readonly Hundredth[]): string {
-  return joints.map(formatHundredth).join(' and ');
+export function distances(joints: readonly Hundredth[], write: WriteLength): string {
+  return joints.map(write).join(' and ');
 }
 
-function spanWords([from, to]: readonly [number, number]): string {
-  return `${formatMm(from)} to ${formatMm(to)}`;
+function spanWords([from, to]: readonly [number, number], write: WriteLength): string {
+  return `${write(toHundredth(from))} to ${write(toHundredth(to))}`;
 }
 
 function heightsOf(wall: Wall, zone: Zone, side: 'left' | 'right'): [number, number] | null {

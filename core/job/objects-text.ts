@@ -1,3 +1,5 @@
+import { unitInWords, type LengthUnits } from '../lengths';
+import { exactLengths, type WriteExactly } from './exact-lengths';
 import { isLocked } from './several';
 import {
   fittingKinds,
@@ -18,7 +20,8 @@ import { findObject, type ObjectRef } from './shape';
  *     - socket K1 "Left of the door": left 1500; floor 300; width 146; height 86; clearance 5
  *     - fitting F1: corners 0 0, 300 0, 300 200, arc 150 350 to 0 200; clearance 10
  *
- * What has no words here stands at the end as JSON, after "also", so that nothing is lost.
+ * Lengths are in the job's units; one that these would round stands in mm and says so. What has no words here stands at
+ * the end as JSON, as in the job file, after "also", so that nothing is lost.
  */
 
 export const textHeading = 'Lodeplan objects';
@@ -31,11 +34,17 @@ type WallObject = Opening | Fitting | Zone;
 export function writeObjects(job: Job, wall: Wall, refs: readonly ObjectRef[]): string {
   const entries = refs.flatMap((ref) => {
     const object = findObject(wall, ref);
-    return object ? [wrapped(partsOf(job, ref.kind, object))] : [];
+    return object ? [wrapped(partsOf(job, ref.kind, object, exactLengths(job.units)))] : [];
   });
+  const units = job.units ?? 'mm';
   const from = wall.name ? `${wall.id}, ${oneLine(wall.name)}` : wall.id;
-  const heading = `${textHeading}: ${entries.length} from wall ${from}. In mm, from the left and from the floor.`;
+  const heading = `${textHeading}: ${entries.length} from wall ${from}. ${unitWords(units)}`;
   return `${[heading, ...entries].join('\n')}\n`;
+}
+
+function unitWords(units: LengthUnits): string {
+  const places = `In ${unitInWords(units)}, from the left and from the floor`;
+  return units === 'mm' ? `${places}.` : `${places}; after “also” in mm.`;
 }
 
 /** The word that an entry begins with; what is of no known kind has it at the end. */
@@ -46,7 +55,7 @@ export function headWord(as: ObjectRef['kind'], kind: string): string {
 }
 
 /** Parts between which a line may be broken. */
-function partsOf(job: Job, as: ObjectRef['kind'], object: WallObject): string[] {
+function partsOf(job: Job, as: ObjectRef['kind'], object: WallObject, write: WriteExactly): string[] {
   const { id, ...rest } = object as Record<string, unknown> & { id: string };
   const said = new Set<string>(['id']);
   const say = (fields: readonly string[], words: string) => {
@@ -61,10 +70,10 @@ function partsOf(job: Job, as: ObjectRef['kind'], object: WallObject): string[] 
   const title = name && said.has('name') ? ` ${JSON.stringify(name)}` : '';
   const parts: string[] = [`- ${word} ${/^[\p{L}\p{N}_-]+$/u.test(id) ? id : JSON.stringify(id)}${title}:`];
   const clauses = [
-    ...placeClauses(object, say),
-    ...holeClauses(object as Zone, as, say),
-    ...plainClauses(rest, say),
-    ...steelClause(job, (object as Zone).layout),
+    ...placeClauses(object, say, write),
+    ...holeClauses(object as Zone, as, say, write),
+    ...plainClauses(rest, say, write),
+    ...steelClause(job, (object as Zone).layout, write),
   ];
   const left = Object.fromEntries(
     Object.entries(rest).filter(([field, value]) => !said.has(field) && value !== undefined),
@@ -79,43 +88,52 @@ function partsOf(job: Job, as: ObjectRef['kind'], object: WallObject): string[] 
 
 type Say = (fields: readonly string[], words: string) => string;
 
-function placeClauses(object: WallObject, say: Say): string[][] {
+function placeClauses(object: WallObject, say: Say, write: WriteExactly): string[][] {
   const { x, y, width, height, circle } = object as Opening;
   const shape = object.shape as readonly Vertex[] | undefined;
   if (circle) {
     return hasOnly(circle, ['x', 'y', 'diameter'])
-      ? [[say(['circle'], `middle ${circle.x} ${circle.y}`)], [`diameter ${circle.diameter}`]]
+      ? [
+          [say(['circle'], `middle ${write(circle.x)} ${write(circle.y)}`)],
+          [`diameter ${write(circle.diameter)}`],
+        ]
       : [];
   }
-  if (shape) return shape.every(isPlain) ? [cornersOf(say(['shape'], 'corners'), shape)] : [];
+  if (shape) return shape.every(isPlain) ? [cornersOf(say(['shape'], 'corners'), shape, write)] : [];
   if ([x, y, width, height].some((figure) => typeof figure !== 'number')) return [];
   say(['x', 'y', 'width', 'height'], '');
-  return [[`left ${x}`], [`floor ${y}`], [`width ${width}`], [`height ${height}`]];
+  return [
+    [`left ${write(x!)}`],
+    [`floor ${write(y!)}`],
+    [`width ${write(width!)}`],
+    [`height ${write(height!)}`],
+  ];
 }
 
-function holeClauses(zone: Zone, as: ObjectRef['kind'], say: Say): string[][] {
+function holeClauses(zone: Zone, as: ObjectRef['kind'], say: Say, write: WriteExactly): string[][] {
   if (as !== 'zone' || !zone.holes?.every((hole) => hole.every(isPlain))) return [];
   say(['holes'], '');
-  return zone.holes.map((hole) => cornersOf('hole', hole));
+  return zone.holes.map((hole) => cornersOf('hole', hole, write));
 }
 
 /** "corners 0 0, 300 0, arc 150 350 to 0 200" */
-function cornersOf(word: string, vertices: readonly Vertex[]): string[] {
+function cornersOf(word: string, vertices: readonly Vertex[], write: WriteExactly): string[] {
+  const point = ([x, y]: readonly [number, number]) => `${write(x)} ${write(y)}`;
   return vertices.map((vertex, i) => {
     const corner = Array.isArray(vertex)
-      ? `${vertex[0]} ${vertex[1]}`
-      : `arc ${vertex.via[0]} ${vertex.via[1]} to ${vertex.arcTo[0]} ${vertex.arcTo[1]}`;
+      ? point(vertex)
+      : `arc ${point(vertex.via)} to ${point(vertex.arcTo)}`;
     return `${i === 0 ? `${word} ` : ''}${corner}${i < vertices.length - 1 ? ',' : ''}`;
   });
 }
 
-function plainClauses(rest: Record<string, unknown>, say: Say): string[][] {
+function plainClauses(rest: Record<string, unknown>, say: Say, write: WriteExactly): string[][] {
   const { clearance, hinge, swing, handle, buildUp } = rest;
   return [
-    typeof clearance === 'number' ? say(['clearance'], `clearance ${clearance}`) : '',
+    typeof clearance === 'number' ? say(['clearance'], `clearance ${write(clearance)}`) : '',
     hinge === 'left' || hinge === 'right' ? say(['hinge'], `hinges ${hinge}`) : '',
     swing === 'towards' || swing === 'away' ? say(['swing'], `opens ${swing}`) : '',
-    typeof handle === 'number' ? say(['handle'], `handle ${handle}`) : '',
+    typeof handle === 'number' ? say(['handle'], `handle ${write(handle)}`) : '',
     typeof buildUp === 'string' && /^[a-z][a-z-]*$/.test(buildUp)
       ? say(['buildUp'], `build-up ${buildUp}`)
       : '',
@@ -124,9 +142,9 @@ function plainClauses(rest: Record<string, unknown>, say: Say): string[][] {
 }
 
 /** What is laid, so that another job can look for the same stock sheet; the layout itself stands after "also". */
-function steelClause(job: Job, layout: Zone['layout']): string[][] {
+function steelClause(job: Job, layout: Zone['layout'], write: WriteExactly): string[][] {
   const sheet = layout && job.stock.find(({ id }) => id === layout.stock);
-  return sheet ? [[`sheets ${sheet.width} × ${sheet.height}`]] : [];
+  return sheet ? [[`sheets ${write(sheet.width)} × ${write(sheet.height)}`]] : [];
 }
 
 function isPlain(vertex: Vertex): boolean {

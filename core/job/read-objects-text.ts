@@ -1,5 +1,7 @@
 import { fittingKinds, openingKinds, type Fitting, type Opening, type Vertex, type Zone } from './schema';
 import { mostObjectsOfAKind } from './limits';
+import { unitInWords, type LengthUnits } from '../lengths';
+import { lengthSource, readExactLength, unitsNamedIn } from './exact-lengths';
 import { textHeading } from './objects-text';
 import { readJobObject } from './read';
 import type { ObjectRef } from './shape';
@@ -48,10 +50,11 @@ export function readObjects(text: string): ReadObjects {
   if (entries.length > mostObjectsOfAKind) {
     return none(`It holds ${entries.length} objects; at most ${mostObjectsOfAKind} are read at once.`);
   }
+  const units = unitsNamedIn(headingOf(text));
   const objects: ReadObject[] = [];
   const faults: LineFault[] = [];
   for (const { line, words } of entries) {
-    const read = readEntry(words);
+    const read = readEntry(words, units);
     if ('fault' in read) faults.push({ line, text: read.fault });
     else objects.push({ line, ...read });
   }
@@ -60,6 +63,11 @@ export function readObjects(text: string): ReadObjects {
 
 function none(text: string): ReadObjects {
   return { objects: [], faults: [{ line: 1, text }] };
+}
+
+/** All that stands before the first entry; a letter may have broken it. */
+function headingOf(text: string): string {
+  return text.split(/^[>\s]*[-–•]\s/m)[0]!.replace(/[>\s]+/g, ' ');
 }
 
 /** What begins with "- " and goes on until the next that does, quotation marks of letters taken off. */
@@ -87,7 +95,7 @@ const headPattern = new RegExp(
   'u',
 );
 
-function readEntry(words: string): Entry | Fault {
+function readEntry(words: string, units: LengthUnits): Entry | Fault {
   const head = headPattern.exec(words);
   if (!head) return { fault: 'write what it is, its mark and a colon, such as “socket K1:”.' };
   const [all, word, mark, title] = head;
@@ -100,7 +108,7 @@ function readEntry(words: string): Entry | Fault {
   const { as, kind: kindName } = kind;
   const usual: Fields = as === 'zone' ? { name: '', holes: [] } : { kind: kindName, clearance: 0 };
   const fields: Fields = { ...usual, ...(name !== undefined && { name }) };
-  const rest = readClauses(words.slice(all.length), fields);
+  const rest = readClauses(words.slice(all.length), fields, units);
   if ('fault' in rest) return rest;
   return checked(as, { ...fields, id }, rest.sheet);
 }
@@ -113,7 +121,11 @@ function kindOf(word: string): { as: ObjectRef['kind']; kind: string } | null {
   return null;
 }
 
-function readClauses(text: string, fields: Fields): { sheet: ReadObject['sheet'] } | Fault {
+function readClauses(
+  text: string,
+  fields: Fields,
+  units: LengthUnits,
+): { sheet: ReadObject['sheet'] } | Fault {
   let sheet: ReadObject['sheet'] = null;
   for (let left = text.trim(); left !== '';) {
     const also = /^also\s*(\{.*)$/s.exec(left);
@@ -122,10 +134,13 @@ function readClauses(text: string, fields: Fields): { sheet: ReadObject['sheet']
     const clause = (end < 0 ? left : left.slice(0, end)).trim();
     left = end < 0 ? '' : left.slice(end + 1).trim();
     if (clause === '') continue;
-    const size = /^sheets\s+(\S+)\s*[×x]\s*(\S+)$/.exec(clause);
-    if (size) sheet = { width: Number(size[1]), height: Number(size[2]) };
+    const size = /^sheets\s+(.+?)\s*[×x]\s*(.+)$/
+      .exec(clause)
+      ?.slice(1)
+      .map((side) => readExactLength(side, units));
+    if (size) sheet = { width: size[0] ?? NaN, height: size[1] ?? NaN };
     else {
-      const fault = readClause(clause, fields);
+      const fault = readClause(clause, fields, units);
       if (fault) return { fault };
     }
   }
@@ -147,7 +162,7 @@ const wordFields: Readonly<Record<string, string>> = {
 };
 
 /** @returns what is wrong with it */
-function readClause(clause: string, fields: Fields): string | null {
+function readClause(clause: string, fields: Fields, units: LengthUnits): string | null {
   if (clause === 'locked') {
     fields.locked = true;
     return null;
@@ -156,19 +171,19 @@ function readClause(clause: string, fields: Fields): string | null {
   const wanted = `“${clause.slice(0, 60)}”`;
   if (Object.hasOwn(wordFields, word)) fields[wordFields[word]!] = rest;
   else if (Object.hasOwn(figureFields, word)) {
-    const figure = figureOf(rest);
-    if (figure === null) return `${wanted}: a figure in mm has to follow “${word}”.`;
+    const figure = readExactLength(rest, units);
+    if (figure === null) return `${wanted}: a figure in ${unitInWords(units)} has to follow “${word}”.`;
     fields[figureFields[word]!] = figure;
   } else if (word === 'middle') {
-    const point = pointOf(rest);
+    const point = pointOf(rest, units);
     if (!point) return `${wanted}: two figures have to follow “middle”, from left and from floor.`;
     fields.circle = { ...(fields.circle as object | undefined), x: point[0], y: point[1] };
   } else if (word === 'diameter') {
-    const diameter = figureOf(rest);
-    if (diameter === null) return `${wanted}: a figure in mm has to follow “diameter”.`;
+    const diameter = readExactLength(rest, units);
+    if (diameter === null) return `${wanted}: a figure in ${unitInWords(units)} has to follow “diameter”.`;
     fields.circle = { ...(fields.circle as object | undefined), diameter };
   } else if (word === 'corners' || word === 'hole') {
-    const vertices = verticesOf(rest);
+    const vertices = verticesOf(rest, units);
     if (!vertices) return `${wanted}: corners are written “0 0, 300 0, arc 150 350 to 0 200”.`;
     if (word === 'corners') fields.shape = vertices;
     else fields.holes = [...((fields.holes as unknown[] | undefined) ?? []), vertices];
@@ -196,24 +211,21 @@ function readAlso(json: string, fields: Fields): Fault | null {
   }
 }
 
-function verticesOf(text: string): Vertex[] | null {
+function verticesOf(text: string, units: LengthUnits): Vertex[] | null {
   const vertices = text.split(',').map((corner): Vertex | null => {
     const arc = /^\s*arc\s+(.+?)\s+to\s+(.+)$/.exec(corner);
-    if (!arc) return pointOf(corner);
-    const [via, arcTo] = [pointOf(arc[1]!), pointOf(arc[2]!)];
+    if (!arc) return pointOf(corner, units);
+    const [via, arcTo] = [pointOf(arc[1]!, units), pointOf(arc[2]!, units)];
     return via && arcTo && { arcTo, via };
   });
   return vertices.every((vertex) => vertex !== null) ? vertices : null;
 }
 
-function pointOf(text: string): [number, number] | null {
-  const [x, y, ...more] = text.trim().split(/\s+/).map(figureOf);
-  return x === null || y === null || x === undefined || y === undefined || more.length > 0 ? null : [x, y];
-}
+const pointPattern = new RegExp(`^\\s*(${lengthSource})\\s+(${lengthSource})\\s*$`);
 
-function figureOf(text: string): number | null {
-  const plain = text.trim().replace('−', '-');
-  return /^-?\d+(\.\d+)?(e[+-]?\d+)?$/.test(plain) ? Number(plain) : null;
+function pointOf(text: string, units: LengthUnits): [number, number] | null {
+  const [x, y] = (pointPattern.exec(text) ?? []).slice(1).map((figure) => readExactLength(figure, units));
+  return x === null || y === null || x === undefined || y === undefined ? null : [x, y];
 }
 
 function textOf(word: string): string | null {

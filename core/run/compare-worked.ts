@@ -7,8 +7,9 @@ import { shiftOf } from '../job/differences/place';
 import { matchWalls } from '../job/differences/walls';
 import { nameOfZone, sentence } from '../job/names';
 import { boxOfObject } from '../job/shape';
+import { inch, type LengthUnits } from '../lengths';
 import type { Panel, ZoneLayout } from '../panels/panel';
-import { toHundredth } from '../units';
+import { toHundredth, type Hundredth } from '../units';
 import type { WorkedOut } from '../worked-out';
 import { moneyInWords } from './whole-money';
 
@@ -109,7 +110,7 @@ function planDifferences(before: WorkedOut, after: WorkedOut): Difference[] {
     ['price of the stock sheets', cost(before), cost(after)],
     ['rack pieces used', `${was.rackPieces}`, `${is.rackPieces}`],
     ['offcuts to keep', `${was.offcutsKept.length}`, `${is.offcutsKept.length}`],
-    ['length to cut', metres(was.cutLength), metres(is.cutLength)],
+    ['length to cut', run(was.cutLength, after.job.units), run(is.cutLength, after.job.units)],
   ];
   return pairs
     .filter(([, from, to]) => from !== to)
@@ -126,8 +127,10 @@ function layoutOf(worked: WorkedOut, wallId: string, zoneId: string): ZoneLayout
   return wall?.zones.find(({ area }) => area.zone.id === zoneId)?.layout;
 }
 
-function metres(length: number): string {
-  return `${figure(Math.round(length / 1e4) / 10)} m`;
+function run(length: Hundredth, units: LengthUnits = 'mm'): string {
+  return units === 'ft-in'
+    ? `${figure(Math.round(length / (120 * inch)) / 10)} ft`
+    : `${figure(Math.round(length / 1e4) / 10)} m`;
 }
 
 function counted(count: number, what: string): string {

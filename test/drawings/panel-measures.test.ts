@@ -3,6 +3,7 @@ import { difference } from '../../core/geometry/clip';
 import { boxOf, polygonArea, rectangle, type Point } from '../../core/geometry/polygon';
 import { collapseArcs } from '../../core/drawings/panel-arcs';
 import { panelMeasures } from '../../core/drawings/panel-measures';
+import { formatHundredth } from '../../core/drawings/figures';
 import { panelWords } from '../../core/drawings/panel-words';
 import { placedPanels, type PlacedPanel } from '../../core/drawings/placed-panels';
 import { smallWorkedOut } from './small-job';
@@ -25,7 +26,7 @@ describe.each(workedJobs)('panel measures of the job %s', (_, worked) => {
 
   it('give words to every cut panel and none to a whole one', () => {
     for (const placed of placedPanels(worked)) {
-      const { cutFor } = panelWords(placed.panel, placed);
+      const { cutFor } = panelWords(placed.panel, placed, formatHundredth);
       expect(cutFor === '–').toBe(placed.panel.full);
     }
   });
@@ -44,7 +45,7 @@ describe('panelMeasures', () => {
       sides: ['foot'],
       causes: [{ kind: 'fitting', id: 'K4' }],
     });
-    expect(panelWords(placed.panel, placed).cutFor).toBe('socket K4, notch at the foot');
+    expect(panelWords(placed.panel, placed, formatHundredth).cutFor).toBe('socket K4, notch at the foot');
   });
 
   it('gives a round hole as centre and diameter, clearance included', () => {
@@ -52,7 +53,7 @@ describe('panelMeasures', () => {
     const placed = named('A-Z1-07');
     const [hole] = panelMeasures(placed.panel, placed).cutouts;
     expect(hole).toMatchObject({ kind: 'hole', circle: { x: 25000, y: 25000, diameter: 6000 }, sides: [] });
-    expect(panelWords(placed.panel, placed)).toEqual({
+    expect(panelWords(placed.panel, placed, formatHundredth)).toEqual({
       cutFor: 'pipe P1, round hole inside',
       cutouts: ['pipe P1: round hole Ø 60, centre 250 from the left, 250 from the foot'],
     });
@@ -73,14 +74,14 @@ describe('panelMeasures', () => {
     const panel = { ...placed.panel, full: false, outline: { outer, holes: [] }, causes };
     const [slant] = panelMeasures(panel, placed).cutouts;
     expect(slant).toMatchObject({ kind: 'slant', sides: ['head', 'right'] });
-    expect(panelWords(panel, placed)).toEqual({
+    expect(panelWords(panel, placed, formatHundredth)).toEqual({
       cutFor: 'ceiling, slant at the upper right corner',
       cutouts: ['ceiling: slanted corner, 250 along the head, 200 along the right'],
     });
   });
 
   it('says which sides give way to what', () => {
-    const words = (mark: string) => panelWords(named(mark).panel, named(mark)).cutFor;
+    const words = (mark: string) => panelWords(named(mark).panel, named(mark), formatHundredth).cutFor;
     expect(words('A-Z1-04')).toBe('zone edge at the right');
     expect(words('A-Z1-09')).toBe('zone edge at the head');
     expect(words('A-Z1-12')).toBe('zone edge at the head and right');

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measureWith } from '../../core/drawings/fonts';
 import { settingOutSheet } from '../../core/drawings/setting-out';
+import { formatHundredth } from '../../core/drawings/figures';
 import { cornerNotes, wallEnds } from '../../core/drawings/wall-ends';
 import { runRoundCorner } from '../../core/job/run-round-corner';
 import type { Job, Layout } from '../../core/job/schema';
@@ -57,11 +58,11 @@ describe('the ends of a wall that zones run round', () => {
   });
 
   it('are told in sentences on the sheets of both walls', () => {
-    expect(cornerNotes(ends[0]!)).toEqual([
+    expect(cornerNotes(ends[0]!, formatHundredth)).toEqual([
       'Right end, 3200 from the datum, internal corner with wall B: Z1 continues as Z1 on wall B, at 600 to 1600 here and 450 to 1450 there. Nearest joint 200 from the corner here, 300 on wall B. Panel lines continue, counted on the faces of the walls; panels are cut at the corner.',
     ]);
-    expect(cornerNotes(ends[1]!)).toHaveLength(2);
-    expect(cornerNotes(ends[1]!)[1]).toContain('external corner of 120° with wall C');
+    expect(cornerNotes(ends[1]!, formatHundredth)).toHaveLength(2);
+    expect(cornerNotes(ends[1]!, formatHundredth)[1]).toContain('external corner of 120° with wall C');
     for (const i of [0, 1, 2])
       expect(wordsOf(settingOutSheet(worked, i, measure))).toContain('continues on wall');
   });
@@ -70,7 +71,7 @@ describe('the ends of a wall that zones run round', () => {
     const staggered = workOutFully(studio({ stagger: 0.5 }), { steps: 2 });
     const [end] = wallEnds(staggered, staggered.walls[0]!);
     expect(end!.zones[0]!.joints).toEqual([20000, 45000]);
-    expect(cornerNotes([end!])[0]).toContain(
+    expect(cornerNotes([end!], formatHundredth)[0]).toContain(
       'Nearest joint 200 and 450 from the corner here, 300 and 50 on wall B',
     );
   });

@@ -40,6 +40,51 @@ describe('objects as text', () => {
     ]);
   });
 
+  it.each(['cm', 'm', 'ft-in'] as const)(
+    'is written in %s and read back to the very same numbers',
+    (units) => {
+      const odd: Wall = {
+        ...wall,
+        fittings: [
+          // 3'-11 1/8", a third of a metre, and below the datum.
+          { ...newFitting(empty, 'socket'), x: 1196.975, y: 333.3333333, width: 0.5, height: -0 + 86 },
+          {
+            ...newFitting(empty, 'light'),
+            circle: { x: -25.4, y: 1e-7, diameter: 304.8 },
+          } as (typeof wall.fittings)[0],
+        ],
+      };
+      const written = writeObjects({ ...job, units }, odd, allObjects(odd));
+      expect(written).toMatch({ cm: /In cm, /, m: /In m, /, 'ft-in': /In ft and in, / }[units]);
+      if (units === 'ft-in') expect(written).toContain(`left 3'-11 1/8"; floor 333.3333333 mm`);
+      const letter = written.replaceAll('\n', '\n> ').replaceAll('"', '”').replaceAll("'", '’');
+      for (const one of [written, ...(units === 'ft-in' ? [] : [`> ${letter}`])]) {
+        const read = readObjects(one);
+        expect(read.faults).toEqual([]);
+        expect(read.objects.map(({ object }) => object)).toEqual(
+          allObjects(odd).map((ref) => findObject(odd, ref)),
+        );
+        expect(read.objects.at(-1)!.sheet).toEqual({ width: 500, height: 500 });
+      }
+    },
+  );
+
+  it.each([
+    [`left 4'; floor 6"; width 1' 3/4"; height 1'-0"`, [1219.2, 152.4, 323.85, 304.8]],
+    [`left 4’-0”; floor 1/16"; width 10 1/2"; height 250 mm`, [1219.2, 1.5875, 266.7, 250]],
+  ])('reads feet and inches as people type them: %s', (clauses, expected) => {
+    const one = `Lodeplan objects: 1 from wall A. In ft and in, from the left and from the floor.\n- socket K1: ${clauses}`;
+    const { objects, faults } = readObjects(one);
+    expect(faults).toEqual([]);
+    const { x, y, width, height } = objects[0]!.object as Opening;
+    expect([x, y, width, height]).toEqual(expected);
+  });
+
+  it('refuses a bare figure among feet and inches, which could be either', () => {
+    const one = `Lodeplan objects: 1 from wall A. In ft and in, from the left and from the floor.\n- socket K1: left 4; floor 0; width 6"; height 6"`;
+    expect(readObjects(one).faults[0]!.text).toContain('a figure in ft and in has to follow “left”');
+  });
+
   it('is read back whole, also quoted in a letter, with other line ends and other blanks', () => {
     const expected = allObjects(wall).map((ref) => findObject(wall, ref));
     const letter = text

@@ -1,7 +1,7 @@
 import { buildUpKind } from '../../core/job/build-up-kinds';
 import type { AlternativeFigures } from '../../core/run/alternative-figures';
 import { moneyInWords } from '../../core/run/whole-money';
-import { areaFigure, massFigure, metresFigure, percentFigure } from '../look/figures';
+import { areaFigure, areaUnit, massFigure, metresFigure, percentFigure } from '../look/figures';
 
 export interface FigureRow {
   readonly label: string;
@@ -23,7 +23,7 @@ export function figureRows(
   const buildUps = [...new Set(figures.flatMap((of) => (of?.areas ?? []).map(({ buildUp }) => buildUp)))];
   return [
     ...buildUps.map((id) =>
-      row(`${buildUpKind(id).label}, m²`, ({ areas }) => {
+      row(`${buildUpKind(id).label}, ${areaUnit()}`, ({ areas }) => {
         const found = areas.find(({ buildUp }) => buildUp === id);
         return found ? areaFigure(found.area) : 'none';
       }),
@@ -39,7 +39,10 @@ export function figureRows(
     row('Price of the stock sheets without spares', ({ cost }) => moneyInWords(cost, currency)),
     row('Rack pieces used', ({ rackPieces }) => `${rackPieces}`),
     row('Offcuts to keep', ({ offcutsKept }) => `${offcutsKept.length}`),
-    row('Waste', ({ wasteArea, wasteShare }) => `${percentFigure(wasteShare)}, ${areaFigure(wasteArea)} m²`),
+    row(
+      'Waste',
+      ({ wasteArea, wasteShare }) => `${percentFigure(wasteShare)}, ${areaFigure(wasteArea)} ${areaUnit()}`,
+    ),
     row('Length to cut', ({ cutLength }) => metresFigure(cutLength)),
     row('Steel on the wall', ({ steelMass }) => (steelMass === null ? 'not known' : massFigure(steelMass))),
     row('Findings to mend', ({ toMend }) => `${toMend}`),

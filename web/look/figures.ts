@@ -12,7 +12,7 @@ import { shownUnits } from './shown-units';
 
 /*
  * Figures as the screen writes them, lengths in the job's units: with a decimal point, since "11,303" would be read as
- * thousands in an English sentence. Drawings on paper keep mm and the comma of the drawing practice.
+ * thousands in an English sentence. On paper the same units stand with the comma of the drawing practice (`core/drawings/paper-figures.ts`).
  */
 
 /** A length as it stands in a field, in mm at most two places: `1926.5`. */

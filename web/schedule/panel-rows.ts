@@ -1,4 +1,3 @@
-import { panelMeasures } from '../../core/drawings/panel-measures';
 import { panelWords } from '../../core/drawings/panel-words';
 import { boxOf, polygonArea } from '../../core/geometry/polygon';
 import type { Panel } from '../../core/panels/panel';
@@ -57,7 +56,7 @@ export function rowInWords(
   const stock = worked.job.stock.find(({ id }) => id === panel.stock);
   if (!stock) return { cutFor: '', note: '' };
   const place = { wall: wall.survey, zone: zone.area, stock };
-  const { cutFor, cutouts } = panelWords(panel, place, panelMeasures(panel, place), hundredthFigure);
+  const { cutFor, cutouts } = panelWords(panel, place, hundredthFigure);
   const notes = [...(panel.sliver ? ['sliver: narrower than the least width'] : []), ...cutouts];
   return { cutFor: withPoint(cutFor), note: withPoint(notes.join('; ')) };
 }

@@ -1,5 +1,6 @@
 import { boxOf, type Box, type Ring } from '../geometry/polygon';
-import type { Job } from '../job/schema';
+import type { Job, Wall } from '../job/schema';
+import { reservationsOf } from '../survey/ground-blanks';
 import { inch } from '../lengths';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { drawBareWall, drawOpeningsAndFittings, type ToPaper } from './client-view-wall';
@@ -11,6 +12,8 @@ import {
   zoneNotices,
   type ZoneNotice,
 } from './client-view-zones';
+import { budgetOnly } from './budget-words';
+import { reservationBlock } from './client-reservations';
 import type { Item, LodeplanDocument, Page, PaperFormat, Text, TextMeasure } from './page';
 import { cornersOf, pageSize, type PaperBox } from './paper';
 import { figureHeight, figureWidth, standingFigure } from './standing-figure';
@@ -44,19 +47,19 @@ function viewPage(
     zones.map(({ area }) => area),
     job.units,
   );
-  const foot = footer(notices, job, pageNumber, width, measure);
+  const foot = footer(notices, reservationsOf(survey.wall), job, pageNumber, width, measure);
   const room: PaperBox = {
     left: margin,
     right: width - margin,
     bottom: foot.top + 9,
-    top: height - margin - 24,
+    top: height - margin - (survey.wall.surveyed === false ? 28 : 24),
   };
   const { toPaper, mmPerPaperMm, figureFoot, floor } = placeWall(survey.outline.ring, box, room);
   const standing = drawOpeningsAndFittings(survey, toPaper);
   const obstacles = survey.keepOuts.map(({ bare }) => paperBoxOf(boxOf(bare.ring), toPaper));
   const items: Item[] = [
     { kind: 'fill', rings: [cornersOf({ left: 0, bottom: 0, right: width, top: height })], colour: 'white' },
-    ...header(survey.wall.name || `Wall ${survey.wall.id}`, job, width, height, measure),
+    ...header(survey.wall, job, width, height, measure),
     ...drawBareWall(survey, toPaper),
     ...notices.flatMap((notice) => fillZone(notice, toPaper)),
     ...standing,
@@ -97,13 +100,13 @@ function placeWall(ring: Ring, box: Box, room: PaperBox) {
   return { toPaper, mmPerPaperMm: 1 / (scale * 100), figureFoot, floor };
 }
 
-function header(wallName: string, job: Job, width: number, height: number, measure: TextMeasure): Item[] {
+function header(wall: Wall, job: Job, width: number, height: number, measure: TextMeasure): Item[] {
   const top = height - margin;
   const right = width - margin;
   const half = (width - 2 * margin) / 2;
   const title: Text = {
     kind: 'text',
-    text: wallName,
+    text: wall.name || `Wall ${wall.id}`,
     at: { x: margin, y: top - 7 },
     height: 7,
     weight: 'semi-bold',
@@ -116,10 +119,19 @@ function header(wallName: string, job: Job, width: number, height: number, measu
     height: 3.5,
     colour: 'soft',
   };
+  const budget: Text = {
+    kind: 'text',
+    text: `${budgetOnly}: this wall has not been measured on site yet.`,
+    at: { x: margin, y: top - 21.5 },
+    height: 3.5,
+    weight: 'semi-bold',
+    colour: 'red-lead',
+  };
   const aside = [job.client && `For ${job.client}`, dateText(job.date)].filter(Boolean);
   return [
     fitText(title, half * 1.3, measure),
     fitText(under, half * 1.3, measure),
+    ...(wall.surveyed === false ? [fitText(budget, half * 1.3, measure)] : []),
     ...aside.map((line, i) =>
       fitText(
         {
@@ -139,6 +151,7 @@ function header(wallName: string, job: Job, width: number, height: number, measu
 
 function footer(
   notices: readonly ZoneNotice[],
+  reservations: readonly string[],
   job: Job,
   pageNumber: { readonly number: number; readonly of: number },
   width: number,
@@ -164,7 +177,12 @@ function footer(
   );
   const bottom = 12;
   const notesTop = bottom + notes.height;
-  const legend = legendOf(notices, notesTop + 7, width, measure);
+  const reserved = reservationBlock(
+    reservations,
+    { left: margin, bottom: notesTop + 6.5, width: width - 2 * margin },
+    measure,
+  );
+  const legend = legendOf(notices, reserved.top + (reservations.length > 0 ? 4 : 0.5), width, measure);
   const items: Item[] = [
     ...notes.items.map((line): Text => ({ ...line, at: { x: line.at.x, y: line.at.y + notesTop } })),
     {
@@ -184,6 +202,7 @@ function footer(
       width: 0.18,
       colour: 'hairline',
     },
+    ...reserved.items,
     ...legend.items,
   ];
   return { items, top: legend.top };

@@ -1,5 +1,6 @@
 import type { LengthUnits } from '../lengths';
 import type { Mm } from '../units';
+import { sampleWidth, type KeyEntry } from './drawing-key';
 import type { Item, Text, TextMeasure } from './page';
 import type { Scale } from './paper';
 import { scaleBar, scaleBarHeight } from './scale-bar';
@@ -16,6 +17,7 @@ export interface NotesContent {
   readonly units: LengthUnits;
   readonly notes: readonly string[];
   readonly cautions: readonly string[];
+  readonly key?: readonly KeyEntry[];
 }
 
 const textHeight = 2.5;
@@ -32,6 +34,7 @@ export function notesBlock(content: NotesContent, width: Mm, measure: TextMeasur
   const wide = twoColumns ? width - betweenColumns - column : width;
   const reading = stacked([
     ...(content.scale ? [scaleBarBlock(content.scale, content.units, column, measure)] : []),
+    ...(content.key ?? []).map((entry) => keyRow(entry, column, measure)),
     ...content.notes.map((note, i) => paragraph(note, column, i === 0 ? 'semi-bold' : 'regular', measure)),
   ]);
   const warning = stacked(
@@ -52,6 +55,18 @@ function scaleBarBlock(scale: Scale, units: LengthUnits, width: Mm, measure: Tex
   return {
     height: scaleBarHeight,
     at: (left, top) => scaleBar(scale, units, { left, top, width: Math.min(width, 110) }, measure),
+  };
+}
+
+function keyRow({ words, sample }: KeyEntry, width: Mm, measure: TextMeasure): Block {
+  const indent = sampleWidth + 2.5;
+  const text = paragraph(words, width - indent, 'regular', measure);
+  return {
+    height: text.height + 0.6,
+    at: (left, top) => [
+      ...sample({ left, right: left + sampleWidth, top, bottom: top - textHeight }),
+      ...text.at(left + indent, top),
+    ],
   };
 }
 

@@ -2,6 +2,7 @@ import type { Ring } from '../geometry/polygon';
 import type { WorkedWall } from '../worked-out';
 import { battenLines, labelBattens } from './batten-lines';
 import { labelFitting, labelOpening, labelWallArcs, labelZone } from './elevation-labels';
+import { fixingMarks, labelFixingPoints } from './fixing-marks';
 import { fittingSymbol } from './fitting-symbols';
 import { hatch } from './hatch';
 import { keepOffLine, type LabelRoom } from './label-room';
@@ -70,7 +71,7 @@ export function drawElevation(
   );
 
   keepClear(room, [wallLine, ...zoneLines, ...panelLines], fittings, view);
-  const lines = brief ? [] : surveyLines(survey, view);
+  const lines = brief ? [] : [...surveyLines(survey, view), ...fixingMarks(survey, view)];
   for (const { points, closed: isClosed } of lines) keepOffLine(room, points, isClosed ?? false);
   for (const { points } of battens) keepOffLine(room, points, false);
   const symbols = openings.flatMap(({ opening, keepOut }) => openingSymbol(opening, keepOut, view));
@@ -81,6 +82,7 @@ export function drawElevation(
     ...(brief ? [] : fittings.flatMap(({ fitting, keepOut }) => labelFitting(fitting, keepOut, view, room))),
     ...visibleZones.flatMap((zone) => labelZone(zone, survey.outline, view, room, brief)),
     ...(brief ? [] : labelSurveyLines(survey, view, room)),
+    ...(brief ? [] : labelFixingPoints(survey, view, room)),
     ...(brief ? [] : visibleZones.flatMap((zone) => labelBattens(zone, view, room))),
     ...(brief ? [] : labelWallArcs(survey.outline, view, room)),
   ];

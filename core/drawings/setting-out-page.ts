@@ -38,10 +38,11 @@ const mostShift: Mm = 16;
 /** What goes to the tables first is named first. */
 const stages: readonly (readonly StopClass[])[] = [
   [],
-  ['fitting'],
-  ['fitting', 'panel'],
-  ['fitting', 'panel', 'opening'],
-  ['fitting', 'panel', 'opening', 'zone'],
+  ['fixing'],
+  ['fixing', 'fitting'],
+  ['fixing', 'fitting', 'panel'],
+  ['fixing', 'fitting', 'panel', 'opening'],
+  ['fixing', 'fitting', 'panel', 'opening', 'zone'],
 ];
 
 /**
@@ -69,6 +70,7 @@ export function elevationPage(
   const rise = onPaper((part.shown.top - part.shown.bottom) / 100, scale);
   const allX = wallStops(stops, 'x', part.shown);
   const allY = wallStops(stops, 'y', part.shown);
+  const classes = new Set([...allX, ...allY].flatMap((stop) => stop.classes));
   for (const stageY of stages) {
     const sideStops = paperStops(allY, stageY, write);
     const sideDepth = depthOfRunningDimension(sideStops, height, measure);
@@ -95,7 +97,7 @@ export function elevationPage(
       const room = { from: left - 4, to: space.right };
       const foot = drawLine('foot', toLine, allX, stageX, view, room, height, measure);
       if (!foot || (stageX !== stages.at(-1) && foot.largestShift > mostShift)) continue;
-      const leftOut = [...new Set([...stageX, ...stageY])];
+      const leftOut = [...new Set([...stageX, ...stageY])].filter((one) => classes.has(one));
       return compose(wall, part, view, { foot, side }, leftOut, space, height, measure, folds);
     }
   }

@@ -1,14 +1,16 @@
 import { boxOfOutline, cornersOf } from '../geometry/arc';
 import type { Outline } from '../geometry/outline';
 import { boxOf, type Box, type Point, type Ring } from '../geometry/polygon';
+import type { FixingPoint } from '../job/ground-schema';
 import type { SurveyLine } from '../job/schema';
+import { boxOfFixingPoint, middleOfFixingPoint } from './fixing-marks';
 import type { Panel } from '../panels/panel';
 import type { KeepOut } from '../survey/surveyed-wall';
 import { toHundredth, type Hundredth } from '../units';
 import type { WorkedWall } from '../worked-out';
 
 /** What a running dimension may leave to a table, the first to go named last. */
-export type StopClass = 'wall' | 'zone' | 'opening' | 'panel' | 'fitting';
+export type StopClass = 'wall' | 'zone' | 'opening' | 'panel' | 'fitting' | 'fixing';
 
 /** A place to be dimensioned along one axis, hundredths, wall frame. */
 export interface WallStop {
@@ -37,6 +39,7 @@ export function objectStops({ survey, zones }: WorkedWall): ObjectStops {
       withExtent(boxOf(keepOut.bare.ring), keepOutStops(keepOut, axis)),
     ),
     ...(survey.wall.lines ?? []).flatMap((line) => lineStops(line, axis)),
+    ...(survey.wall.fixingPoints ?? []).flatMap((point) => fixingStops(point, axis)),
     ...zones.flatMap(({ area }) =>
       withExtent(area.box, outlineStops(area.shape, axis, 'zone', area.zone.id)),
     ),
@@ -75,6 +78,15 @@ function lineStops({ id, from, to }: SurveyLine, axis: Axis): ObjectStop[] {
     boxOf(ends),
     ends.map((end) => stopAt(end, axis, 'opening', id)),
   );
+}
+
+/** A drilling is set out by its middle both ways, a stud by its middle along the foot; a pattress is in the table. */
+function fixingStops(point: FixingPoint, axis: Axis): ObjectStop[] {
+  if (point.kind === 'pattress' || (point.kind === 'stud' && axis === 'y')) return [];
+  const box = boxOfFixingPoint(point);
+  const middle = middleOfFixingPoint(point);
+  const from = point.kind === 'stud' ? { ...middle, y: box.bottom } : middle;
+  return withExtent(box, [stopAt(from, axis, 'fixing', point.id)]);
 }
 
 /** Ends of a round thing are of no use to a fitter: its centre is. */

@@ -4,6 +4,8 @@ import { cornersOf } from '../geometry/arc';
 import type { KeepOut } from '../survey/surveyed-wall';
 import { toHundredth } from '../units';
 import type { WorkedOut, WorkedWall } from '../worked-out';
+import { fixingSchedule } from './fixing-table';
+import { groundSchedule } from './ground-table';
 import type { Schedule } from './deal-tables';
 import type { FittedColumn, FlowRow } from './flow-table';
 import { panelWords } from './panel-words';
@@ -22,6 +24,8 @@ export function wallSchedules(worked: WorkedOut, wall: WorkedWall, figures: Pape
   return [
     cornerSchedule(wall, figures),
     objectSchedule(wall, figures),
+    fixingSchedule(wall, figures),
+    groundSchedule(wall.survey.wall, figures),
     zoneSchedule(wall, figures),
     panelSchedule(worked, wall, figures),
   ].filter(({ rows }) => rows.length > 0);

@@ -2,6 +2,8 @@ import { boxOfOutline } from '../geometry/arc';
 import type { Box } from '../geometry/polygon';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { checkOnSite, doNotScale } from './cautions';
+import { budgetField } from './budget-words';
+import { drawingKey } from './drawing-key';
 import { dealTables } from './deal-tables';
 import { keyPlan } from './key-plan';
 import type { Item, LodeplanDocument, Page, TextHeight, TextMeasure } from './page';
@@ -127,9 +129,9 @@ function isComplete({ leftOut, unmarked }: ElevationPage): boolean {
   return leftOut.length === 0 && unmarked.length === 0;
 }
 
-/** Figures of fittings may go to the table; panel lines and marks must be on the drawing. */
+/** Figures of fittings and fixing points may go to the table; panel lines and marks must be on the drawing. */
 function isLegible({ leftOut, unmarked }: ElevationPage): boolean {
-  return leftOut.every((one) => one === 'fitting') && unmarked.length === 0;
+  return leftOut.every((one) => one === 'fitting' || one === 'fixing') && unmarked.length === 0;
 }
 
 function overSeveralPages(draft: Draft): Drawn {
@@ -192,6 +194,7 @@ function toDraftPage(
     opening: 'openings',
     panel: 'panel lines',
     fitting: 'fittings',
+    fixing: 'fixing points',
   };
   const inTables = leftOut.map((one) => words[one]);
   return {
@@ -252,5 +255,7 @@ function sheetInfo(
         ]
       : [checkOnSite, 'Measured from the datum to the lower left corner of each piece, seen square-on.'],
     cautions: drawing ? cautionsFor(wall) : [],
+    ...(drawing && { key: drawingKey(wall.survey) }),
+    ...budgetField([wall.survey.wall]),
   };
 }

@@ -6,6 +6,7 @@ import { notesBlock, type Block } from './notes-block';
 import type { Item, Page, Stroke, Text, TextMeasure } from './page';
 import { cornersOf, drawingSpace, pageSize, scaleDesignation, type PaperBox, type Scale } from './paper';
 import { paperFigures } from './paper-figures';
+import type { KeyEntry } from './drawing-key';
 import { fitText } from './text';
 
 /** What frame, title block and notes of one page say. An empty field is printed as a ruled blank. */
@@ -31,6 +32,10 @@ export interface SheetInfo extends Pick<Page, 'format' | 'landscape'> {
   /** Sentences on how to read the page, and cautions; either may be empty. */
   readonly notes: readonly string[];
   readonly cautions: readonly string[];
+  /** Signs of the drawing, explained. */
+  readonly key?: readonly KeyEntry[];
+  /** What must be known of all that the page says: `Budget until surveyed`. */
+  readonly status?: string;
 }
 
 /** Width of the title block, ISO 7200:2004. */
@@ -179,6 +184,18 @@ function titleFields(info: SheetInfo, box: PaperBox, measure: TextMeasure): Item
   const ownerWidth = 50;
   const left = box.left + ownerWidth;
   const room = box.right - left - 2 * padding;
+  const status: Text = {
+    kind: 'text',
+    text: info.status ?? '',
+    at: { x: box.right - padding, y: box.top - 17 },
+    height: 3.5,
+    weight: 'semi-bold',
+    anchor: 'end',
+    colour: 'red-lead',
+  };
+  // What must be known goes first: the job's name gives way to it.
+  const stated = fitText(status, room * 0.6, measure);
+  const besideStatus = info.status ? measure(stated.text, stated.height, stated) + 4 : 0;
   const title: Text = {
     kind: 'text',
     text: info.title,
@@ -204,7 +221,8 @@ function titleFields(info: SheetInfo, box: PaperBox, measure: TextMeasure): Item
       measure,
     ),
     fitText(title, room, measure),
-    ...(info.supplementaryTitle ? [fitText(supplement, room, measure)] : []),
+    ...(info.supplementaryTitle ? [fitText(supplement, room - besideStatus, measure)] : []),
+    ...(info.status ? [stated] : []),
   ];
 }
 

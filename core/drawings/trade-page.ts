@@ -1,4 +1,5 @@
 import type { Job } from '../job/schema';
+import { budgetField } from './budget-words';
 import type { Item, Page, TextMeasure } from './page';
 import type { PaperBox } from './paper';
 import { fieldsOfJob, frameAndTitleBlock } from './title-block';
@@ -25,6 +26,7 @@ export function tradePage(
   scaleText?: string,
 ): { items: Item[]; space: PaperBox } {
   const { job, title, documentType, notes, cautions } = document;
+  const steelWalls = job.walls.filter(({ zones }) => zones.some(({ layout }) => layout));
   return frameAndTitleBlock(
     {
       ...fieldsOfJob(job),
@@ -38,6 +40,7 @@ export function tradePage(
       sheets,
       notes: sheet === 1 ? notes : [],
       cautions: sheet === 1 ? cautions : [],
+      ...budgetField(steelWalls),
     },
     measure,
   );

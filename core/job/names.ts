@@ -1,3 +1,4 @@
+import type { FixingPoint } from './ground-schema';
 import type { Fitting, Opening, Wall, Zone } from './schema';
 
 /** `wall A (Proofing wall)` */
@@ -13,6 +14,18 @@ export function nameOfZone({ id, name }: Zone): string {
 /** `socket K4 (Light table)`; what is of no kind of its own is called by the list it stands in. */
 export function nameOfPlaced({ kind, id, name }: Opening | Fitting, list: 'opening' | 'fitting'): string {
   return withName(`${kind === 'free' ? list : kind.replaceAll('-', ' ')} ${id}`, name);
+}
+
+/** What is called a hole in the file is called a drilling: a hole is what a zone or a panel has. */
+export const fixingPointNames: Readonly<Record<FixingPoint['kind'], string>> = {
+  stud: 'stud',
+  pattress: 'pattress',
+  hole: 'drilling',
+};
+
+/** `drilling X1 (shelf)` */
+export function nameOfFixingPoint({ kind, id, name }: FixingPoint): string {
+  return withName(`${fixingPointNames[kind]} ${id}`, name);
 }
 
 export function sentence(words: string): string {

@@ -75,7 +75,7 @@ export const surveyTools: readonly ToolChoice[] = [
   { label: 'Free fitting', keys: 'P F', tool: { kind: 'corners', of: 'fitting' } },
   { label: 'Stud', keys: 'P M', tool: { kind: 'mark', what: 'stud' } },
   { label: 'Pattress', keys: 'P E', tool: { kind: 'mark', what: 'pattress' } },
-  { label: 'Hole', keys: 'P X', tool: { kind: 'mark', what: 'hole' } },
+  { label: 'Drilling', keys: 'P X', tool: { kind: 'mark', what: 'hole' } },
   { label: 'Outline', keys: 'P U', tool: { kind: 'corners', of: 'outline' } },
   { label: 'Arc of an edge', keys: 'P Y', tool: { kind: 'bend' } },
 ];

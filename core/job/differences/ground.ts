@@ -1,5 +1,5 @@
 import type { FixingPoint, Ground } from '../ground-schema';
-import { nameOfWall, sentence } from '../names';
+import { fixingPointNames, nameOfFixingPoint, nameOfWall, sentence } from '../names';
 import type { Wall } from '../schema';
 import type { MmBox } from '../shape';
 import {
@@ -17,7 +17,7 @@ import { matchLists } from './match';
 import { listDifferences, pointInWords } from './objects';
 import { boxDifferences } from './place';
 
-const spelt = (value: unknown) => String(value).replaceAll('-', ' ');
+export const spelt = (value: unknown) => String(value).replaceAll('-', ' ');
 const absent = 'not recorded';
 
 const groundWords: FieldList = {
@@ -34,7 +34,10 @@ const groundWords: FieldList = {
   fire: { label: 'reaction to fire', say: String, absent },
 };
 
-const fixingPointWords: FieldList = { name: { label: 'name' }, kind: { label: 'kind', say: String } };
+const fixingPointWords: FieldList = {
+  name: { label: 'name' },
+  kind: { label: 'kind', say: (kind) => fixingPointNames[kind as FixingPoint['kind']] },
+};
 
 /** The state of the wall as it was found. */
 export function groundDifferences(before: Wall, after: Wall): Difference[] {
@@ -47,16 +50,23 @@ export function groundDifferences(before: Wall, after: Wall): Difference[] {
   }));
 }
 
-/** Studs, pattresses and holes that something may be screwed through. */
+/** Studs, pattresses and drillings that something may be screwed through. */
 export function fixingPointDifferences(before: Wall, after: Wall): Difference[] {
   const matched = matchLists(before.fixingPoints ?? [], after.fixingPoints ?? [], (a, b) =>
     a.kind === b.kind && isSame(boxOf(a), boxOf(b), sameLength) ? 0 : undefined,
   );
-  const name = ({ kind, id, name: called }: FixingPoint) => `${kind} ${id}${called ? ` (${called})` : ''}`;
-  return listDifferences(matched, 'fixing-point', after.id, name, boxOf, sizeInWords, (was, is) => [
-    ...placeDifferences(was, is),
-    ...fieldDifferences(was, is, fixingPointWords, ['id', 'x', 'y', 'width', 'height']),
-  ]);
+  return listDifferences(
+    matched,
+    'fixing-point',
+    after.id,
+    nameOfFixingPoint,
+    boxOf,
+    sizeInWords,
+    (was, is) => [
+      ...placeDifferences(was, is),
+      ...fieldDifferences(was, is, fixingPointWords, ['id', 'x', 'y', 'width', 'height']),
+    ],
+  );
 }
 
 function placeDifferences(was: FixingPoint, is: FixingPoint): Says[] {
@@ -82,12 +92,12 @@ function sizeInWords(point: FixingPoint): string {
   return `${figure(width)} × ${figure(height)} mm at ${pointInWords([x, y])}`;
 }
 
-function moistureInWords(of: unknown): string {
+export function moistureInWords(of: unknown): string {
   const { value, unit, method } = of as NonNullable<Ground['moisture']>;
   return `${figure(value)} ${unit}${method ? ` (${method})` : ''}`;
 }
 
-function adhesionInWords(of: unknown): string {
+export function adhesionInWords(of: unknown): string {
   const { test, result } = of as NonNullable<Ground['adhesion']>;
   return `${figure(result)}${test.startsWith('ISO 4624') || test.startsWith('EN') ? ' N/mm²' : ''} by ${test}`;
 }

@@ -92,7 +92,7 @@ describe('jobDifferences, what a survey records', () => {
     ],
     ['a stud', job, on({ fixingPoints: [stud] }), ['Stud U1 is new: 50 × 2600 mm at (600, 0).']],
     [
-      'a stud and a hole elsewhere',
+      'a stud and a drilling elsewhere',
       on({ fixingPoints: [stud, hole] }),
       on({
         fixingPoints: [
@@ -102,8 +102,8 @@ describe('jobDifferences, what a survey records', () => {
       }),
       [
         'Stud U1 moved 25 mm right.',
-        'Hole X1 moved 20 mm down.',
-        'Hole X1 has a diameter of 10 mm instead of 8 mm.',
+        'Drilling X1 moved 20 mm down.',
+        'Drilling X1 has a diameter of 10 mm instead of 8 mm.',
       ],
     ],
     ['a corner', job, on({ corner: corner() }), ['Wall A meets wall B at an internal corner of 90° now.']],

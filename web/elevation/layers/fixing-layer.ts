@@ -2,7 +2,7 @@ import type { FixingPoint } from '../../../core/job/ground-schema';
 import { toHundredth } from '../../../core/units';
 import { acrossOf, condensed, downOf, inks, strokeLine, type Pen } from './pen';
 
-/** Fixing points: studs and pattresses as dash-dotted boxes with a cross on their middle, holes as a circle with one. */
+/** Fixing points: studs and pattresses as dash-dotted boxes with a cross on their middle, drillings as a circle with one. */
 export function paintFixingPoints(pen: Pen, points: readonly FixingPoint[]): void {
   const { context, frame } = pen;
   for (const { id, kind, x, y, width, height = width } of points) {

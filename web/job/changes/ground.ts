@@ -7,6 +7,7 @@ import {
   removeFixingPoint,
 } from '../../../core/job/ground';
 import type { FixingPoint, Ground } from '../../../core/job/ground-schema';
+import { fixingPointNames } from '../../../core/job/names';
 import type { Wall } from '../../../core/job/schema';
 import type { MmPoint } from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
@@ -33,12 +34,6 @@ export function setSurveyed(wallId: string, patch: Pick<Wall, 'surveyed' | 'surv
       }),
   } satisfies NamedChange;
 }
-
-export const fixingPointNames: Readonly<Record<FixingPoint['kind'], string>> = {
-  stud: 'stud',
-  pattress: 'pattress',
-  hole: 'hole',
-};
 
 export function putInFixingPoint(wall: Wall, kind: FixingPoint['kind'], at?: MmPoint): NamedChange {
   const point = newFixingPoint(wall, kind, at);

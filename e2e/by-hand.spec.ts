@@ -56,7 +56,7 @@ test('the start is dragged with its figures beside the best ones, nudged, typed 
 test('a joint stays with the edge of a door, and is lost with it', async ({ page }) => {
   await zoneWithDoor(page);
   await leaf(page);
-  await strip(page).getByRole('button', { name: 'Upright joint here' }).click();
+  await strip(page).getByRole('button', { name: 'Upright joint' }).click();
   await clickWall(page, 1702, 2200);
   const joint = row(page, /joint on a line H1/);
   await expect(joint).toContainText('as chosen', { timeout: 30_000 });
@@ -122,7 +122,7 @@ test('no joint lies where none may, a panel stays whole, and both can be let go 
 }) => {
   await zoneWithDoor(page);
   await leaf(page);
-  await strip(page).getByRole('button', { name: 'No joints here' }).click();
+  await strip(page).getByRole('button', { name: 'No joints' }).click();
   await dragWall(page, [3000, 700], [3300, 900]);
   await expect(row(page, /no joints here H1/)).toContainText('as chosen', { timeout: 30_000 });
   await page.keyboard.press('h');
@@ -140,4 +140,95 @@ test('no joint lies where none may, a panel stays whole, and both can be let go 
   await goTo(page, 'Panels');
   await leaf(page);
   await expect(row(page, /no joints here H1/)).toContainText('as chosen', { timeout: 30_000 });
+});
+
+/** Where the sign of a choice lies on the page, px. */
+async function sign(page: Page, id: string): Promise<{ x: number; y: number }> {
+  const box = (await elevation(page).boundingBox())!;
+  const at = new RegExp(`${id} at ([-\\d.]+), ([-\\d.]+)`).exec(
+    (await elevation(page).getAttribute('data-signs')) ?? '',
+  );
+  if (!at) throw new Error(`${id} has no sign on the drawing.`);
+  return { x: box.x + Number(at[1]), y: box.y + Number(at[2]) };
+}
+
+test('a sign is chosen on the drawing and its row follows, and the other way round', async ({ page }) => {
+  await zoneWithDoor(page);
+  await strip(page).getByRole('button', { name: 'Upright joint' }).click();
+  await clickWall(page, 1002, 2200);
+  await strip(page).getByRole('button', { name: 'No joints' }).click();
+  await dragWall(page, [3000, 700], [3300, 900]);
+  await waitForPlan(page);
+
+  const at = await sign(page, 'H2');
+  await page.mouse.click(at.x, at.y);
+  await expect(row(page, /no joints here H2/)).toHaveAttribute('aria-current', 'true');
+  await expect(page.getByRole('group', { name: 'Chosen by hand: no joints here H2' })).toBeVisible();
+
+  await page.getByRole('button', { name: 'Select joint on a line H1 of zone Z1' }).click();
+  await expect(row(page, /joint on a line H1/)).toHaveAttribute('aria-current', 'true');
+  await expect(page.getByRole('group', { name: 'Chosen by hand: joint on a line H1' })).toBeVisible();
+  await expect(page.getByTestId('choice-figures')).toContainText(
+    /\d+ stock sheets?, \d+ cut, .*;\s+best without it: \d+, \d+, \d+/,
+    { timeout: 60_000 },
+  );
+});
+
+test('a joint is dragged by its sign as one change, put back by Escape, nudged and let go', async ({
+  page,
+}) => {
+  await zoneWithDoor(page);
+  await strip(page).getByRole('button', { name: 'Upright joint' }).click();
+  await clickWall(page, 1002, 2200);
+  await leaf(page);
+  const left = page.getByLabel('H1, from left, millimetres');
+  const before = Number(await left.inputValue());
+  await waitForPlan(page);
+
+  const drag = async (release: () => Promise<void>) => {
+    const at = await sign(page, 'H1');
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    await page.mouse.move(at.x + 20, at.y + 10, { steps: 4 });
+    await page.mouse.move(at.x + 40, at.y + 10, { steps: 4 });
+    await expect(left).not.toHaveValue(String(before));
+    await release();
+  };
+  await drag(() => page.keyboard.press('Escape'));
+  await page.mouse.up();
+  await expect(left).toHaveValue(String(before));
+
+  await drag(async () => {
+    await expect(page.getByTestId('choice-figures')).toContainText('best without it', { timeout: 60_000 });
+    await page.mouse.up();
+  });
+  const dragged = Number(await left.inputValue());
+  expect(dragged).toBeGreaterThan(before + 50);
+  await expect(row(page, /joint on a line H1/)).toContainText('as chosen', { timeout: 30_000 });
+
+  await elevation(page).focus();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Shift+ArrowLeft');
+  await expect(left).toHaveValue(String(dragged - 9));
+  for (let n = 0; n < 3; n++) await page.keyboard.press('Control+z');
+  await expect(left).toHaveValue(String(before));
+
+  await page.keyboard.press('Delete');
+  await expect(row(page, /joint on a line H1/)).toHaveCount(0);
+});
+
+test('a panel is left out, and the setting-out sheet says so', async ({ page }) => {
+  await zoneWithDoor(page);
+  const rows = page.locator('tr.panel');
+  const before = await rows.count();
+  await clickWall(page, 3300, 1000);
+  const panel = page.getByRole('group', { name: /^Panel A-Z1-\d+, by hand/ });
+  await panel.getByRole('button', { name: 'Leave out' }).click();
+  await expect(rows).toHaveCount(before - 1);
+  await leaf(page);
+  await expect(row(page, /no panel H1/)).toContainText('as chosen', { timeout: 30_000 });
+  await page.screenshot({ path: 'test-results/by-hand-left-out.png' });
+
+  await goTo(page, 'Drawings');
+  await expect(page.getByText('no panel', { exact: true }).first()).toBeAttached({ timeout: 60_000 });
 });

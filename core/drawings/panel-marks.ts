@@ -81,14 +81,28 @@ const inset = 1.3;
 const step = 2;
 
 function* candidatesFor(panel: Panel, view: View, room: LabelRoom, height: TextHeight): Generator<Text> {
-  const box = overlap(paperBox(view, boxOf(panel.outline.outer)), room.bounds);
   const heights = height === 2.5 ? ([2.5] as const) : ([height, 2.5] as const);
-  for (const h of heights) {
-    const base = baseOf(panel, h);
-    const width = room.measure(base.text, h, base);
-    for (const at of gridPlaces(box, width, h)) yield { ...base, at };
-    for (const { x, y } of gridPlaces(box, h, width)) yield { ...base, turned: 90, at: { x: x + h, y } };
+  for (const h of heights) yield* placesIn(panel.outline, baseOf(panel, h), view, room);
+}
+
+function* placesIn(outline: Polygon, base: Omit<Text, 'at'>, view: View, room: LabelRoom): Generator<Text> {
+  const box = overlap(paperBox(view, boxOf(outline.outer)), room.bounds);
+  const { height } = base;
+  const width = room.measure(base.text, height, base);
+  for (const at of gridPlaces(box, width, height)) yield { ...base, at };
+  for (const { x, y } of gridPlaces(box, height, width)) {
+    yield { ...base, turned: 90, at: { x: x + height, y } };
   }
+}
+
+/** A text within a place of the wall, else beside it with a leader; [] where there is room for neither. */
+export function labelPlace(outline: Polygon, base: Omit<Text, 'at'>, view: View, room: LabelRoom): Item[] {
+  if (!isMostlyShown(outline, view)) return [];
+  const inside = placeFirst(room, placesIn(outline, base, view, room), insideOf(outline, view));
+  if (inside) return [inside];
+  const target = widestPlace(outline, view, room.bounds);
+  const aside = placeWithLeader(room, { ...base, at: target }, target);
+  return aside ? [...aside.leader, aside.text] : [];
 }
 
 /** Lower left corners for a label, row by row from the lower left. */

@@ -9,6 +9,7 @@ import { keepOffLine, type LabelRoom } from './label-room';
 import { openingSymbol } from './opening-symbols';
 import type { Circle, Fill, Item, PaperPoint, Stroke } from './page';
 import type { PaperBox } from './paper';
+import { labelLeftOut, leftOutLines } from './left-out';
 import { markPanels } from './panel-marks';
 import { coverRing } from './ring-places';
 import { labelSurveyLines, surveyLines } from './survey-lines';
@@ -61,6 +62,7 @@ export function drawElevation(
   const panelLines = panels.flatMap(({ outline }) =>
     [outline.outer, ...outline.holes].map((ring) => redLead(paperRing(view, ring), 0.25)),
   );
+  const leftOut = visibleZones.flatMap((zone) => leftOutLines(zone, view));
   const battens = brief ? [] : visibleZones.flatMap((zone) => battenLines(zone, view));
   const cut = panels.filter(({ full }) => !full);
   const hatching = cut.flatMap(({ outline }) =>
@@ -70,7 +72,7 @@ export function drawElevation(
     ),
   );
 
-  keepClear(room, [wallLine, ...zoneLines, ...panelLines], fittings, view);
+  keepClear(room, [wallLine, ...zoneLines, ...panelLines, ...leftOut], fittings, view);
   const lines = brief ? [] : [...surveyLines(survey, view), ...fixingMarks(survey, view)];
   for (const { points, closed: isClosed } of lines) keepOffLine(room, points, isClosed ?? false);
   for (const { points } of battens) keepOffLine(room, points, false);
@@ -86,12 +88,14 @@ export function drawElevation(
     ...(brief ? [] : visibleZones.flatMap((zone) => labelBattens(zone, view, room))),
     ...(brief ? [] : labelWallArcs(survey.outline, view, room)),
   ];
+  const without = brief ? [] : visibleZones.flatMap((zone) => labelLeftOut(zone, view, room));
   const marked = brief ? { items: [], unmarked: [] } : markPanels(panels, view, room);
 
   const drawing: Item[] = [
     ...hatching,
     ...lines,
     ...panelLines,
+    ...leftOut,
     ...zoneLines,
     ...battens,
     ...symbols,
@@ -102,7 +106,7 @@ export function drawElevation(
   const broken = [...extensionLines, ...inPart].flatMap((item): Item[] =>
     item.kind === 'stroke' ? breakStrokes([item], room.textBoxes) : [item],
   );
-  return { items: [...broken, ...names, ...marked.items], unmarked: marked.unmarked };
+  return { items: [...broken, ...names, ...without, ...marked.items], unmarked: marked.unmarked };
 }
 
 function zoneOutline({ area, layout }: WorkedWall['zones'][number], view: View): Stroke[] {

@@ -9,6 +9,7 @@ import { measureFirst } from './panel-words';
 export function readingNote(wall: WorkedWall, { length, units }: PaperFigures): string {
   const steel = wall.zones.some(({ layout }) => layout !== null);
   const closing = wall.zones.some(({ layout }) => layout?.panels.some((panel) => panel.closing));
+  const isLeftOut = wall.zones.some(({ layout }) => layout?.leftOut);
   return [
     ...(wall.survey.wall.surveyed === false ? ['Budget only: subject to survey.'] : []),
     `Seen square-on. ${datumNote(wall, length)}`,
@@ -18,6 +19,7 @@ export function readingNote(wall: WorkedWall, { length, units }: PaperFigures): 
           `Red lead: steel and its panel lines; hatched: cut panels. Full marks begin with ${wall.survey.wall.id} and the zone.`,
         ]
       : []),
+    ...(isLeftOut ? ['Dashed: no panel is fixed there.'] : []),
     ...(closing ? [`${closingSign}: closing panel, ${measureFirst}, fix last.`] : []),
     ...creepNotes(wall, length),
   ].join(' ');

@@ -23,14 +23,21 @@ export function checkByHand(job: Job): Finding[] {
 }
 
 /** What a choice of a known kind lacks, in words; null if nothing. */
-function lackOf({ kind, direction, at, with: other, left, right, bottom, top }: HandChoice): string | null {
+function lackOf(choice: HandChoice): string | null {
+  const { kind, direction, at, with: other, stock, left, right, bottom, top } = choice;
   const is = `is ${shown(kind)}`;
   switch (kind) {
     case 'joint-on-line':
     case 'split':
       if (!at) return `${is} and has no "at"; give a point that it goes through.`;
       return direction ? null : `${is} and has no "direction"; give "upright" or "level".`;
+    case 'other-stock':
+      if (!at) return `${is} and has no "at"; give a point of the panel.`;
+      return stock
+        ? null
+        : `${is} and has no "stock"; give the id of the stock sheet that the panel is cut from.`;
     case 'whole-panel':
+    case 'no-panel':
       return at ? null : `${is} and has no "at"; give a point of the panel.`;
     case 'join':
       return at && other ? null : `${is}; give a point of either panel as "at" and "with".`;

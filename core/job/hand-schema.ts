@@ -26,7 +26,15 @@ export const handPlace = v.pipe(
 
 export const handPoint = namedFields({ x: handPlace, y: handPlace });
 
-export const handKinds = ['joint-on-line', 'no-joints', 'whole-panel', 'split', 'join'] as const;
+export const handKinds = [
+  'joint-on-line',
+  'no-joints',
+  'whole-panel',
+  'split',
+  'join',
+  'no-panel',
+  'other-stock',
+] as const;
 
 export const handChoice = v.pipe(
   namedFields({
@@ -45,6 +53,9 @@ export const handChoice = v.pipe(
     ),
     with: v.optional(
       v.pipe(handPoint, v.description('A point of the panel that the one at `at` is joined with.')),
+    ),
+    stock: v.optional(
+      v.pipe(identifier, v.description('Of other-stock: the stock sheet that the panel is cut from.')),
     ),
     left: v.optional(handPlace),
     right: v.optional(handPlace),

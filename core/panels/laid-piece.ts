@@ -9,6 +9,8 @@ export interface LaidPiece extends Piece {
   readonly stock: StockSheet;
   /** Split or joined by hand: its sides need not be those of its cell. */
   readonly byHand?: boolean;
+  /** Its stock sheet was chosen by hand, and no other will do. */
+  readonly fromStock?: boolean;
 }
 
 /** Whether a piece comes out of a stock sheet, either way round: its bounding rectangle does. */
@@ -26,6 +28,11 @@ export function isWholeStock(piece: Polygon, stock: StockSheet): boolean {
   const isBox = piece.outer.every(({ x, y }) => (x === left || x === right) && (y === bottom || y === top));
   const { width: across, height: up } = usableSize(stock);
   return isBox && ((width === across && height === up) || (height === across && width === up));
+}
+
+/** Whether two stock sheets are of one steel, so that their panels can lie side by side. */
+export function isAlike(one: StockSheet, other: StockSheet): boolean {
+  return one.thickness === other.thickness && one.coating === other.coating && one.hasFace === other.hasFace;
 }
 
 /** In the order in which a fitter reads a wall: courses from below, each from left to right, then from below. */

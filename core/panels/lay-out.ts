@@ -12,7 +12,7 @@ import type { HandWish } from './by-hand/hand-wishes';
 import { rulesForJoints } from './by-hand/joint-rules';
 import { patternOf } from './grid';
 import { jointClearance } from './joint-clearance';
-import { isWholeStock, inReadingOrder } from './laid-piece';
+import { inReadingOrder, isAlike, isWholeStock } from './laid-piece';
 import {
   isRedivided,
   layFormatInSteps,
@@ -88,7 +88,7 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
   const leastWidth = toHundredth(layout.leastWidth);
   const divided = yield* divideZone(request, layout, stock, pace);
   const gap = toHundredth(layout.jointGap);
-  const changed = changeByHand(divided.parts.map(piecesOfPart), wishes, area.area, gap);
+  const changed = changeByHand(divided.parts.map(piecesOfPart), wishes, area.area, gap, request.stock);
   const pieces = changed.parts.flatMap(inReadingOrder);
   const marks = markPanels(
     wallId,
@@ -108,6 +108,7 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
     panels.push({
       mark: marks[i]!,
       stock: piece.stock.id,
+      ...(piece.fromStock && { fromStock: true }),
       full: isWholeStock(polygon, piece.stock),
       sliver: place !== null,
       outline: polygon,
@@ -134,6 +135,9 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
     fixing: plan.fixing,
     creep: plan.creep,
     ...(byHand.length > 0 && { byHand }),
+    ...(changed.leftOut.length > 0 && {
+      leftOut: changed.leftOut.map(({ id, piece }) => ({ id, outline: piece.polygon })),
+    }),
     considered: from.considered,
     ...(from.chosen && { chosen: from.chosen }),
     runnersUp: from.runnersUp,
@@ -144,6 +148,7 @@ export function* layOutZoneInSteps(request: LayoutRequest): Steps<ZoneLayout> {
         area,
         stock,
         panels,
+        isLeftOut: changed.leftOut.length > 0,
         narrow,
         capped: from.capped,
         changes,
@@ -202,10 +207,8 @@ function formatsToMix(
   stock: StockSheet,
   known: readonly StockSheet[],
 ): StockSheet[] {
-  const isAlike = (other: StockSheet) =>
-    other.thickness === stock.thickness && other.coating === stock.coating && other.hasFace === stock.hasFace;
   const others = known.filter(
-    (other) => other.id !== stock.id && stocks.includes(other.id) && isAlike(other),
+    (other) => other.id !== stock.id && stocks.includes(other.id) && isAlike(other, stock),
   );
   return [stock, ...others];
 }

@@ -14,6 +14,8 @@ interface LaidOut {
   readonly area: ZoneArea;
   readonly stock: StockSheet;
   readonly panels: readonly Panel[];
+  /** Some would be there, and were left out by hand. */
+  readonly isLeftOut: boolean;
   /** Where each sliver is too narrow, by mark. */
   readonly narrow: ReadonlyMap<string, NarrowPlace>;
   /** The search for the best start gave up before it had compared every start. */
@@ -38,8 +40,8 @@ export function layoutFindings(laidOut: LaidOut): Finding[] {
   ];
 }
 
-function emptyZone({ wallId, area: { zone }, panels }: LaidOut): Finding[] {
-  if (panels.length > 0) return [];
+function emptyZone({ wallId, area: { zone }, panels, isLeftOut }: LaidOut): Finding[] {
+  if (panels.length > 0 || isLeftOut) return [];
   return [
     {
       level: 'warning',

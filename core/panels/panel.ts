@@ -10,6 +10,8 @@ export interface Panel {
   /** `A-Z1-07`: wall, zone, number. */
   readonly mark: string;
   readonly stock: string;
+  /** That stock sheet was chosen by hand, and no other will do. */
+  readonly fromStock?: boolean;
   /** To be measured on the wall before it is cut, and fixed last. */
   readonly closing?: boolean;
   /** Whole stock sheet. */
@@ -52,6 +54,13 @@ export interface StartedPart {
   readonly chosen: StartCandidate;
 }
 
+/** A place in a zone where nothing is fixed, as chosen by hand; wall frame, hundredths. */
+export interface LeftOut {
+  /** Of the choice. */
+  readonly id: string;
+  readonly outline: Polygon;
+}
+
 export interface ZoneLayout {
   /** Lower left corner of a panel cell, the one that the grid is counted from; of several parts, in the first. */
   readonly start: Point;
@@ -70,5 +79,7 @@ export interface ZoneLayout {
   readonly creep: readonly Creep[];
   /** What was chosen by hand, and whether it could be met; absent where nothing was. */
   readonly byHand?: readonly HandOutcome[];
+  /** Where a panel would be and by hand is none; absent where nothing was left out. */
+  readonly leftOut?: readonly LeftOut[];
   readonly findings: readonly Finding[];
 }

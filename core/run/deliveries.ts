@@ -32,10 +32,10 @@ export function gatherDeliveries(job: Job, walls: readonly WorkedWall[]): Delive
 
 function cutPanelsOf({ zones }: WorkedWall): CutPanel[] {
   return zones.flatMap(({ area, layout }) =>
-    (layout?.panels ?? []).map(({ mark, outline, stock, full }) => ({
+    (layout?.panels ?? []).map(({ mark, outline, stock, fromStock, full }) => ({
       mark,
       outline,
-      stock: full ? [stock] : [...new Set([stock, ...(area.zone.layout?.cutFrom ?? [])])],
+      stock: full || fromStock ? [stock] : [...new Set([stock, ...(area.zone.layout?.cutFrom ?? [])])],
     })),
   );
 }

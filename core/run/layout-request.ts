@@ -21,12 +21,16 @@ export function layoutRequest(
   const own = job.stock.find((entry) => entry.id === layout?.stock);
   if (!layout || !own) return undefined;
   const others = job.stock.filter(({ id }) => id !== own.id && layout.stocks?.includes(id));
-  const stock = [own, ...others];
+  const byHand = job.stock.filter(
+    (sheet) =>
+      sheet !== own && !others.includes(sheet) && layout.byHand?.some((choice) => choice.stock === sheet.id),
+  );
+  const mixed = [own, ...others];
   const { method, kerf } = job.cutting;
   return {
     wallId: wall.id,
     area,
-    stock,
+    stock: [...mixed, ...byHand],
     issued: issuedMarks(job, wall.id, area.zone.id),
     kerf: toHundredth(kerf),
     temperatures: job.temperatures,
@@ -34,7 +38,7 @@ export function layoutRequest(
     countStockSheets: (cut) => countStockSheets(cut, formatOf(job, own), method, toHundredth(kerf)),
     cracks: cracksFor(wall, area, layout),
     ...(layout.byHand && { wishes: handWishes(wall, area) }),
-    ...(others.length > 0 && { costs: panelCosts(job, stock) }),
+    ...(others.length > 0 && { costs: panelCosts(job, mixed) }),
     ...(run && { run }),
   };
 }

@@ -1,4 +1,5 @@
 import type { StartingBatten } from '../../core/panels/fixing-order';
+import type { Polygon } from '../../core/geometry/polygon';
 import type { Panel } from '../../core/panels/panel';
 import type { Fitting, Opening, Wall, Zone } from '../../core/job/schema';
 import { boxOfVertices, findWall, type MmBox, type MmPoint, type ObjectRef } from '../../core/job/shape';
@@ -9,6 +10,7 @@ import type { Results } from '../results/results.svelte';
 import type { HandEvent } from './gestures/gesture';
 import { Room } from './room.svelte';
 import { HandAim } from './by-hand/hand-aim.svelte';
+import { handSigns, type HandSign } from './by-hand/hand-signs';
 import type { Guide } from './snap';
 import { choose, toolsAt, type Tool } from './tool';
 import { View } from './view.svelte';
@@ -51,6 +53,9 @@ export class Hand {
   readonly #results: Results;
   #chosenTool = $state.raw<{ readonly tool: Tool; readonly station: string }>({ tool: choose, station: '' });
 
+  /** Signs of what was chosen by hand, where they lie on the drawing. */
+  readonly signs: readonly HandSign[] = $derived.by(() => handSigns(this));
+
   lifted = $state.raw<Lifted | null>(null);
   guides = $state.raw<readonly Guide[]>([]);
   corners = $state.raw<Corners | null>(null);
@@ -85,6 +90,13 @@ export class Hand {
   /** The panels of the wall on the screen, as last worked out. */
   get panels(): readonly Panel[] {
     return this.worked?.zones.flatMap(({ layout }) => layout?.panels ?? []) ?? noPanels;
+  }
+
+  /** Where by hand no panel is fixed, as last worked out. */
+  get leftOut(): readonly Polygon[] {
+    return (
+      this.worked?.zones.flatMap(({ layout }) => (layout?.leftOut ?? []).map(({ outline }) => outline)) ?? []
+    );
   }
 
   /** The wall on the screen as last worked out. */

@@ -25,7 +25,14 @@ export type Tool =
   | { readonly kind: 'measure' };
 
 export type HandToolName =
-  'upright-joint' | 'level-joint' | 'no-joints' | 'whole-panel' | 'split-upright' | 'split-level' | 'join';
+  | 'upright-joint'
+  | 'level-joint'
+  | 'no-joints'
+  | 'whole-panel'
+  | 'no-panel'
+  | 'split-upright'
+  | 'split-level'
+  | 'join';
 
 export type CornersOf = 'wall' | 'outline' | 'opening' | 'fitting' | 'zone' | 'hole';
 

@@ -20,6 +20,12 @@ export type Selection =
   | { readonly kind: 'vertex'; readonly id: string }
   | null;
 
+/** Something chosen by hand in a zone of the wall on the screen. */
+export interface HandChoiceRef {
+  readonly zone: string;
+  readonly id: string;
+}
+
 export type StationName = 'survey' | 'zones' | 'panels' | 'drawings';
 
 /**
@@ -40,6 +46,8 @@ export class OpenJob {
   readonly chosen = new Chosen(this);
   /** The hole of the chosen zone that is chosen, too; it counts only while that zone is. */
   hole = $state.raw<HoleRef | null>(null);
+  /** The choice by hand in the chosen zone that is chosen, too; it counts only while that zone is, at Panels. */
+  handChoice = $state.raw<HandChoiceRef | null>(null);
   station = $state.raw<StationName>('survey');
   /** The part of the schedule that is shown at each station; absent: its first. */
   leaves = $state.raw<Partial<Record<StationName, string>>>({});

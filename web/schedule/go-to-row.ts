@@ -1,17 +1,22 @@
-import type { Selection, StationName } from '../job/open-job.svelte';
+import type { HandChoiceRef, Selection, StationName } from '../job/open-job.svelte';
 import type { LeafName } from './leaves';
 
 /** Keys of the command that goes to the row of what is chosen; a finger that rests on an object does the same. */
 export const rowKeys = 'L R';
 
 /** The part of the schedule that has a row for what is chosen; null if none has. */
-export function leafFor(selection: Selection, station: StationName): LeafName | null {
+export function leafFor(
+  selection: Selection,
+  station: StationName,
+  choice: HandChoiceRef | null = null,
+): LeafName | null {
   if (!selection) return null;
   if (station === 'survey') {
     if (selection.kind === 'vertex') return 'Corners';
     return selection.kind === 'zone' ? null : 'Openings and fittings';
   }
   if (station === 'zones') return selection.kind === 'zone' ? 'Zones' : null;
+  if (station === 'panels' && selection.kind === 'zone' && selection.id === choice?.zone) return 'By hand';
   if (station === 'panels') return selection.kind === 'panel' ? 'Panels' : null;
   return null;
 }

@@ -57,14 +57,17 @@ export function withReach(choice: HandChoice, reach: BandReach, zone: MmBox): Pa
   };
 }
 
+export type NewHandKind = 'joint-on-line' | 'no-joints' | 'whole-panel' | 'no-panel' | 'split';
+
 /** A choice as it is put in by its row: in the middle of the zone, to be typed from there. */
-export function newHandChoice(
-  kind: 'joint-on-line' | 'no-joints' | 'whole-panel' | 'split',
-  zone: MmBox,
-): Omit<HandChoice, 'id'> {
+export function newHandChoice(kind: NewHandKind, zone: MmBox): Omit<HandChoice, 'id'> {
   const at = { x: Math.round(zone.x + zone.width / 2), y: Math.round(zone.y + zone.height / 2) };
   if (kind === 'no-joints') return { kind, ...middleThird(zone) };
-  return { kind, ...(kind !== 'whole-panel' && { direction: 'upright' as const }), at };
+  return {
+    kind,
+    ...((kind === 'joint-on-line' || kind === 'split') && { direction: 'upright' as const }),
+    at,
+  };
 }
 
 function middleThird({ x, y, width, height }: MmBox) {

@@ -14,10 +14,10 @@ import { usableSize } from '../../job/usable-size';
 import type { Hundredth } from '../../units';
 import { areaEdges } from '../area-edges';
 import { sidesAcross } from '../joint-cells';
-import { fitsStock, type LaidPiece } from '../laid-piece';
+import { fitsStock, isAlike, type LaidPiece } from '../laid-piece';
 import { cutCourse } from '../pieces';
 import { seamsOf, type Seam, type SeamAxis } from '../seams';
-import type { HandWish } from './hand-wishes';
+import type { HandWish, WishOf } from './hand-wishes';
 import { stripOnLine } from './start-rules';
 
 /** Why a split or a join could not be made: its place is lost, or it would not do. */
@@ -30,29 +30,45 @@ export interface ChangedByHand<Piece> {
   readonly parts: readonly (readonly Piece[])[];
   /** By the id of the choice. */
   readonly refused: ReadonlyMap<string, Refusal>;
+  /** Pieces that were left out, with the id of the choice. */
+  readonly leftOut: readonly { readonly id: string; readonly piece: Piece }[];
 }
 
 /**
- * Panels split and joined by hand, one choice after the other, once everything else is laid: what was chosen is what
+ * Panels split, joined, left out or cut from another stock sheet by hand, one choice after the other, once everything else is laid: what was chosen is what
  * was seen, and nothing undoes it.
  *
  * @param parts pieces of each connected part of the zone
  * @param area of the zone: what a joint that is taken out gives back
+ * @param known stock sheets that a panel may be cut from
  */
 export function changeByHand(
   parts: readonly (readonly LaidPiece[])[],
   wishes: readonly HandWish[],
   area: Region,
   gap: Hundredth,
+  known: readonly StockSheet[] = [],
 ): ChangedByHand<LaidPiece> {
   const changed = parts.map((pieces) => [...pieces]);
   const refused = new Map<string, Refusal>();
+  const leftOut: { id: string; piece: LaidPiece }[] = [];
   for (const wish of wishes) {
-    if (wish.kind !== 'split' && wish.kind !== 'join') continue;
+    if (!changesPieces(wish)) continue;
     const pieces = changed.find((part) => pieceAt(part, wish.at));
     const piece = pieces && pieceAt(pieces, wish.at);
     if (!piece) {
       refused.set(wish.id, { isLost: true, why: 'no panel lies there any more' });
+      continue;
+    }
+    if (wish.kind === 'no-panel') {
+      pieces.splice(pieces.indexOf(piece), 1);
+      leftOut.push({ id: wish.id, piece });
+      continue;
+    }
+    if (wish.kind === 'other-stock') {
+      const cut = fromOtherStock(piece, wish.stock, known);
+      if ('polygon' in cut) pieces.splice(pieces.indexOf(piece), 1, cut);
+      else refused.set(wish.id, cut);
       continue;
     }
     if (wish.kind === 'split') {
@@ -70,7 +86,33 @@ export function changeByHand(
       pieces.splice(pieces.indexOf(other!), 1);
     } else refused.set(wish.id, joined);
   }
-  return { parts: changed, refused };
+  return { parts: changed, refused, leftOut };
+}
+
+type PieceWish = WishOf<'split' | 'join' | 'no-panel' | 'other-stock'>;
+
+function changesPieces(wish: HandWish): wish is PieceWish {
+  const { kind } = wish;
+  return kind === 'split' || kind === 'join' || kind === 'no-panel' || kind === 'other-stock';
+}
+
+/** A piece cut from another stock sheet, of the same steel as the zone's, or why it cannot be. */
+export function fromOtherStock(
+  piece: LaidPiece,
+  id: string,
+  known: readonly StockSheet[],
+): LaidPiece | Refusal {
+  const stock = known.find((sheet) => sheet.id === id);
+  if (!stock) return { isLost: true, why: `stock ${id} is gone` };
+  if (!isAlike(stock, piece.stock)) {
+    return {
+      isLost: false,
+      why: `stock ${id} is of another thickness, coating or face than the panels about it`,
+    };
+  }
+  if (!fitsStock(piece.polygon, stock))
+    return { isLost: false, why: tooLarge(piece.polygon, stock, 'it is') };
+  return { ...piece, stock, fromStock: true };
 }
 
 function pieceAt(pieces: readonly LaidPiece[], at: Point): LaidPiece | undefined {
@@ -145,11 +187,11 @@ export function joinPieces(
   };
 }
 
-function tooLarge(polygon: Polygon, stock: StockSheet): string {
+function tooLarge(polygon: Polygon, stock: StockSheet, what = 'together they are'): string {
   const { left, right, bottom, top } = boxOf(polygon.outer);
   const { width, height } = usableSize(stock);
   const mm = (length: Hundredth) => Math.round(length / 10) / 10;
-  return `together they are ${mm(right - left)} × ${mm(top - bottom)} mm, more than a stock sheet of ${mm(width)} × ${mm(height)} mm gives`;
+  return `${what} ${mm(right - left)} × ${mm(top - bottom)} mm, more than a stock sheet of ${mm(width)} × ${mm(height)} mm gives`;
 }
 
 /**

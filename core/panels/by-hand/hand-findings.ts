@@ -31,4 +31,6 @@ const kindNames: Readonly<Record<string, string>> = {
   'whole-panel': 'whole panel',
   split: 'split',
   join: 'join',
+  'no-panel': 'no panel',
+  'other-stock': 'panel from other stock',
 };

@@ -20,6 +20,8 @@ export type HandWish = { readonly id: string } & (
   | { readonly kind: 'whole-panel'; readonly at: Point }
   | { readonly kind: 'split'; readonly axis: SeamAxis; readonly at: Point }
   | { readonly kind: 'join'; readonly at: Point; readonly with: Point }
+  | { readonly kind: 'no-panel'; readonly at: Point }
+  | { readonly kind: 'other-stock'; readonly at: Point; readonly stock: string }
   /** Its place is not on the wall, or not in the zone, any more. */
   | { readonly kind: 'lost'; readonly of: string; readonly why: string }
   /** Of a kind that is not known here. */
@@ -56,7 +58,10 @@ function wishOf(choice: HandChoice, along: (place: HandPlace, axis: SeamAxis) =>
     case 'split':
       return { id, kind, axis, at: point(choice.at!) };
     case 'whole-panel':
+    case 'no-panel':
       return { id, kind, at: point(choice.at!) };
+    case 'other-stock':
+      return { id, kind, at: point(choice.at!), stock: choice.stock! };
     case 'join':
       return { id, kind, at: point(choice.at!), with: point(choice.with!) };
     case 'no-joints': {
@@ -86,6 +91,8 @@ function outOfZone(wish: HandWish, { area, box, zone }: ZoneArea): string | null
       return isAcross && isAlong ? null : 'its line no longer passes through the zone';
     }
     case 'whole-panel':
+    case 'no-panel':
+    case 'other-stock':
       return area.some((part) => locate(wish.at, part) !== 'outside')
         ? null
         : 'no panel can lie there any more';

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { polygonArea } from '../../../core/geometry/polygon';
 import type { Layout } from '../../../core/job/schema';
 import type { HandWish } from '../../../core/panels/by-hand/hand-wishes';
+import { layOutZone } from '../../../core/panels/lay-out';
 import { layOut, mmRectangle, stockSheet, zoneArea } from '../zones-by-hand';
 
 const stock = stockSheet(500, 400);
@@ -83,6 +84,83 @@ describe('two panels joined by hand', () => {
   it('are lost once they are no neighbours', () => {
     const result = laid([{ id: 'H1', kind: 'join', at: at(100, 200), with: at(1100, 200) }]);
     expect(result.byHand).toMatchObject([{ state: 'lost' }]);
+  });
+});
+
+describe('a panel left out by hand', () => {
+  const leaveOut: HandWish = { id: 'H1', kind: 'no-panel', at: at(1100, 200) };
+
+  it('is no panel and no cut any more; the others are numbered without it, and its place is kept', () => {
+    const before = laid([]);
+    const result = laid([leaveOut]);
+    expect(result.panels).toHaveLength(before.panels.length - 1);
+    const cuts = (one: typeof result) => one.panels.filter(({ full }) => !full).length;
+    expect(cuts(result)).toBe(cuts(before) - 1);
+    expect(result.panels.map(({ mark }) => mark)).toEqual([1, 2, 3, 4, 5].map((n) => `A-Z1-0${n}`));
+    expect(result.leftOut).toHaveLength(1);
+    expect(polygonArea(result.leftOut![0]!.outline)).toBe(25_000 * 40_000);
+    expect(result.byHand).toMatchObject([{ state: 'met' }]);
+    expect(result.fixing.order).toHaveLength(5);
+  });
+
+  it('has with the panels that are left the area that all had: nothing is lost', () => {
+    const sum = ({ panels, leftOut = [] }: ReturnType<typeof laid>) =>
+      [...panels, ...leftOut].reduce((total, { outline }) => total + polygonArea(outline), 0);
+    expect(sum(laid([leaveOut]))).toBe(125_000 * 80_000);
+  });
+
+  it('may be half of one that was split before', () => {
+    const split: HandWish = { id: 'H2', kind: 'split', axis: 'x', at: at(200, 200) };
+    const result = laid([split, { ...leaveOut, at: at(100, 200) }]);
+    expect(sizes(result)[0]).toEqual([300, 400]);
+    expect(result.leftOut).toHaveLength(1);
+  });
+
+  it('says so where no panel lies, and is not taken for a zone without room where all are left out', () => {
+    expect(laid([{ ...leaveOut, at: at(2000, 200) }]).byHand).toMatchObject([{ state: 'lost' }]);
+    const one = layOut(zoneArea(mmRectangle([0, 0, 400, 300]), []), stock, [
+      { ...leaveOut, at: at(100, 100) },
+    ]);
+    expect(one.panels).toEqual([]);
+    expect(one.findings.map(({ code }) => code)).not.toContain('zone-without-panels');
+  });
+});
+
+describe('a panel cut from another stock sheet by hand', () => {
+  const other = { ...stockSheet(300, 400), id: 'S2' };
+  const wish: HandWish = { id: 'H1', kind: 'other-stock', at: at(1100, 200), stock: 'S2' };
+  const from = (changes: Partial<typeof other>, one: HandWish = wish) =>
+    layOutZone({
+      wallId: 'A',
+      area: zoneArea(mmRectangle([0, 0, 1250, 800]), []),
+      stock: [stock, { ...other, ...changes }],
+      countStockSheets: () => 0,
+      wishes: [one],
+    });
+
+  it('is that one alone, and cut from nothing else', () => {
+    const result = from({});
+    expect(result.byHand).toMatchObject([{ state: 'met' }]);
+    expect(result.panels.map((panel) => panel.stock)).toEqual(['S1', 'S1', 'S2', 'S1', 'S1', 'S1']);
+    expect(result.panels[2]).toMatchObject({ fromStock: true, full: false });
+  });
+
+  it('is whole where the other stock sheet is just its size', () => {
+    expect(from({ width: 250 }).panels[2]!.full).toBe(true);
+  });
+
+  it('is refused with a sentence where it is too large for it, or the steel is another', () => {
+    const text = (changes: Partial<typeof other>) =>
+      from(changes).findings.find(({ object }) => object === 'Z1')?.text;
+    expect(text({ width: 200 })).toBe(
+      'Panel from other stock H1 of zone Z1 is not made: it is 250 × 400 mm, more than a stock sheet of 200 × 400 mm gives; move it or let it go.',
+    );
+    expect(text({ thickness: 0.8 })).toContain('another thickness, coating or face');
+    expect(from({ width: 200 }).panels.every((panel) => panel.stock === 'S1')).toBe(true);
+  });
+
+  it('is lost with its stock sheet', () => {
+    expect(from({}, { ...wish, stock: 'S9' }).byHand).toMatchObject([{ state: 'lost' }]);
   });
 });
 

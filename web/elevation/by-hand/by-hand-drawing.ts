@@ -8,9 +8,7 @@ export function byHandDrawing(hand: Hand): ByHandDrawing | null {
   if (open.station !== 'panels' || !worked) return null;
   const boxOfZone = (id: string) => worked.zones.find(({ area }) => area.zone.id === id)!.area.box;
   return {
-    zones: worked.zones.flatMap(({ area, layout }) =>
-      layout?.byHand ? [{ box: area.box, outcomes: layout.byHand }] : [],
-    ),
+    signs: hand.signs,
     starts: startHandles(hand).map(({ zone, at }) => ({
       at,
       box: boxOfZone(zone),

@@ -12,27 +12,33 @@ export interface HandTool {
 export const handTools: readonly HandTool[] = [
   {
     what: 'upright-joint',
-    label: 'Upright joint here',
+    label: 'Upright joint',
     keys: 'H U',
     hint: 'Click where an upright joint has to lie; beside an edge it stays with that edge.',
   },
   {
     what: 'level-joint',
-    label: 'Level joint here',
+    label: 'Level joint',
     keys: 'H L',
     hint: 'Click where a level joint has to lie; beside an edge it stays with that edge.',
   },
   {
     what: 'no-joints',
-    label: 'No joints here',
+    label: 'No joints',
     keys: 'H N',
     hint: 'Drag from corner to corner over the place where no joint may lie.',
   },
   {
     what: 'whole-panel',
-    label: 'Whole panel here',
+    label: 'Whole panel',
     keys: 'H W',
     hint: 'Click where the panel has to be a whole stock sheet.',
+  },
+  {
+    what: 'no-panel',
+    label: 'No panel',
+    keys: 'H O',
+    hint: 'Click the panel that is to be left out: nothing is fixed there.',
   },
   {
     what: 'split-upright',

@@ -6,7 +6,8 @@ import { setByHandAtChosen } from './set-by-hand';
 export function pickTool(hand: Hand, what: HandToolName): void {
   hand.open.station = 'panels';
   const tool: Tool = { kind: 'by-hand', what };
-  const isOfPanel = what === 'whole-panel' || what === 'split-upright' || what === 'split-level';
+  const isOfPanel =
+    what === 'whole-panel' || what === 'no-panel' || what === 'split-upright' || what === 'split-level';
   if (isOfPanel && hand.open.selection?.kind === 'panel') setByHandAtChosen(hand, what);
   else hand.takeUp(sameTool(tool, hand.tool) ? choose : tool);
   focusDrawing();

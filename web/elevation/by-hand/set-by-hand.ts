@@ -40,7 +40,7 @@ export function setByHand(hand: Hand, what: HandToolName, event: HandEvent): voi
   put(
     hand,
     zone,
-    axis ? onLine(what, aimedAt(hand, axis, event, zone).at) : wholeAt({ ...toWholeMm(event.at) }),
+    axis ? onLine(what, aimedAt(hand, axis, event, zone).at) : atPoint(what, { ...toWholeMm(event.at) }),
   );
 }
 
@@ -61,7 +61,7 @@ export function setByHandAtChosen(hand: Hand, what: HandToolName): boolean {
 export function setAtPanel(hand: Hand, what: HandToolName, panel: Panel, zone: Zone): void {
   const { x, y } = pointWithin(panel.outline);
   const at = { x: x / 100, y: y / 100 };
-  put(hand, zone, axisOf(what) ? onLine(what, at) : wholeAt({ ...at }));
+  put(hand, zone, axisOf(what) ? onLine(what, at) : atPoint(what, { ...at }));
 }
 
 /** A rectangle drawn over the place where no joint may lie. */
@@ -130,8 +130,8 @@ function onLine(what: HandToolName, at: HandPoint): Omit<HandChoice, 'id'> {
   return { kind: what.startsWith('split') ? 'split' : 'joint-on-line', direction, at };
 }
 
-function wholeAt(at: HandPoint): Omit<HandChoice, 'id'> {
-  return { kind: 'whole-panel', at };
+function atPoint(what: HandToolName, at: HandPoint): Omit<HandChoice, 'id'> {
+  return { kind: what, at };
 }
 
 function axisOf(what: HandToolName): 'x' | 'y' | null {

@@ -8,6 +8,8 @@ import { measures } from '../../measure/measures.svelte';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
 import { nudgeStart } from '../by-hand/move-start';
+import { chooseSign, chosenChoice, letGoOfChosen } from '../by-hand/chosen-choice';
+import { nudgeChoice } from '../by-hand/move-choice';
 import { setByHandAtChosen } from '../by-hand/set-by-hand';
 import { chooseObject } from './choose';
 import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
@@ -73,6 +75,11 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
     hand.said = 'Hole let go';
     return true;
   }
+  if (chosenChoice(hand.open)) {
+    hand.open.handChoice = null;
+    hand.said = 'Choice by hand no longer chosen';
+    return true;
+  }
   if (hadMeasures) return true;
   const { chosen, selection } = hand.open;
   if (!selection && !chosen.adding) return false;
@@ -84,6 +91,7 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
 function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repeated: boolean): boolean {
   const { wall, open } = hand;
   const { selection } = open;
+  if (nudgeChoice(hand, [x, y], step, repeated)) return true;
   const hole = chosenHole(hand);
   if (wall && hole) {
     hand.make(moveHole(wall.id, hole.ref, x * step, y * step), { merge: repeated });
@@ -107,6 +115,7 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repe
 function takeOut(hand: Hand): boolean {
   const { wall, open } = hand;
   const { selection } = open;
+  if (letGoOfChosen(hand)) return true;
   const hole = chosenHole(hand);
   if (wall && hole) {
     if (hand.make(takeOutHole(wall.id, hole.ref))) open.hole = null;
@@ -128,20 +137,26 @@ function tellDone({ open }: Hand, { words }: Done): boolean {
   return true;
 }
 
-/** To the next object as they are listed; past the last one the key leaves the drawing as usual. */
+/** To the next object as they are listed, then to what was chosen by hand; past the last one the key leaves the drawing as usual. */
 function walk(hand: Hand, by: 1 | -1): boolean {
   const { wall, open } = hand;
   if (!wall) return false;
-  const refs: ObjectRef[] = [
+  const objects: ObjectRef[] = [
     ...wall.openings.map(({ id }) => ({ kind: 'opening' as const, id })),
     ...wall.fittings.map(({ id }) => ({ kind: 'fitting' as const, id })),
     ...(open.station === 'survey' ? [] : wall.zones).map(({ id }) => ({ kind: 'zone' as const, id })),
   ];
-  const at = refs.findIndex(({ kind, id }) => kind === open.selection?.kind && id === open.selection.id);
-  const next = at < 0 ? (by > 0 ? refs[0] : undefined) : refs[at + by];
+  const chosen = chosenChoice(open);
+  const signs = hand.signs.map(({ zone, wish }) => ({ zone, id: wish.id }));
+  const at = chosen
+    ? objects.length + signs.findIndex(({ zone, id }) => zone === chosen.zone.id && id === chosen.choice.id)
+    : objects.findIndex(({ kind, id }) => kind === open.selection?.kind && id === open.selection.id);
+  const all = [...objects, ...signs];
+  const next = at < 0 ? (by > 0 ? all[0] : undefined) : all[at + by];
   if (!next) return false;
-  hand.open.hole = null;
-  chooseObject(hand, next);
+  open.hole = open.handChoice = null;
+  if ('kind' in next) chooseObject(hand, next);
+  else chooseSign(hand, next);
   return true;
 }
 

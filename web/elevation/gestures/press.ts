@@ -10,7 +10,7 @@ import { dragPin, pinUnderHand } from './drag-pin';
 import { dragObject } from './drag-object';
 import { dragSeveral } from './drag-several';
 import { frameChoice } from './frame-choice';
-import { hasTravelled, type Gesture, type HandEvent } from './gesture';
+import type { Gesture, HandEvent } from './gesture';
 import { goToNeighbour } from './go-to-neighbour';
 import { markFixingPoint } from './mark-fixing-point';
 import { chooseHole, dragHole, holeAt, pressChosenHole, putHole } from './holes';
@@ -21,7 +21,9 @@ import { putIn } from './put-in';
 import { resizeObject } from './resize-object';
 import { pressByHand, setByHand } from '../by-hand/set-by-hand';
 import { pressStart } from '../by-hand/move-start';
+import { pressSign } from '../by-hand/move-choice';
 import { setCornerDown } from './corners';
+import { tapOrDrag } from './tap-or-drag';
 import { canChange, changeable, chosenObject } from './what-can-change';
 
 /** What a press on the drawing begins, by the tool in the hand and by what lies under it. */
@@ -46,8 +48,8 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
       () => dragPin(hand, start, pin),
       () => hand.lookAtPin(pin.id),
     );
-  const panelStart = pressStart(hand, start);
-  if (panelStart) return panelStart;
+  const ofPanels = pressSign(hand, start) ?? pressStart(hand, start);
+  if (ofPanels) return ofPanels;
   const handle = pressChosenHole(hand, start) ?? pressHandle(hand, start);
   if (handle) return handle;
   if (hand.room.neighbourAt(start.at)) return tapOrPan(hand, start, (event) => goToNeighbour(hand, event));
@@ -140,7 +142,7 @@ function tap(hand: Hand, start: HandEvent, hits: readonly Hit[]): void {
   const { chosen, selection } = hand.open;
   const object = hits.map((hit) => chosenObject(hit)).find((ref) => ref !== null);
   if (!addsToChosen(hand, start)) {
-    hand.open.hole = null;
+    hand.open.hole = hand.open.handChoice = null;
     chooseObject(hand, nextHit(hits, chosen.isSeveral ? null : selection));
   } else if (object) {
     chosen.toggle(object);
@@ -182,26 +184,4 @@ function objectUnderHand(hand: Hand, start: HandEvent, hits: readonly Hit[]): Ob
 
 function tapOrPan(hand: Hand, start: HandEvent, tap: (event: HandEvent) => void): Gesture {
   return tapOrDrag(start, () => pan(hand, start), tap);
-}
-
-/** A press that is a tap until the hand has travelled. */
-function tapOrDrag(start: HandEvent, begin: () => Gesture | null, tap: (event: HandEvent) => void): Gesture {
-  let drag: Gesture | null = null;
-  let begun = false;
-  return {
-    move(event) {
-      if (!begun && hasTravelled(start, event)) {
-        begun = true;
-        drag = begin();
-      }
-      drag?.move(event);
-    },
-    end(event) {
-      if (begun) drag?.end(event);
-      else tap(event);
-    },
-    cancel() {
-      drag?.cancel();
-    },
-  };
 }

@@ -1,11 +1,11 @@
 import type { MmBox, MmPoint } from '../../../core/job/shape';
-import type { HandOutcome } from '../../../core/panels/by-hand/hand-outcomes';
-import type { Box, Point } from '../../../core/geometry/polygon';
+import type { Box } from '../../../core/geometry/polygon';
+import { bandBox, signFont, type HandSign } from '../by-hand/hand-signs';
+import { discRadius, type PxArea } from '../by-hand/sign-places';
 import { acrossOf, condensed, downOf, inks, screenBox, strokeLine, type Pen } from './pen';
 
 export interface ByHandDrawing {
-  /** Of each zone, with the box round it. */
-  readonly zones: readonly { readonly box: Box; readonly outcomes: readonly HandOutcome[] }[];
+  readonly signs: readonly HandSign[];
   readonly starts: readonly { readonly at: MmPoint; readonly box: Box; readonly inHand: boolean }[];
   /** Where no joint may lie, as it is being drawn. */
   readonly band: MmBox | null;
@@ -14,76 +14,56 @@ export interface ByHandDrawing {
 }
 
 /** What was chosen by hand: each with a sign of its own and its words, and the starts with their cross. */
-export function paintByHand(pen: Pen, { zones, starts, band, first }: ByHandDrawing): void {
+export function paintByHand(pen: Pen, { signs, starts, band, first }: ByHandDrawing): void {
   pen.context.save();
-  for (const { box, outcomes } of zones) for (const outcome of outcomes) paintOutcome(pen, outcome, box);
+  for (const sign of signs) paintPlace(pen, sign);
   for (const start of starts) paintStart(pen, start);
   if (band) {
     const { x, y, width, height } = band;
     paintBand(pen, { left: x * 100, bottom: y * 100, right: (x + width) * 100, top: (y + height) * 100 });
   }
+  for (const sign of signs) paintSign(pen, sign);
   if (first) paintDisc(pen, acrossOf(pen.frame, first.x * 100), downOf(pen.frame, first.y * 100), '+');
   pen.context.restore();
 }
 
-function paintOutcome(pen: Pen, { wish, state }: HandOutcome, zone: Box): void {
+/** Where on the wall a choice is: under all signs, so that it runs through none. */
+function paintPlace(pen: Pen, { wish, box: zone, spot, disc, isChosen }: HandSign): void {
   const { frame } = pen;
-  const asked = state === 'met' ? '' : ', not met';
+  const width = isChosen ? 3 : 2;
   switch (wish.kind) {
     case 'joint-on-line': {
-      const { axis, at } = wish;
-      const [x, y] = [acrossOf(frame, at.x), downOf(frame, at.y)];
-      if (axis === 'x')
-        strokeLine(
-          pen,
-          [x, downOf(frame, zone.bottom), x, downOf(frame, zone.top)],
-          inks.ink,
-          2,
-          [10, 3, 2, 3],
-        );
-      else
-        strokeLine(
-          pen,
-          [acrossOf(frame, zone.left), y, acrossOf(frame, zone.right), y],
-          inks.ink,
-          2,
-          [10, 3, 2, 3],
-        );
-      paintDisc(pen, x, y, axis === 'x' ? '|' : '–');
-      return paintWords(pen, x, y, `${wish.id} joint here${asked}`);
+      const line: readonly [number, number, number, number] =
+        wish.axis === 'x'
+          ? [spot.x, downOf(frame, zone.bottom), spot.x, downOf(frame, zone.top)]
+          : [acrossOf(frame, zone.left), spot.y, acrossOf(frame, zone.right), spot.y];
+      return strokeLine(pen, line, inks.ink, width, [10, 3, 2, 3]);
     }
-    case 'no-joints': {
-      const { left, right, bottom, top } = wish.band;
-      const box = {
-        left: left ?? zone.left,
-        right: right ?? zone.right,
-        bottom: bottom ?? zone.bottom,
-        top: top ?? zone.top,
-      };
-      paintBand(pen, box);
-      const { x, y } = screenBox(frame, box);
-      return paintWords(pen, x - 6, y + 12, `${wish.id} no joints here${asked}`);
-    }
-    case 'whole-panel':
-      return paintPoint(pen, wish.at, '■', `${wish.id} whole${asked}`);
-    case 'split': {
-      if (state === 'lost') return;
-      return paintPoint(pen, wish.at, wish.axis === 'x' ? '↔' : '↕', `${wish.id} split${asked}`);
-    }
+    case 'no-joints':
+      return paintBand(pen, bandBox(wish.band, zone));
     case 'join': {
-      const [a, b] = [wish.at, wish.with].map(({ x, y }) => [acrossOf(frame, x), downOf(frame, y)] as const);
-      strokeLine(pen, [...a!, ...b!], inks.ink, 1.5, [2, 3]);
-      paintDisc(pen, ...b!, '+');
-      return paintPoint(pen, wish.at, '+', `${wish.id} joined${asked}`);
+      const [x, y] = [acrossOf(frame, wish.with.x), downOf(frame, wish.with.y)];
+      strokeLine(pen, [disc.x, disc.y, x, y], inks.ink, 1.5, [2, 3]);
+      return paintDot(pen, x, y);
     }
     default:
+      // A sign that had to make room leads to its place.
+      if (Math.hypot(spot.x - disc.x, spot.y - disc.y) <= discRadius) return;
+      strokeLine(pen, [disc.x, disc.y, spot.x, spot.y], inks.ink, 1);
+      paintDot(pen, spot.x, spot.y);
   }
 }
 
-function paintPoint(pen: Pen, at: Point, sign: string, words: string): void {
-  const [x, y] = [acrossOf(pen.frame, at.x), downOf(pen.frame, at.y)];
-  paintDisc(pen, x, y, sign);
-  paintWords(pen, x, y, words);
+function paintSign(pen: Pen, { disc, plate, glyph, isChosen }: HandSign): void {
+  if (plate) paintPlate(pen, plate, isChosen);
+  paintDisc(pen, disc.x, disc.y, glyph, isChosen);
+}
+
+function paintDot({ context }: Pen, x: number, y: number): void {
+  context.beginPath();
+  context.arc(x, y, 3, 0, 2 * Math.PI);
+  context.fillStyle = inks.ink;
+  context.fill();
 }
 
 /** Brackets in two corners and a thin rim: nothing is hatched, as what lies there is to be seen. */
@@ -108,33 +88,39 @@ function paintBand(pen: Pen, box: Box): void {
   }
 }
 
-function paintDisc({ context }: Pen, x: number, y: number, sign: string): void {
+function paintDisc({ context }: Pen, x: number, y: number, glyph: string, isChosen = false): void {
   context.beginPath();
-  context.arc(x, y, 9, 0, 2 * Math.PI);
-  context.fillStyle = inks.paper;
+  context.arc(x, y, discRadius, 0, 2 * Math.PI);
+  context.fillStyle = isChosen ? inks.ink : inks.paper;
   context.fill();
   context.strokeStyle = inks.ink;
   context.lineWidth = 1.5;
   context.stroke();
   context.font = `600 13px ${condensed}`;
-  context.fillStyle = inks.ink;
+  context.fillStyle = isChosen ? inks.paper : inks.ink;
   context.textAlign = 'center';
   context.textBaseline = 'middle';
-  context.fillText(sign, x, y + 0.5);
+  context.fillText(glyph, x, y + 0.5);
 }
 
-/** On paper, so that they can be read over hatching. */
-function paintWords({ context, frame }: Pen, x: number, y: number, words: string): void {
-  context.font = `600 12px ${condensed}`;
+/** On paper, so that they can be read over hatching; framed where chosen. */
+function paintPlate(
+  { context }: Pen,
+  { left, right, top, bottom, text }: PxArea & { readonly text: string },
+  isChosen: boolean,
+): void {
+  context.font = signFont;
   context.textBaseline = 'middle';
-  const width = context.measureText(words).width;
-  const isLeft = x + 14 + width > frame.width;
-  const from = isLeft ? x - 14 - width : x + 14;
-  context.fillStyle = inks.paper;
-  context.fillRect(from - 3, y - 9, width + 6, 18);
-  context.fillStyle = inks.ink;
   context.textAlign = 'left';
-  context.fillText(words, from, y + 0.5);
+  context.fillStyle = inks.paper;
+  context.fillRect(left, top, right - left, bottom - top);
+  if (isChosen) {
+    context.strokeStyle = inks.ink;
+    context.lineWidth = 1.5;
+    context.strokeRect(left, top, right - left, bottom - top);
+  }
+  context.fillStyle = inks.ink;
+  context.fillText(text, left + 3, (top + bottom) / 2 + 0.5);
 }
 
 /** A square on the corner that the panels start from, with a cross through the zone while it is moved. */

@@ -1,10 +1,12 @@
 import type { Panel } from '../../../core/panels/panel';
-import { boxOf, isRectilinear } from '../../../core/geometry/polygon';
-import { hundredthFigure } from '../../look/figures';
-import { condensed, inks, screenBox, strokePolygon, traceRing, type Pen } from './pen';
+import { boxOf, type Polygon } from '../../../core/geometry/polygon';
+import { isPlainRectangle, numberFont, numberOn, sizeFont, sizeOn } from './panel-texts';
+import { inks, screenBox, strokePolygon, traceRing, type Pen } from './pen';
 
 export interface PanelsDrawing {
   readonly panels: readonly Panel[];
+  /** Where by hand no panel is fixed. */
+  readonly leftOut: readonly Polygon[];
   /** Only the joints, thin: another station's work is in the foreground. */
   readonly faint: boolean;
   /** Mark of the chosen panel. */
@@ -12,12 +14,13 @@ export interface PanelsDrawing {
 }
 
 /** The panels of a wall as one drawing: whole ones washed, cut ones hatched, joints and marks in red lead. */
-export function paintPanels(pen: Pen, { panels, faint, chosen }: PanelsDrawing): void {
+export function paintPanels(pen: Pen, { panels, leftOut, faint, chosen }: PanelsDrawing): void {
   const { context } = pen;
   const all = tracePanels(pen, panels);
   context.save();
   context.strokeStyle = inks['red-lead'];
   context.lineWidth = 1;
+  for (const outline of leftOut) strokePolygon(pen, outline, inks['red-lead'], 1, [4, 4]);
   if (faint) {
     context.globalAlpha = 0.3;
     context.stroke(all);
@@ -52,42 +55,23 @@ function tracePanels({ frame }: Pen, panels: readonly Panel[]): Path2D {
   return path;
 }
 
-/** The number within the zone, at the lower left, and the size of a cut panel where both fit at 12 px. */
+/** Setting a font is dearer than writing with it, so that all numbers come first, then all sizes. */
 function paintMarks({ context, frame }: Pen, panels: readonly Panel[]): void {
   context.textBaseline = 'alphabetic';
-  // Setting a font is dearer than writing with it, so that all numbers come first, then all sizes.
-  const sizes: (() => void)[] = [];
-  context.font = `600 12px ${condensed}`;
-  context.fillStyle = inks['red-lead'];
   context.textAlign = 'left';
-  for (const panel of panels) {
-    const box = boxOf(panel.outline.outer);
-    const { x, y, width, height } = screenBox(frame, box);
-    if (x > frame.width || y > frame.height || x + width < 0 || y + height < 0) continue;
-    const number = numberOf(panel.mark);
-    if (width < number.length * 7 + 8 || height < 17) continue;
-    context.fillText(number, x + 5, y + height - 6);
-    // Of a notched panel the size over all would mislead; its row in the schedule says all.
-    if (panel.full || height < 40 || !isPlainRectangle(panel)) continue;
-    const size = `${hundredthFigure(box.right - box.left)} × ${hundredthFigure(box.top - box.bottom)}`;
-    sizes.push(() => {
-      if (context.measureText(size).width <= width - 8)
-        context.fillText(size, x + width / 2, y + height / 2 - 4);
-    });
-  }
-  context.font = `12px ${condensed}`;
+  context.font = numberFont;
+  context.fillStyle = inks['red-lead'];
+  const numbered = panels.filter((panel) => {
+    const number = numberOn(frame, panel);
+    if (number) context.fillText(number.text, number.x, number.y);
+    return number !== null;
+  });
+  context.font = sizeFont;
   context.fillStyle = inks.ink;
-  context.textAlign = 'center';
-  for (const write of sizes) write();
-}
-
-function isPlainRectangle({ outline }: Panel): boolean {
-  return outline.holes.length === 0 && outline.outer.length === 4 && isRectilinear(outline);
-}
-
-/** `A-Z1-07` → `07`, as on the setting-out sheets and in the schedule. */
-function numberOf(mark: string): string {
-  return mark.slice(mark.lastIndexOf('-') + 1);
+  for (const panel of numbered) {
+    const size = sizeOn(frame, panel, (words) => context.measureText(words).width);
+    if (size) context.fillText(size.text, size.x, size.y);
+  }
 }
 
 let pattern: { readonly of: CanvasRenderingContext2D; readonly fill: CanvasPattern | string } | null = null;

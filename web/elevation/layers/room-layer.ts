@@ -28,7 +28,7 @@ export function paintRoom(pen: Pen, { walls, folds, station }: RoomDrawing): voi
     fillPolygon(own, polygon, '#fbfaf2');
     strokePolygon(own, polygon, inks.soft, 1.5);
     paintZones(own, wall.zones, { outline: polygon.outer, faint: station === 'survey', handles: null });
-    paintPanels(own, { panels, faint: station === 'zones', chosen: null });
+    paintPanels(own, { panels, leftOut: [], faint: station === 'zones', chosen: null });
     paintOpenings(own, wall.openings);
     paintFittings(own, wall.fittings);
     paintName(own, titleOfWall(wall), boxOf(polygon.outer));

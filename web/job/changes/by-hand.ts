@@ -9,6 +9,8 @@ export const handWords: Readonly<Record<string, string>> = {
   'whole-panel': 'whole panel',
   split: 'split',
   join: 'join',
+  'no-panel': 'no panel',
+  'other-stock': 'panel from other stock',
 };
 
 export function nameOfHandChoice({ id, kind }: Pick<HandChoice, 'id' | 'kind'>): string {

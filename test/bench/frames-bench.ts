@@ -1,8 +1,11 @@
 /* `npm run bench:screen`: what dragging costs on a full wall, by the browser's own trace. */
 import { chromium, type CDPSession, type Page } from '@playwright/test';
+import { createHash } from 'node:crypto';
 import { build, preview } from 'vite';
+import type { Job } from '../../core/job/schema';
 import { writeJob } from '../../core/job/write';
 import { findBrowser } from '../../e2e/find-browser.mjs';
+import { drawPhoto, rectangle } from '../../e2e/photo-of-wall';
 import { goTo, onScreen, waitForPlan, type Px } from '../../e2e/wall-points';
 import { fullWallJob } from './full-wall';
 import { row } from './print';
@@ -46,12 +49,12 @@ try {
 }
 
 function describe({ fittings, zones }: { fittings: unknown[]; zones: unknown[] }): string {
-  return `500 panels, ${fittings.length} fittings, ${zones.length} zones`;
+  return `500 panels, ${fittings.length} fittings, ${zones.length} zones, a photo`;
 }
 
 /** From the choice of the file to the first frame that shows the wall. */
 async function timeOpening(page: Page): Promise<void> {
-  const text = writeJob(fullWallJob().job);
+  const text = writeJob(withPhoto(fullWallJob().job, await drawPhoto(page)));
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
     page.getByRole('button', { name: 'Open', exact: true }).click(),
@@ -66,6 +69,29 @@ async function timeOpening(page: Page): Promise<void> {
   });
   await chooser.setFiles({ name: 'wall.json', mimeType: 'application/json', buffer: Buffer.from(text) });
   row('opening the job, to the wall on the screen', { times: [await shown] });
+  // The photo is rectified in the background.
+  await page.waitForFunction(() => {
+    const canvas = document.querySelector('canvas')!;
+    const { data } = canvas.getContext('2d')!.getImageData(canvas.width / 2, canvas.height / 2, 1, 1);
+    return data[3]! > 0;
+  });
+}
+
+/** With the photo of a wall of 4200 × 2600 under it, drawn out over the whole of it. */
+function withPhoto(job: Job, jpeg: Buffer): Job {
+  const [wall] = job.walls;
+  const { outline } = wall!;
+  const id = createHash('sha256').update(jpeg).digest('hex');
+  const photo = { id, type: 'image/jpeg' as const, width: 2400, height: 1800, data: jpeg.toString('base64') };
+  const points = rectangle(0, 0, 4200, 2600).map(({ x, y }, i) => ({
+    px: [x, y] as [number, number],
+    at: outline[i] as [number, number],
+  }));
+  return {
+    ...job,
+    photos: [photo],
+    walls: [{ ...wall!, photo: { photo: id, points, fade: 0.3, shown: true } }],
+  };
 }
 
 /** Along two loops about where it was, one move a frame, as a mouse reports them. */

@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { startWall } from './new-wall';
+import { addWallRoundCorner, startWall } from './new-wall';
 import {
   door,
   drawPhoto,
@@ -9,7 +9,7 @@ import {
   markPoint,
   rectangle,
 } from './photo-of-wall';
-import { dragWall, elevation, goTo, waitForPlan } from './wall-points';
+import { dragWall, goTo, waitForPlan } from './wall-points';
 
 /** Eleven rows as they come off a tape: headings, several units, "to" instead of a width, a comma, names. */
 const readings = [
@@ -51,16 +51,7 @@ test('a real survey: eleven readings, a photo, two walls round a corner, from no
   await expectSquareOnWall(page);
   await page.getByRole('slider', { name: 'Faded' }).fill('0.7');
 
-  await page.getByRole('button', { name: 'Add wall', exact: true }).click();
-  await page.getByLabel('Name', { exact: true }).fill('Type store');
-  await page.getByLabel('Width, mm').fill('2400');
-  await page.getByLabel('Height, mm').fill('2600');
-  await page.getByRole('button', { name: 'Add the wall' }).click();
-  await page.getByRole('tab', { name: 'Room', exact: true }).click();
-  await page.getByLabel('wall A, its right end meets').selectOption('B');
-  await page.getByRole('button', { name: 'Show wall A' }).click();
-  await page.getByRole('button', { name: 'Room', exact: true }).click();
-  await expect(elevation(page)).toHaveAttribute('aria-label', /Elevation of wall A/);
+  await addWallRoundCorner(page);
 
   await goTo(page, 'Zones');
   await page.getByRole('button', { name: 'Put in a zone' }).click();

@@ -1,20 +1,10 @@
 import { expect, test, type Page } from '@playwright/test';
-import { startWall } from './new-wall';
+import { addWallRoundCorner, startWall } from './new-wall';
 import { clickWall, dragWall, elevation, goTo, waitForPlan } from './wall-points';
 
-/** Two walls, 3200 and 2400 wide, that meet in an internal corner, shown as one strip; wall A is on the screen. */
 async function startRoom(page: Page): Promise<void> {
   await startWall(page, '3200', '2600');
-  await page.getByRole('button', { name: 'Add wall', exact: true }).click();
-  await page.getByLabel('Name', { exact: true }).fill('Type store');
-  await page.getByLabel('Width, mm').fill('2400');
-  await page.getByLabel('Height, mm').fill('2600');
-  await page.getByRole('button', { name: 'Add the wall' }).click();
-  await page.getByRole('tab', { name: 'Room', exact: true }).click();
-  await page.getByLabel('wall A, its right end meets').selectOption('B');
-  await page.getByRole('button', { name: 'Show wall A' }).click();
-  await page.getByRole('button', { name: 'Room', exact: true }).click();
-  await expect(elevation(page)).toHaveAttribute('aria-label', /Elevation of wall A/);
+  await addWallRoundCorner(page);
 }
 
 const zoneFigure = (page: Page, label: string) => page.getByLabel(`Zone Z1, ${label}`, { exact: true });

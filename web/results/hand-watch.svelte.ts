@@ -2,11 +2,9 @@ import type { HandChoice, Job } from '../../core/job/schema';
 import type { HandFigures } from '../../core/run/hand-figures';
 import type { HandReply, HandRequest } from './hand-protocol';
 import { handWeigher } from './hand-weigher';
+import { NewestOnly } from './newest-only';
 
-/**
- * What a zone comes to with a choice by hand and without it, from a worker of its own: one place is asked for at a time,
- * and the newest next, so that a fast hand leaves no queue behind it.
- */
+/** What a zone comes to with a choice by hand and without it, from a worker of its own. */
 export class HandWatch {
   figures = $state.raw<HandFigures | null>(null);
   /** What the zone comes to without the choice; null while it is worked out. */
@@ -14,8 +12,7 @@ export class HandWatch {
   fault = $state.raw<string | null>(null);
 
   #worker: Worker | null = null;
-  #isAsked = false;
-  #next: HandChoice | null = null;
+  readonly #looks = new NewestOnly<HandChoice>((choice) => this.#post({ choice }));
 
   /** Another choice, or the same after something else has changed. */
   watch(job: Job, wallId: string, zoneId: string, id: string): void {
@@ -27,24 +24,14 @@ export class HandWatch {
   }
 
   look(choice: HandChoice): void {
-    if (!this.#worker) return;
-    this.#next = choice;
-    if (!this.#isAsked) this.#ask();
+    if (this.#worker) this.#looks.ask(choice);
   }
 
   stop(): void {
     this.#worker?.terminate();
     this.#worker = null;
-    this.#isAsked = false;
-    this.#next = null;
+    this.#looks.forget();
     this.figures = this.without = this.fault = null;
-  }
-
-  #ask(): void {
-    if (!this.#next) return;
-    this.#isAsked = true;
-    this.#post({ choice: this.#next });
-    this.#next = null;
   }
 
   #post(request: HandRequest): void {
@@ -56,8 +43,7 @@ export class HandWatch {
     else if ('fault' in reply) this.fault = reply.fault;
     else {
       this.figures = reply.figures;
-      this.#isAsked = false;
-      this.#ask();
+      this.#looks.answered();
     }
   }
 }

@@ -3,11 +3,9 @@ import type { Job } from '../../core/job/schema';
 import type { StartFigures } from '../../core/run/start-scale';
 import type { StartPlaces, StartReply, StartRequest } from './start-protocol';
 import { startWeigher } from './start-weigher';
+import { NewestOnly } from './newest-only';
 
-/**
- * Figures of starts while a hand looks for one, from a worker of its own: one start is asked for at a time, and the
- * newest next, so that a fast hand leaves no queue behind it.
- */
+/** Figures of starts while a hand looks for one, from a worker of its own. */
 export class StartWatch {
   places = $state.raw<StartPlaces | null>(null);
   figures = $state.raw<StartFigures | null>(null);
@@ -16,8 +14,7 @@ export class StartWatch {
   fault = $state.raw<string | null>(null);
 
   #worker: Worker | null = null;
-  #isAsked = false;
-  #next: Point | null = null;
+  readonly #looks = new NewestOnly<Point>((start) => this.#post({ start }));
 
   /** Another zone, or the same after something else about it has changed. */
   watch(job: Job, wallId: string, zoneId: string): void {
@@ -29,24 +26,14 @@ export class StartWatch {
   }
 
   look(start: Point): void {
-    if (!this.#worker) return;
-    this.#next = start;
-    if (!this.#isAsked) this.#ask();
+    if (this.#worker) this.#looks.ask(start);
   }
 
   stop(): void {
     this.#worker?.terminate();
     this.#worker = null;
-    this.#isAsked = false;
-    this.#next = null;
+    this.#looks.forget();
     this.places = this.figures = this.best = this.fault = null;
-  }
-
-  #ask(): void {
-    if (!this.#next) return;
-    this.#isAsked = true;
-    this.#post({ start: this.#next });
-    this.#next = null;
   }
 
   #post(request: StartRequest): void {
@@ -59,8 +46,7 @@ export class StartWatch {
     else if ('fault' in reply) this.fault = reply.fault;
     else {
       this.figures = reply.figures;
-      this.#isAsked = false;
-      this.#ask();
+      this.#looks.answered();
     }
   }
 }

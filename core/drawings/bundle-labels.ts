@@ -1,3 +1,4 @@
+import { chosenTitle } from '../job/alternatives';
 import type { WorkedOut } from '../worked-out';
 import { bundlesOf, fixingPlaces, mostLifted, type Bundle, type FixingPlace } from './bundles';
 import { deliveryText } from './delivery-text';
@@ -192,5 +193,5 @@ function named(word: string, { id, name }: { id: string; name: string }): string
 
 function jobText({ job }: WorkedOut): string {
   const revision = job.revision ? `Revision ${job.revision}` : '';
-  return [job.name, job.reference, revision].filter(Boolean).join(', ');
+  return [job.name, chosenTitle(job), job.reference, revision].filter(Boolean).join(', ');
 }

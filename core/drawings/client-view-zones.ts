@@ -32,7 +32,7 @@ export function zoneNotices(zones: readonly ZoneArea[], units?: LengthUnits): Zo
     .map((zone, i) => {
       const kind = buildUpKind(zone.zone.buildUp);
       const title = zone.zone.name || `Zone ${i + 1}`;
-      const size = paperFigures(units).roughly(regionArea(zone.area));
+      const size = `about ${paperFigures(units).roughly(regionArea(zone.area))}`;
       return { number: i + 1, zone, kind, title, use: useOf(kind), size };
     });
 }

@@ -1,7 +1,6 @@
 import { boxOf, type Box, type Ring } from '../geometry/polygon';
-import type { Job, Wall } from '../job/schema';
+import type { Job } from '../job/schema';
 import { reservationsOf } from '../survey/ground-blanks';
-import { inch } from '../lengths';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { drawBareWall, drawOpeningsAndFittings, type ToPaper } from './client-view-wall';
 import {
@@ -12,14 +11,12 @@ import {
   zoneNotices,
   type ZoneNotice,
 } from './client-view-zones';
-import { budgetOnly } from './budget-words';
+import { clientHeader, clientMargin as margin, stature } from './client-header';
 import { reservationBlock } from './client-reservations';
 import type { Item, LodeplanDocument, Page, PaperFormat, Text, TextMeasure } from './page';
 import { cornersOf, pageSize, type PaperBox } from './paper';
 import { figureHeight, figureWidth, standingFigure } from './standing-figure';
 import { fitText, textBlock } from './text';
-
-const margin = 22;
 
 /**
  * The picture for the client: a page a wall with its openings and zones in colour, somebody standing by for scale, no
@@ -59,7 +56,7 @@ function viewPage(
   const obstacles = survey.keepOuts.map(({ bare }) => paperBoxOf(boxOf(bare.ring), toPaper));
   const items: Item[] = [
     { kind: 'fill', rings: [cornersOf({ left: 0, bottom: 0, right: width, top: height })], colour: 'white' },
-    ...header(survey.wall, job, width, height, measure),
+    ...clientHeader(survey.wall, job, width, height, measure),
     ...drawBareWall(survey, toPaper),
     ...notices.flatMap((notice) => fillZone(notice, toPaper)),
     ...standing,
@@ -98,55 +95,6 @@ function placeWall(ring: Ring, box: Box, room: PaperBox) {
   const away = besideWall - (figureWidth / 2) * 100;
   const figureFoot = toPaper({ x: standsLeft ? box.left - away : box.right + away, y: box.bottom });
   return { toPaper, mmPerPaperMm: 1 / (scale * 100), figureFoot, floor };
-}
-
-function header(wall: Wall, job: Job, width: number, height: number, measure: TextMeasure): Item[] {
-  const top = height - margin;
-  const right = width - margin;
-  const half = (width - 2 * margin) / 2;
-  const title: Text = {
-    kind: 'text',
-    text: wall.name || `Wall ${wall.id}`,
-    at: { x: margin, y: top - 7 },
-    height: 7,
-    weight: 'semi-bold',
-    colour: 'ink',
-  };
-  const under: Text = {
-    kind: 'text',
-    text: job.name,
-    at: { x: margin, y: top - 15 },
-    height: 3.5,
-    colour: 'soft',
-  };
-  const budget: Text = {
-    kind: 'text',
-    text: `${budgetOnly}: this wall has not been measured on site yet.`,
-    at: { x: margin, y: top - 21.5 },
-    height: 3.5,
-    weight: 'semi-bold',
-    colour: 'red-lead',
-  };
-  const aside = [job.client && `For ${job.client}`, dateText(job.date)].filter(Boolean);
-  return [
-    fitText(title, half * 1.3, measure),
-    fitText(under, half * 1.3, measure),
-    ...(wall.surveyed === false ? [fitText(budget, half * 1.3, measure)] : []),
-    ...aside.map((line, i) =>
-      fitText(
-        {
-          kind: 'text',
-          text: line,
-          at: { x: right, y: top - 7 - i * 8 },
-          height: 3.5,
-          anchor: 'end',
-          colour: i === 0 ? 'ink' : 'soft',
-        },
-        half * 0.66,
-        measure,
-      ),
-    ),
-  ];
 }
 
 function footer(
@@ -208,13 +156,6 @@ function footer(
   return { items, top: legend.top };
 }
 
-/** Of the figure that stands by: in feet to the inch, since nobody is measured finer. */
-function stature({ units }: Job): string {
-  if (units !== 'ft-in') return '1,75 m';
-  const inches = Math.round(figureHeight / inch);
-  return `about ${Math.floor(inches / 12)}'-${inches % 12}"`;
-}
-
 /** Swatch, number, title and use of each zone, in columns, rows counted upwards from `bottom`. */
 function legendOf(notices: readonly ZoneNotice[], bottom: number, width: number, measure: TextMeasure) {
   const columns = Math.min(3, Math.max(1, notices.length));
@@ -243,28 +184,6 @@ function legendOf(notices: readonly ZoneNotice[], bottom: number, width: number,
   });
   return { items, top: bottom + rows * rowHeight - 4 };
 }
-
-/** An ISO 8601 day in words, `2 March 2026`; anything else as it was written. */
-export function dateText(date: string): string {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date) ?? [];
-  const name = months[Number(month) - 1];
-  return name ? `${Number(day)} ${name} ${year}` : date;
-}
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
 
 function paperBoxOf({ left, bottom, right, top }: Box, toPaper: ToPaper): PaperBox {
   const low = toPaper({ x: left, y: bottom });

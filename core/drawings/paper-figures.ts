@@ -1,4 +1,4 @@
-import { inch, lengthInWords, sixteenth, writeLength, type LengthUnits } from '../lengths';
+import { inch, lengthInWords, sentenceInUnits, sixteenth, writeLength, type LengthUnits } from '../lengths';
 import type { Hundredth, Mm } from '../units';
 import { formatMm } from './figures';
 
@@ -25,7 +25,7 @@ export interface PaperFigures {
   /** Hundredths squared, always three places. */
   readonly area: (area: number) => string;
   readonly areaUnit: 'm²' | 'ft²';
-  /** An area that nobody orders by: `about 4,2 m²`, `about 45 ft²`. */
+  /** An area that nobody orders by: `4,2 m²`, `45 ft²`. */
   readonly roughly: (area: number) => string;
   /** A length of many metres, one place, with its unit: `2,4 m`, `7,9 ft`. */
   readonly run: (length: Hundredth) => string;
@@ -59,8 +59,8 @@ export function paperFigures(units: LengthUnits = 'mm'): PaperFigures {
     areaUnit: isFeet ? 'ft²' : 'm²',
     roughly: (of) =>
       isFeet
-        ? `about ${formatMm(Math.max(1, of / squareFoot), 0)} ft²`
-        : `about ${formatMm(Math.max(0.1, of / 1e10))} m²`,
+        ? `${formatMm(Math.max(1, of / squareFoot), 0)} ft²`
+        : `${formatMm(Math.max(0.1, of / 1e10))} m²`,
     run: (of) => (isFeet ? `${formatMm(of / foot)} ft` : `${oneDecimal(of / 1e5)} m`),
   };
 }
@@ -89,6 +89,11 @@ export function sizeWithMm(width: Hundredth, height: Hundredth, { cut, units }: 
 export function exactMm(width: Hundredth, height: Hundredth, units: LengthUnits): string {
   if (!isRounded(width, units) && !isRounded(height, units)) return '';
   return `${sizeText(width, height, (of) => formatMm(of / 100, 2))}\u00A0mm`;
+}
+
+/** A sentence with lengths in mm, in the job's units; places in brackets keep their points, as a comma parts their figures. */
+export function sentenceOnPaper(text: string, units: LengthUnits = 'mm'): string {
+  return sentenceInUnits(text, units).replace(/(?<=\d)\.(?=\d+ (?:mm|cm|m|×|°))/g, ',');
 }
 
 function forPaper(text: string): string {

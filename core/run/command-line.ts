@@ -8,6 +8,7 @@ import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { composeDocuments } from '../drawings/compose';
+import { clientAlternatives, type DrawnAlternative } from '../drawings/client-alternatives';
 import { csvTables } from '../drawings/csv';
 import { measureWith, type FontFiles } from '../drawings/fonts';
 import { writePdf } from '../drawings/pdf';
@@ -16,6 +17,8 @@ import type { Job } from '../job/schema';
 import { readJob } from '../job/read';
 import { workOutFully } from './pipeline';
 import { toResults } from './results';
+import type { WorkedOut } from '../worked-out';
+import { sinceRevision } from './since-revision';
 import { defaultSteps } from './steps';
 
 const usage =
@@ -32,16 +35,35 @@ async function main(): Promise<void> {
   if (!job) return fail(findings.map((finding) => `${basename(file)}: ${finding.text}`));
 
   const dated = date ? { ...job, date } : job;
-  if (!all)
-    return writeOut(alternative === undefined ? dated : alternativeOf(dated, alternative), out, steps);
+  if (!all) {
+    await writeOut(alternative === undefined ? dated : alternativeOf(dated, alternative), out, steps);
+    return;
+  }
   // By their numbers: names and ids may be alike but for capitals, or hold what no folder may be called.
+  const alternatives: DrawnAlternative[] = [];
   for (const [i, { id, title }] of alternativesOf(dated).entries()) {
     console.log(`${title}:`);
-    await writeOut(chooseAlternative(dated, id), join(out, `alternative-${i + 1}`), steps);
+    const worked = await writeOut(chooseAlternative(dated, id), join(out, `alternative-${i + 1}`), steps);
+    alternatives.push({ title, worked });
   }
+  await writeSideBySide(dated, alternatives, out);
 }
 
-async function writeOut(job: Job, out: string, steps: number): Promise<void> {
+/** The client's pages of all alternatives; nothing if the job has but one or no zone. */
+async function writeSideBySide(
+  job: Job,
+  alternatives: readonly DrawnAlternative[],
+  out: string,
+): Promise<void> {
+  const fonts = await loadFonts();
+  const document = clientAlternatives(job, alternatives, measureWith(fonts));
+  if (document.pages.length === 0) return;
+  const file = join(out, `${document.name}.pdf`);
+  await writeFile(file, await writePdf(document, fonts, { date: dayOf(job) }));
+  console.log(`Side by side: ${file}.`);
+}
+
+async function writeOut(job: Job, out: string, steps: number): Promise<WorkedOut> {
   const worked = workOutFully(job, { steps });
   const files = await produceFiles(worked.job, worked);
   await mkdir(out, { recursive: true });
@@ -49,6 +71,7 @@ async function writeOut(job: Job, out: string, steps: number): Promise<void> {
   for (const { level, wall, text: said } of worked.findings)
     console.log(`${level}${wall === undefined ? '' : `, wall ${wall}`}: ${said}`);
   console.log(summaryOf(worked, files.length, out));
+  return worked;
 }
 
 /** The job with the alternative chosen that has this name or id. */
@@ -94,7 +117,8 @@ async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {
   const files: { name: string; content: string | Uint8Array }[] = [
     { name: 'results.json', content: `${JSON.stringify(toResults(worked), null, 2)}\n` },
   ];
-  for (const document of composeDocuments(worked, measureWith(fonts))) {
+  const beside = { since: sinceRevision(worked, job.revisions.at(-1)) };
+  for (const document of composeDocuments(worked, measureWith(fonts), beside)) {
     files.push({ name: `${document.name}.pdf`, content: await writePdf(document, fonts, { date }) });
   }
   for (const table of csvTables(worked)) files.push({ name: `${table.name}.csv`, content: table.text });

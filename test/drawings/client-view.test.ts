@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { clientView, dateText } from '../../core/drawings/client-view';
+import { dateText } from '../../core/drawings/client-header';
+import { clientView } from '../../core/drawings/client-view';
 import { measureWith } from '../../core/drawings/fonts';
 import { figureHeight } from '../../core/drawings/standing-figure';
 import { boxOf } from '../../core/geometry/polygon';

@@ -1,14 +1,12 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { composeDocuments } from '../../core/drawings/compose';
 import { measureWith } from '../../core/drawings/fonts';
-import type { LodeplanDocument } from '../../core/drawings/page';
 import { boxOf } from '../../core/geometry/polygon';
 import { demoJob } from '../../core/job/demo';
 import type { Job } from '../../core/job/schema';
 import { lengthUnits } from '../../core/lengths';
 import { workOutFully } from '../../core/run/pipeline';
 import { reservationsOf } from '../../core/survey/ground-blanks';
-import type { WorkedOut } from '../../core/worked-out';
 import { fontFiles } from './font-files';
 import { textFaults, textsOf, wordsOf } from './page-checks';
 
@@ -48,14 +46,9 @@ function surveyedJob(): Job {
 }
 
 describe('a wall with fixing points, joints and a ground', () => {
-  let worked: WorkedOut;
-  let sheet: LodeplanDocument;
-  let documents: LodeplanDocument[];
-  beforeAll(() => {
-    worked = workOutFully(surveyedJob(), { steps: 2 });
-    documents = composeDocuments(worked, measure);
-    sheet = documents.find(({ name }) => name === 'setting-out-A')!;
-  });
+  const worked = workOutFully(surveyedJob(), { steps: 2 });
+  const documents = composeDocuments(worked, measure);
+  const sheet = documents.find(({ name }) => name === 'setting-out-A')!;
 
   it('lays no text on another in any unit', () => {
     for (const units of lengthUnits) {

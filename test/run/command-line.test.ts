@@ -93,7 +93,11 @@ describe('npm run job', () => {
     const steps = ['--steps', '10'];
     expect(job(file, join(folder, 'wider'), '--alternative', 'Wider', ...steps).status).toBe(0);
     expect(job(file, join(folder, 'each'), '--all-alternatives', ...steps).status).toBe(0);
-    expect(readdirSync(join(folder, 'each')).sort()).toEqual(['alternative-1', 'alternative-2']);
+    expect(readdirSync(join(folder, 'each')).sort()).toEqual([
+      'alternative-1',
+      'alternative-2',
+      'client-alternatives.pdf',
+    ]);
     expect(results('each', 'alternative-2')).toBe(results('wider'));
     expect(results('each', 'alternative-1')).not.toBe(results('wider'));
 

@@ -3,9 +3,11 @@ import type { Job, Revision } from '../../core/job/schema';
 import type { WorkedOut } from '../../core/worked-out';
 import type { OpenJob } from '../job/open-job.svelte';
 import { download, fileName } from './download';
+import type { DrawnBeside } from './print-orders';
 import { PrintShop } from './print-shop';
 
 const ofThisWall = 'setting-out-';
+const alone: DrawnBeside = { alternatives: [], since: undefined };
 
 /** The documents of the plan on the screen: which one is shown, and how they are saved. */
 export class Documents {
@@ -23,6 +25,7 @@ export class Documents {
   #shownName = $state.raw(ofThisWall);
   #pageIndex = $state.raw(0);
   #newest: WorkedOut | null = null;
+  #beside: DrawnBeside = alone;
   readonly #shop = new PrintShop();
   readonly #open: OpenJob;
 
@@ -61,6 +64,13 @@ export class Documents {
     this.#issued = 'worked' in read ? { revision, worked: read.worked } : null;
   }
 
+  /** The revision that the documents are held against: the one issued before what they show. */
+  get since(): Revision | undefined {
+    const { revisions } = this.#open.job;
+    const at = this.issued ? revisions.indexOf(this.issued) : revisions.length;
+    return revisions[at - 1];
+  }
+
   showPlan(): void {
     this.#issued = null;
     this.fault = null;
@@ -74,17 +84,18 @@ export class Documents {
   }
 
   /** Composes the documents anew unless they are of this very plan already; a newer call supersedes. */
-  async compose(worked: WorkedOut): Promise<void> {
-    if (worked === this.#newest) return;
+  async compose(worked: WorkedOut, beside: DrawnBeside = alone): Promise<void> {
+    if (worked === this.#newest && isSameBeside(beside, this.#beside)) return;
     this.#newest = worked;
+    this.#beside = beside;
     try {
-      const list = await this.#shop.compose(worked);
-      if (worked !== this.#newest) return;
+      const list = await this.#shop.compose(worked, beside);
+      if (worked !== this.#newest || beside !== this.#beside) return;
       this.list = list.filter(({ pages }) => pages.length > 0);
       this.worked = worked;
       this.fault = null;
     } catch (reason) {
-      if (worked !== this.#newest) return;
+      if (worked !== this.#newest || beside !== this.#beside) return;
       this.#newest = null;
       this.fault = `The drawings could not be made: ${wordsOf(reason)}.`;
     }
@@ -100,7 +111,7 @@ export class Documents {
   tryAgain(worked: WorkedOut | null): void {
     this.fault = null;
     this.#newest = null;
-    if (worked) void this.compose(worked);
+    if (worked) void this.compose(worked, this.#beside);
   }
 
   async savePdf(document: LodeplanDocument): Promise<void> {
@@ -142,6 +153,16 @@ export class Documents {
       this.printing = null;
     }
   }
+}
+
+function isSameBeside(a: DrawnBeside, b: DrawnBeside): boolean {
+  return (
+    a.since === b.since &&
+    a.alternatives.length === b.alternatives.length &&
+    a.alternatives.every(
+      ({ title, worked }, i) => title === b.alternatives[i]!.title && worked === b.alternatives[i]!.worked,
+    )
+  );
 }
 
 const loadCsv = () => import('../../core/drawings/csv');

@@ -2,6 +2,7 @@ import { composeDocuments } from '../../core/drawings/compose';
 import { measureWith } from '../../core/drawings/fonts';
 import type { TextMeasure } from '../../core/drawings/page';
 import { writePdf } from '../../core/drawings/pdf';
+import { sinceRevision } from '../../core/run/since-revision';
 import { loadFonts } from './fonts';
 import type { PrintAnswer, PrintOrder } from './print-orders';
 
@@ -22,7 +23,10 @@ async function answer(asked: PrintOrder): Promise<PrintAnswer> {
   try {
     if (asked.kind === 'compose') {
       measure ??= measureWith(await fonts);
-      return { order, documents: composeDocuments(asked.worked, measure) };
+      const { worked, beside } = asked;
+      const since = sinceRevision(worked, beside.since);
+      const { alternatives } = beside;
+      return { order, documents: composeDocuments(worked, measure, { alternatives, since }) };
     }
     const pdf = await writePdf(asked.document, await fonts, { date: asked.day });
     return { order, pdf: pdf as Uint8Array<ArrayBuffer> };

@@ -1,9 +1,22 @@
 import type { LodeplanDocument } from '../../core/drawings/page';
+import type { DrawnAlternative } from '../../core/drawings/client-alternatives';
+import type { Revision } from '../../core/job/schema';
 import type { WorkedOut } from '../../core/worked-out';
+
+/** What a plan is drawn beside: its alternatives once all are worked out, the revision issued before it. */
+export interface DrawnBeside {
+  readonly alternatives: readonly DrawnAlternative[];
+  readonly since: Revision | undefined;
+}
 
 /** To the worker that draws and prints; answers carry the number of their order. */
 export type PrintOrder =
-  | { readonly order: number; readonly kind: 'compose'; readonly worked: WorkedOut }
+  | {
+      readonly order: number;
+      readonly kind: 'compose';
+      readonly worked: WorkedOut;
+      readonly beside: DrawnBeside;
+    }
   | {
       readonly order: number;
       readonly kind: 'print';

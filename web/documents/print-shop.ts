@@ -1,6 +1,6 @@
 import type { LodeplanDocument } from '../../core/drawings/page';
 import type { WorkedOut } from '../../core/worked-out';
-import type { PrintAnswer, PrintOrder } from './print-orders';
+import type { DrawnBeside, PrintAnswer, PrintOrder } from './print-orders';
 
 type Unnumbered<T> = T extends unknown ? Omit<T, 'order'> : never;
 
@@ -16,8 +16,8 @@ export class PrintShop {
   }
 
   /** The documents of a worked-out job: of this very plan, not of another one. */
-  async compose(worked: WorkedOut): Promise<readonly LodeplanDocument[]> {
-    const answer = await this.#ask({ kind: 'compose', worked });
+  async compose(worked: WorkedOut, beside: DrawnBeside): Promise<readonly LodeplanDocument[]> {
+    const answer = await this.#ask({ kind: 'compose', worked, beside });
     return 'documents' in answer ? answer.documents : [];
   }
 

@@ -1,0 +1,95 @@
+import { chosenTitle } from '../job/alternatives';
+import type { Job, Wall } from '../job/schema';
+import { inch } from '../lengths';
+import { budgetOnly } from './budget-words';
+import type { Item, Text, TextMeasure } from './page';
+import { figureHeight } from './standing-figure';
+import { fitText } from './text';
+
+/** mm, all round a page for the client. */
+export const clientMargin = 22;
+
+/** Wall, job and client at the head of a page for the client; that the wall is a budget, where it is. */
+export function clientHeader(
+  wall: Wall,
+  job: Job,
+  width: number,
+  height: number,
+  measure: TextMeasure,
+): Item[] {
+  const top = height - clientMargin;
+  const right = width - clientMargin;
+  const half = (width - 2 * clientMargin) / 2;
+  const title: Text = {
+    kind: 'text',
+    text: wall.name || `Wall ${wall.id}`,
+    at: { x: clientMargin, y: top - 7 },
+    height: 7,
+    weight: 'semi-bold',
+    colour: 'ink',
+  };
+  const under: Text = {
+    kind: 'text',
+    text: [job.name, chosenTitle(job)].filter(Boolean).join(', '),
+    at: { x: clientMargin, y: top - 15 },
+    height: 3.5,
+    colour: 'soft',
+  };
+  const budget: Text = {
+    kind: 'text',
+    text: `${budgetOnly}: this wall has not been measured on site yet.`,
+    at: { x: clientMargin, y: top - 21.5 },
+    height: 3.5,
+    weight: 'semi-bold',
+    colour: 'red-lead',
+  };
+  const aside = [job.client && `For ${job.client}`, dateText(job.date)].filter(Boolean);
+  return [
+    fitText(title, half * 1.3, measure),
+    fitText(under, half * 1.3, measure),
+    ...(wall.surveyed === false ? [fitText(budget, half * 1.3, measure)] : []),
+    ...aside.map((line, i) =>
+      fitText(
+        {
+          kind: 'text',
+          text: line,
+          at: { x: right, y: top - 7 - i * 8 },
+          height: 3.5,
+          anchor: 'end',
+          colour: i === 0 ? 'ink' : 'soft',
+        },
+        half * 0.66,
+        measure,
+      ),
+    ),
+  ];
+}
+
+/** Of the figure that stands by: in feet to the inch, since nobody is measured finer. */
+export function stature({ units }: Job): string {
+  if (units !== 'ft-in') return '1,75 m';
+  const inches = Math.round(figureHeight / inch);
+  return `about ${Math.floor(inches / 12)}'-${inches % 12}"`;
+}
+
+/** An ISO 8601 day in words, `2 March 2026`; anything else as it was written. */
+export function dateText(date: string): string {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date) ?? [];
+  const name = months[Number(month) - 1];
+  return name ? `${Number(day)} ${name} ${year}` : date;
+}
+
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];

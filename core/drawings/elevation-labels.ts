@@ -1,7 +1,8 @@
 import type { Outline } from '../geometry/outline';
 import { boxOf } from '../geometry/polygon';
 import { buildUpKind } from '../job/build-up-kinds';
-import type { Fitting, Opening, Zone } from '../job/schema';
+import { kindInWords } from '../job/names';
+import { fittingKinds, type Fitting, type Opening, type Zone } from '../job/schema';
 import type { KeepOut } from '../survey/surveyed-wall';
 import type { Hundredth, Mm } from '../units';
 import type { WorkedZone } from '../worked-out';
@@ -42,13 +43,13 @@ export function labelOpening(opening: Opening, { bare }: KeepOut, view: View, ro
   return placed(room, base, [...inside, ...upright, ...around(base, box)], box);
 }
 
-/** "K1", and a diameter for what is round. */
+/** "K1", and a diameter for what is round; what no symbol tells by is named: "F1 Pin rail". */
 export function labelFitting(fitting: Fitting, { bare }: KeepOut, view: View, room: LabelRoom): Item[] {
   const ring = paperRing(view, bare.ring);
   const box = visible(boundsOf(ring), room);
   const base: Base = {
     kind: 'text',
-    text: [fitting.id, ...arcWords(bare, view.write)].join(' '),
+    text: [fitting.id, ...kindWords(fitting), ...arcWords(bare, view.write)].join(' '),
     height: 2.5,
     face: 'condensed',
     weight: 'semi-bold',
@@ -62,6 +63,10 @@ export function labelFitting(fitting: Fitting, { bare }: KeepOut, view: View, ro
     spots.flatMap((spot) => around(base, spot)),
     spots[0]!,
   );
+}
+
+function kindWords({ kind, name }: Fitting): string[] {
+  return (fittingKinds as readonly string[]).includes(kind) ? [] : [name || kindInWords(kind, 'fitting')];
 }
 
 /** "Z1 Proofs: steel panels" above the zone's upper left corner, or along another of its edges. */

@@ -36,8 +36,11 @@ export function fittingSymbol(fitting: Fitting, keepOut: KeepOut, view: View): I
       return circle
         ? [...items, ...centreLines(paperPoint(view, circle.centre), boxWidth(box) / 2)]
         : [...items, ...hatchOf(outline)];
-    default:
+    case 'free':
       return [...items, ...hatchOf(outline)];
+    // A kind of the user's own has no sign that anyone would know: its name stands beside it.
+    default:
+      return items;
   }
 }
 

@@ -1,3 +1,4 @@
+import { kindInWords } from '../job/names';
 import { usableSize } from '../job/usable-size';
 import type { Panel } from '../panels/panel';
 import type { EdgeCause } from '../survey/surveyed-wall';
@@ -47,8 +48,7 @@ export function causeText(cause: EdgeCause, { wall, zone }: PanelPlace): string 
     case 'fitting': {
       const objects = cause.kind === 'opening' ? wall.wall.openings : wall.wall.fittings;
       const kind = objects.find(({ id }) => id === cause.id)?.kind ?? 'free';
-      const word = kind === 'free' ? cause.kind : kind.replace('-', ' ');
-      return `${word} ${cause.id}`;
+      return `${kindInWords(kind, cause.kind)} ${cause.id}`;
     }
     case 'movement-joint':
       return `movement joint ${cause.id}`;

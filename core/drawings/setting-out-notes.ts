@@ -1,4 +1,6 @@
 import { boxOfOutline } from '../geometry/arc';
+import { isElectric } from '../job/fitting-kinds';
+import type { OwnKind } from '../job/schema';
 import type { WorkedWall } from '../worked-out';
 import { cautions } from './cautions';
 import type { PaperFigures, WriteLength } from './paper-figures';
@@ -36,9 +38,9 @@ function creepNotes({ zones }: WorkedWall, write: WriteLength): string[] {
 }
 
 /** The cautions that apply to what is on a wall. */
-export function cautionsFor({ survey, zones }: WorkedWall): string[] {
+export function cautionsFor({ survey, zones }: WorkedWall, own: readonly OwnKind[]): string[] {
   const steel = zones.some(({ layout }) => layout !== null);
-  const electric = survey.wall.fittings.some(({ kind }) => electricKinds.has(kind));
+  const electric = survey.wall.fittings.some(({ kind }) => isElectric(kind, own));
   return [
     ...(electric ? [cautions.electrics] : []),
     cautions.concealed,
@@ -47,8 +49,6 @@ export function cautionsFor({ survey, zones }: WorkedWall): string[] {
     ...(steel ? [cautions.detectors] : []),
   ];
 }
-
-const electricKinds = new Set(['socket', 'switch', 'light', 'thermostat']);
 
 /** Walls need not begin at their datum, nor even reach it. */
 function datumNote({ survey }: WorkedWall, write: WriteLength): string {

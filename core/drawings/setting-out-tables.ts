@@ -1,5 +1,6 @@
 import { boxOf, polygonArea, regionArea } from '../geometry/polygon';
 import { buildUpKind } from '../job/build-up-kinds';
+import { kindInWords } from '../job/names';
 import { cornersOf } from '../geometry/arc';
 import type { KeepOut } from '../survey/surveyed-wall';
 import { toHundredth } from '../units';
@@ -52,7 +53,7 @@ function objectSchedule({ survey }: WorkedWall, { length }: PaperFigures): Sched
   const rows = [...openings, ...fittings].flatMap(({ id, kind, name, clearance }): FlowRow[] => {
     const keepOut = survey.keepOuts.find((one) => one.id === id);
     if (!keepOut) return [];
-    const word = kind === 'free' ? keepOut.kind : kind.replace('-', ' ');
+    const word = kindInWords(kind, keepOut.kind);
     return [
       {
         kind: 'row',

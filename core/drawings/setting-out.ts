@@ -9,6 +9,7 @@ import { keyPlan } from './key-plan';
 import type { Item, LodeplanDocument, Page, TextHeight, TextMeasure } from './page';
 import { boxHeight, boxWidth, scales, type PaperBox, type Scale } from './paper';
 import { paperFigures, type PaperFigures } from './paper-figures';
+import { ownKindsOf } from '../job/fitting-kinds';
 import { cautionsFor, readingNote } from './setting-out-notes';
 import { elevationPage, type ElevationPage } from './setting-out-page';
 import { objectStops, type ObjectStops } from './setting-out-stops';
@@ -254,7 +255,7 @@ function sheetInfo(
           ...notes,
         ]
       : [checkOnSite, 'Measured from the datum to the lower left corner of each piece, seen square-on.'],
-    cautions: drawing ? cautionsFor(wall) : [],
+    cautions: drawing ? cautionsFor(wall, ownKindsOf(worked.job)) : [],
     ...(drawing && { key: drawingKey(wall.survey) }),
     ...budgetField([wall.survey.wall]),
   };

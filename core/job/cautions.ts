@@ -3,8 +3,9 @@ import { intersection, offsetMitred } from '../geometry/clip';
 import { boxesMeet } from '../geometry/polygon';
 import { toHundredth } from '../units';
 import { buildUpKind, type BuildUpKind } from './build-up-kinds';
+import { isElectric, ownKindsOf } from './fitting-kinds';
 import { nameOfPlaced, nameOfWall, nameOfZone, sentence } from './names';
-import type { Fitting, Job, Wall, Zone } from './schema';
+import type { Fitting, Job, OwnKind, Wall, Zone } from './schema';
 import { placedFitting, placedZone, type Placed } from './placed-regions';
 
 /**
@@ -12,27 +13,30 @@ import { placedFitting, placedZone, type Placed } from './placed-regions';
  * rest once for the whole job. Common practice, no source; a wall that did not change is not looked at again.
  */
 export function jobCautions(job: Job): Finding[] {
-  return [...job.walls.flatMap(rememberedElectrics), ...cautionsOfWork(job)];
+  const own = ownKindsOf(job);
+  return [...job.walls.flatMap((wall) => rememberedElectrics(wall, own)), ...cautionsOfWork(job)];
 }
 
-const remembered = new WeakMap<Wall, readonly Finding[]>();
+interface Remembered {
+  readonly own: string;
+  readonly findings: readonly Finding[];
+}
 
-function rememberedElectrics(wall: Wall): readonly Finding[] {
-  let findings = remembered.get(wall);
-  if (!findings) {
-    findings = electricsInSteel(wall);
-    remembered.set(wall, findings);
-  }
+const remembered = new WeakMap<Wall, Remembered>();
+
+function rememberedElectrics(wall: Wall, kinds: readonly OwnKind[]): readonly Finding[] {
+  const own = JSON.stringify(kinds);
+  const known = remembered.get(wall);
+  if (known?.own === own) return known.findings;
+  const findings = electricsInSteel(wall, kinds);
+  remembered.set(wall, { own, findings });
   return findings;
 }
 
-/** What has live parts behind its plate. */
-const electrical: readonly string[] = ['socket', 'switch', 'light', 'thermostat'];
-
-function electricsInSteel(wall: Wall): Finding[] {
+function electricsInSteel(wall: Wall, own: readonly OwnKind[]): Finding[] {
   const steel = wall.zones.filter(isSteel).map(placedZone);
   if (steel.length === 0) return [];
-  const live = wall.fittings.filter(({ kind }) => electrical.includes(kind)).map(placedFitting);
+  const live = wall.fittings.filter(({ kind }) => isElectric(kind, own)).map(placedFitting);
   return steel.flatMap((zone) =>
     live.filter((fitting) => reaches(fitting, zone)).map(({ thing }) => caution(wall, zone.thing, thing)),
   );

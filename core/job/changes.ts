@@ -311,6 +311,7 @@ export function tidy(length: number): number {
   return Math.round(length * 100) / 100 + 0;
 }
 
-function withoutUndefined<T extends object>(object: T): T {
+/** A field that is undefined is taken out. */
+export function withoutUndefined<T extends object>(object: T): T {
   return Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined)) as T;
 }

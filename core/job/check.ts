@@ -2,6 +2,7 @@ import type { Finding } from '../finding';
 import { checkByHand } from './check-by-hand';
 import { checkCorners } from './check-corners';
 import { checkAlternatives } from './check-alternatives';
+import { checkFittingKinds } from './check-fitting-kinds';
 import { checkIds } from './check-ids';
 import { checkLayouts } from './check-layouts';
 import { checkPhotos } from './check-photos';
@@ -18,6 +19,7 @@ import type { Job } from './schema';
 export function checkJob(job: Job): Finding[] {
   return [
     ...checkIds(job),
+    ...checkFittingKinds(job),
     ...checkAlternatives(job),
     ...checkReferences(job),
     ...checkCorners(job),

@@ -5,12 +5,14 @@ import type {
   Layout,
   Opening,
   openingKinds,
+  OwnKind,
   StockSheet,
   Wall,
   Zone,
 } from './schema';
 import { currentVersion, jobFormat } from './migrate';
 import { freshId } from './changes';
+import { findKind } from './fitting-kinds';
 import { rectangleVertices, type MmBox, type MmPoint } from './shape';
 import { buildUpKind } from './build-up-kinds';
 
@@ -40,9 +42,11 @@ export function defaultOpening(kind: string): DefaultObject {
   return Object.hasOwn(openings, kind) ? openings[kind as OpeningKind] : openings.free;
 }
 
-/** An unknown kind has the figures of a free one. */
-export function defaultFitting(kind: string): DefaultObject {
-  return Object.hasOwn(fittings, kind) ? fittings[kind as FittingKind] : fittings.free;
+/** A usual kind, else one of `own`; an unknown kind has the figures of a free one. */
+export function defaultFitting(kind: string, own: readonly OwnKind[] = []): DefaultObject {
+  if (Object.hasOwn(fittings, kind)) return fittings[kind as FittingKind];
+  const found = findKind(own, kind);
+  return found ? figuresOf(found) : fittings.free;
 }
 
 /** An opening of the usual size under an id that the wall has not used; `at` is its lower left corner. */
@@ -56,8 +60,14 @@ export function newOpening(wall: Wall, kind: OpeningKind, at: Partial<MmPoint> =
 }
 
 /** A fitting of the usual size under an id that the wall has not used; `at` is its box's lower left corner. */
-export function newFitting(wall: Wall, kind: FittingKind, at: Partial<MmPoint> = {}): Fitting {
-  return { id: freshId(wall, defaultFitting(kind).prefix), kind, ...placedAt(defaultFitting(kind), at) };
+export function newFitting(
+  wall: Wall,
+  kind: string,
+  at: Partial<MmPoint> = {},
+  own: readonly OwnKind[] = [],
+): Fitting {
+  const usual = defaultFitting(kind, own);
+  return { id: freshId(wall, usual.prefix), kind, ...placedAt(usual, at) };
 }
 
 /** A rectangular zone; one with steel panels is laid out at once if the job has a stock sheet. */
@@ -155,6 +165,12 @@ const fittings: Readonly<Record<FittingKind, DefaultObject>> = {
   },
   free: { label: 'Fitting', prefix: 'F', width: 300, height: 300, y: 1200, clearance: 10, round: false },
 };
+
+function figuresOf({ name, round = false, width, height = width, floor, clearance }: OwnKind): DefaultObject {
+  const { prefix } = fittings.free;
+  const box = round ? { width, height: width, y: floor - width / 2 } : { width, height, y: floor };
+  return { label: name, prefix, ...box, clearance, round };
+}
 
 function placedAt(usual: DefaultObject, at: Partial<MmPoint>) {
   const { width, height, clearance } = usual;

@@ -24,6 +24,8 @@ export const mostWalls = 1_000;
 export const mostObjectsOfAKind = 2_000;
 /** Choices by hand in one zone: each is looked at for every start that is compared. */
 export const mostHandChoices = 200;
+export const mostFittingKinds = 500;
+export const longestKindName = 40;
 export const mostStock = 1_000;
 export const mostRackPieces = 5_000;
 export const mostRevisions = 1_000;

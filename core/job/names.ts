@@ -13,7 +13,13 @@ export function nameOfZone({ id, name }: Zone): string {
 
 /** `socket K4 (Light table)`; what is of no kind of its own is called by the list it stands in. */
 export function nameOfPlaced({ kind, id, name }: Opening | Fitting, list: 'opening' | 'fitting'): string {
-  return withName(`${kind === 'free' ? list : kind.replaceAll('-', ' ')} ${id}`, name);
+  return withName(`${kindInWords(kind, list)} ${id}`, name);
+}
+
+/** `beam end`; a kind that someone has named stays as it was written. */
+export function kindInWords(kind: string, list: 'opening' | 'fitting'): string {
+  if (kind === 'free') return list;
+  return /^[a-z]+(-[a-z]+)+$/.test(kind) ? kind.replaceAll('-', ' ') : kind;
 }
 
 /** What is called a hole in the file is called a drilling: a hole is what a zone or a panel has. */

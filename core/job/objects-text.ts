@@ -1,5 +1,6 @@
 import { unitInWords, type LengthUnits } from '../lengths';
 import { exactLengths, type WriteExactly } from './exact-lengths';
+import { isSameName, ownKindsOf } from './fitting-kinds';
 import { isLocked } from './several';
 import {
   fittingKinds,
@@ -7,6 +8,7 @@ import {
   type Fitting,
   type Job,
   type Opening,
+  type OwnKind,
   type Vertex,
   type Wall,
   type Zone,
@@ -19,6 +21,10 @@ import { findObject, type ObjectRef } from './shape';
  *     Lodeplan objects: 2 from wall A, Proofing wall. In mm, from the left and from the floor.
  *     - socket K1 "Left of the door": left 1500; floor 300; width 146; height 86; clearance 5
  *     - fitting F1: corners 0 0, 300 0, 300 200, arc 150 350 to 0 200; clearance 10
+ *
+ * A kind of fitting that the job has made itself stands after the objects, so that it comes along:
+ *
+ *     - kind "Pin rail": width 900; height 60; floor 1500; clearance 10; depth 25
  *
  * Lengths are in the job's units; one that these would round stands in mm and says so. What has no words here stands at
  * the end as JSON, as in the job file, after "also", so that nothing is lost.
@@ -36,10 +42,12 @@ export function writeObjects(job: Job, wall: Wall, refs: readonly ObjectRef[]): 
     const object = findObject(wall, ref);
     return object ? [wrapped(partsOf(job, ref.kind, object, exactLengths(job.units)))] : [];
   });
+  const kinds = ownKindsOf(job).filter(({ name }) => refs.some((ref) => isOfKind(wall, ref, name)));
+  const kindEntries = kinds.map((kind) => wrapped(kindParts(kind, exactLengths(job.units))));
   const units = job.units ?? 'mm';
   const from = wall.name ? `${wall.id}, ${oneLine(wall.name)}` : wall.id;
   const heading = `${textHeading}: ${entries.length} from wall ${from}. ${unitWords(units)}`;
-  return `${[heading, ...entries].join('\n')}\n`;
+  return `${[heading, ...entries, ...kindEntries].join('\n')}\n`;
 }
 
 function unitWords(units: LengthUnits): string {
@@ -52,6 +60,33 @@ export function headWord(as: ObjectRef['kind'], kind: string): string {
   if (as === 'zone') return 'zone';
   const known: readonly string[] = as === 'opening' ? openingKinds : fittingKinds;
   return kind !== 'free' && known.includes(kind) ? kind : as;
+}
+
+function isOfKind(wall: Wall, ref: ObjectRef, name: string): boolean {
+  const object = ref.kind === 'fitting' ? (findObject(wall, ref) as Fitting | undefined) : undefined;
+  return object !== undefined && isSameName(object.kind, name);
+}
+
+function kindParts({ name, ...figures }: OwnKind, write: WriteExactly): string[] {
+  const { round, width, height, floor, clearance, depth, electric, ...others } = figures;
+  const left = { ...others, ...(round === false && { round }), ...(electric === false && { electric }) };
+  const clauses = [
+    round ? 'round' : '',
+    ...Object.entries({ width, height, floor, clearance, depth }).map(([word, figure]) =>
+      figure === undefined ? '' : `${word} ${write(figure)}`,
+    ),
+    electric ? 'electric' : '',
+    Object.keys(left).length > 0 ? `also ${JSON.stringify(left)}` : '',
+  ].filter(Boolean);
+  return [
+    `- kind ${JSON.stringify(name)}:`,
+    ...clauses.map((clause, i) => (i < clauses.length - 1 ? `${clause};` : clause)),
+  ];
+}
+
+/** A kind that no word here says, but for marks that would part it. */
+function namesKind(kind: string): boolean {
+  return kind !== 'free' && /^[^\s";\\][^";\\\r\n]*$/.test(kind);
 }
 
 /** Parts between which a line may be broken. */
@@ -70,6 +105,9 @@ function partsOf(job: Job, as: ObjectRef['kind'], object: WallObject, write: Wri
   const title = name && said.has('name') ? ` ${JSON.stringify(name)}` : '';
   const parts: string[] = [`- ${word} ${/^[\p{L}\p{N}_-]+$/u.test(id) ? id : JSON.stringify(id)}${title}:`];
   const clauses = [
+    ...(as !== 'zone' && word !== kind && namesKind(kind)
+      ? [[say(['kind'], `kind ${JSON.stringify(kind)}`)]]
+      : []),
     ...placeClauses(object, say, write),
     ...holeClauses(object as Zone, as, say, write),
     ...plainClauses(rest, say, write),

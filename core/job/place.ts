@@ -22,7 +22,7 @@ export function placeOf(file: unknown, path: Path): Place {
   path.forEach((key, i) => {
     value = fieldOf(value, key);
     if (typeof key !== 'number') return;
-    const id = fieldOf(value, 'id');
+    const id = fieldOf(value, path[i - 1] === 'fittingKinds' ? 'name' : 'id');
     if (typeof id !== 'string' || id === '') return;
     // Zones of an alternative are listed by the id of their wall.
     const byWall = path[0] === 'alternatives' && i === 4;
@@ -102,6 +102,8 @@ function nameInWords(list: string | number | undefined, value: unknown, id: stri
       return `stock sheet ${short}`;
     case 'rack':
       return `rack piece ${short}`;
+    case 'fittingKinds':
+      return `kind of fitting ${shown(id)}`;
     case 'revisions':
       return `revision ${short}`;
     case 'pins':

@@ -1,10 +1,21 @@
-import { fittingKinds, openingKinds, type Fitting, type Opening, type Vertex, type Zone } from './schema';
+import { fittingKinds, openingKinds, type Fitting, type Opening, type OwnKind, type Zone } from './schema';
 import { mostObjectsOfAKind } from './limits';
 import { unitInWords, type LengthUnits } from '../lengths';
-import { lengthSource, readExactLength, unitsNamedIn } from './exact-lengths';
+import { readExactLength, unitsNamedIn } from './exact-lengths';
 import { textHeading } from './objects-text';
 import { readJobObject } from './read';
+import { readKind } from './read-kind-text';
 import type { ObjectRef } from './shape';
+import {
+  plainJob,
+  pointOf,
+  readAlso,
+  textOf,
+  verticesOf,
+  withoutPath,
+  type Fault,
+  type Fields,
+} from './text-values';
 
 export interface ReadObject {
   /** Where its entry begins, from 1. */
@@ -22,6 +33,8 @@ export interface LineFault {
 
 export interface ReadObjects {
   readonly objects: readonly ReadObject[];
+  /** Kinds of fitting that the other job has made itself. */
+  readonly kinds: readonly OwnKind[];
   readonly faults: readonly LineFault[];
 }
 
@@ -52,17 +65,19 @@ export function readObjects(text: string): ReadObjects {
   }
   const units = unitsNamedIn(headingOf(text));
   const objects: ReadObject[] = [];
+  const kinds: OwnKind[] = [];
   const faults: LineFault[] = [];
   for (const { line, words } of entries) {
     const read = readEntry(words, units);
     if ('fault' in read) faults.push({ line, text: read.fault });
+    else if ('ownKind' in read) kinds.push(read.ownKind);
     else objects.push({ line, ...read });
   }
-  return { objects, faults };
+  return { objects, kinds, faults };
 }
 
 function none(text: string): ReadObjects {
-  return { objects: [], faults: [{ line: 1, text }] };
+  return { objects: [], kinds: [], faults: [{ line: 1, text }] };
 }
 
 /** All that stands before the first entry; a letter may have broken it. */
@@ -85,8 +100,6 @@ function entriesOf(text: string): { line: number; words: string }[] {
   return entries.map(({ line, words }) => ({ line, words: words.join(' ') }));
 }
 
-type Fault = { readonly fault: string };
-type Fields = Record<string, unknown>;
 type Entry = Pick<ReadObject, 'as' | 'object' | 'sheet'>;
 
 const quoted = String.raw`"(?:[^"\\]|\\.)*"`;
@@ -95,10 +108,11 @@ const headPattern = new RegExp(
   'u',
 );
 
-function readEntry(words: string, units: LengthUnits): Entry | Fault {
+function readEntry(words: string, units: LengthUnits): Entry | { ownKind: OwnKind } | Fault {
   const head = headPattern.exec(words);
   if (!head) return { fault: 'write what it is, its mark and a colon, such as “socket K1:”.' };
   const [all, word, mark, title] = head;
+  if (word === 'kind') return readKind(textOf(mark!), words.slice(all.length), units);
   const kind = kindOf(word!);
   if (!kind) return { fault: `“${word!.slice(0, 40)}” is no kind of opening or fitting, nor a zone.` };
   const id = textOf(mark!);
@@ -167,6 +181,11 @@ function readClause(clause: string, fields: Fields, units: LengthUnits): string 
     fields.locked = true;
     return null;
   }
+  const named = /^kind\s+("(?:[^"\\]|\\.)*")$/.exec(clause);
+  if (named) {
+    fields.kind = textOf(named[1]!);
+    return null;
+  }
   const [, word = '', rest = ''] = /^(\S+)\s*([\s\S]*)$/.exec(clause)!;
   const wanted = `“${clause.slice(0, 60)}”`;
   if (Object.hasOwn(wordFields, word)) fields[wordFields[word]!] = rest;
@@ -191,52 +210,6 @@ function readClause(clause: string, fields: Fields, units: LengthUnits): string 
   return null;
 }
 
-function readAlso(json: string, fields: Fields): Fault | null {
-  try {
-    const value = JSON.parse(json) as unknown;
-    if (typeof value !== 'object' || value === null || Array.isArray(value))
-      throw new SyntaxError('no object');
-    // Not by assignment: a field called __proto__ is to be found and refused, not to take effect.
-    for (const [field, entry] of Object.entries(value)) {
-      Object.defineProperty(fields, field, {
-        value: entry,
-        enumerable: true,
-        configurable: true,
-        writable: true,
-      });
-    }
-    return null;
-  } catch {
-    return { fault: 'what follows “also” is no JSON that can be read; it may have been cut or broken.' };
-  }
-}
-
-function verticesOf(text: string, units: LengthUnits): Vertex[] | null {
-  const vertices = text.split(',').map((corner): Vertex | null => {
-    const arc = /^\s*arc\s+(.+?)\s+to\s+(.+)$/.exec(corner);
-    if (!arc) return pointOf(corner, units);
-    const [via, arcTo] = [pointOf(arc[1]!, units), pointOf(arc[2]!, units)];
-    return via && arcTo && { arcTo, via };
-  });
-  return vertices.every((vertex) => vertex !== null) ? vertices : null;
-}
-
-const pointPattern = new RegExp(`^\\s*(${lengthSource})\\s+(${lengthSource})\\s*$`);
-
-function pointOf(text: string, units: LengthUnits): [number, number] | null {
-  const [x, y] = (pointPattern.exec(text) ?? []).slice(1).map((figure) => readExactLength(figure, units));
-  return x === null || y === null || x === undefined || y === undefined ? null : [x, y];
-}
-
-function textOf(word: string): string | null {
-  if (!word.startsWith('"')) return word;
-  try {
-    return JSON.parse(word) as string;
-  } catch {
-    return null;
-  }
-}
-
 /** As an object of a job file has to be; the stock sheets that it names are looked for where it is put in. */
 function checked(as: ObjectRef['kind'], object: Fields, sheet: ReadObject['sheet']): Entry | Fault {
   const list = as === 'opening' ? 'openings' : as === 'fitting' ? 'fittings' : 'zones';
@@ -247,16 +220,13 @@ function checked(as: ObjectRef['kind'], object: Fields, sheet: ReadObject['sheet
     [0, 1000],
   ];
   const { job, findings } = readJobObject({
-    format: 'lodeplan-job',
-    version: 1,
-    name: 'Pasted',
+    ...plainJob,
     stock: stockNamedBy(object.layout, sheet),
     walls: [{ id: 'A', outline, [list]: [object] }],
   });
   const read = job?.walls[0]?.[list][0];
   if (read) return { as, object: read, sheet };
-  const fault = findings[0]?.text ?? 'it cannot be read.';
-  return { fault: fault.replace(/^walls\[0\]\.\w+\[0\]\.?(\S*) \([^)]*\)/, '$1').trim() };
+  return { fault: withoutPath(findings[0]?.text) };
 }
 
 function stockNamedBy(layout: unknown, sheet: ReadObject['sheet']): Fields[] {

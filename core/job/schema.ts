@@ -7,6 +7,7 @@ import { listsById } from './lists-by-id';
 import { namedFields } from './named-fields';
 import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
 import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
+import { ownKind } from './own-kind-schema';
 import { cutting, rackPiece, stockSheet, type tolerance, type trim } from './stock-schema';
 
 export { handKinds } from './hand-schema';
@@ -78,7 +79,12 @@ const opening = namedFields({
 
 const fitting = namedFields({
   id: identifier,
-  kind: v.pipe(text, v.description(`One of ${fittingKinds.join(', ')}; any other is treated as free.`)),
+  kind: v.pipe(
+    text,
+    v.description(
+      `One of ${fittingKinds.join(', ')}, or the name of one of the job's own kinds; any other is treated as free.`,
+    ),
+  ),
   name: v.optional(text),
   ...placed,
 });
@@ -370,6 +376,13 @@ export const jobSchema = namedFields({
     [],
   ),
   temperatures: v.optional(temperatures),
+  fittingKinds: v.optional(
+    v.pipe(
+      v.array(ownKind),
+      v.maxLength(limits.mostFittingKinds),
+      v.description('Kinds of fitting beside the usual ones; fittings say them by their names.'),
+    ),
+  ),
   cutting: v.optional(cutting, { method: 'edge-to-edge', kerf: 0, leastOffcut: [100, 100] }),
   walls: v.optional(v.pipe(v.array(wall), v.maxLength(limits.mostWalls)), []),
   chosenAlternative: v.optional(chosenAlternative),
@@ -382,6 +395,7 @@ export type Job = v.InferOutput<typeof jobSchema>;
 export type Wall = v.InferOutput<typeof wall>;
 export type Opening = v.InferOutput<typeof opening>;
 export type Fitting = v.InferOutput<typeof fitting>;
+export type OwnKind = v.InferOutput<typeof ownKind>;
 export type Zone = v.InferOutput<typeof zone>;
 export type Corner = v.InferOutput<typeof corner>;
 export type RunsOn = v.InferOutput<typeof runsOn>;

@@ -1,6 +1,7 @@
 import type { Finding } from '../finding';
 import { difference } from '../geometry/clip';
 import { boxContains, boxOf, isBox, perimeter, regionArea, type Polygon } from '../geometry/polygon';
+import { kindInWords, sentence } from '../job/names';
 import type { Fitting, Opening, Wall } from '../job/schema';
 import { measureFindings } from './check-measures';
 import { groundFindings } from './ground-findings';
@@ -69,6 +70,6 @@ export function wallName({ id, name }: Wall): string {
 
 /** `Socket K1 (by the door)`: how a finding names an opening or fitting at the start of a sentence. */
 export function objectName({ kind, id, name }: Opening | Fitting): string {
-  const what = kind === 'free' ? 'Object' : kind.charAt(0).toUpperCase() + kind.slice(1).replaceAll('-', ' ');
+  const what = kind === 'free' ? 'Object' : sentence(kindInWords(kind, 'fitting'));
   return name ? `${what} ${id} (${name})` : `${what} ${id}`;
 }

@@ -1,6 +1,7 @@
 import type { Finding } from '../finding';
 import { intersection } from '../geometry/clip';
 import { boxesMeet, boxOf, rectangle, regionArea, type Box, type Region } from '../geometry/polygon';
+import { ownKindsOf, standsOut } from '../job/fitting-kinds';
 import { nameOfPlaced, nameOfWall, nameOfZone, sentence } from '../job/names';
 import type { Job, Opening } from '../job/schema';
 import { openLeafOf, type OpenLeaf } from '../survey/open-leaf';
@@ -17,17 +18,18 @@ export const leafCode = 'door-leaf-on-wall';
 export function doorFindings(job: Job, survey: SurveyedWall, areas: readonly ZoneArea[]): Finding[] {
   return survey.wall.openings.flatMap((door) => {
     const leaf = openLeafOf(job, survey.wall, door);
-    return (leaf && findingOf(door, leaf, survey, areas)) ?? [];
+    return (leaf && findingOf(job, door, leaf, survey, areas)) ?? [];
   });
 }
 
 function findingOf(
+  job: Job,
   door: Opening,
   { box, handle }: OpenLeaf,
   survey: SurveyedWall,
   areas: readonly ZoneArea[],
 ): Finding | undefined {
-  const covered = namesUnder(box, survey, areas, standsOut);
+  const covered = namesUnder(box, survey, areas, (kind) => standsOut(kind, ownKindsOf(job)));
   const struck = handle ? namesUnder(handle, survey, areas, () => true) : [];
   const does = [
     ...(covered.length > 0 ? [`the open leaf covers ${listed(covered)}`] : []),
@@ -63,10 +65,6 @@ function covers(box: Box, region: Region): boolean {
   const part = rectangle(box.left, box.bottom, box.right - box.left, box.top - box.bottom);
   const near = region.filter(({ outer }) => boxesMeet(boxOf(outer), box));
   return near.length > 0 && regionArea(intersection(near, [part])) > negligibleArea(part);
-}
-
-function standsOut(kind: string): boolean {
-  return ['light', 'thermostat', 'radiator', 'pipe', 'beam-end'].includes(kind);
 }
 
 function listed(names: readonly string[]): string {

@@ -42,9 +42,10 @@ describe('new things', () => {
   });
 
   it('ids of one kind never begin like those of another', () => {
-    const prefixes = [...openingKinds.map(defaultOpening), ...fittingKinds.map(defaultFitting)].map(
-      ({ prefix }) => prefix,
-    );
+    const prefixes = [
+      ...openingKinds.map(defaultOpening),
+      ...fittingKinds.map((kind) => defaultFitting(kind)),
+    ].map(({ prefix }) => prefix);
     expect(new Set([...prefixes, 'Z']).size).toBe(prefixes.length + 1);
     expect(defaultFitting('ladder').label).toBe('Fitting');
     expect(defaultOpening('constructor').label).toBe('Opening');

@@ -138,8 +138,10 @@ describe('for any job', () => {
         for (const one of any!.walls) {
           const refs = allObjects(one);
           if (refs.length === 0) continue;
-          const { objects, faults } = readObjects(writeObjects(any!, one, refs));
+          const { objects, kinds, faults } = readObjects(writeObjects(any!, one, refs));
           expect(faults).toEqual([]);
+          const named = one.fittings.map(({ kind }) => kind);
+          expect(kinds).toEqual((any!.fittingKinds ?? []).filter(({ name }) => named.includes(name)));
           expect(objects.map(({ object }) => object)).toEqual(refs.map((ref) => findObject(one, ref)));
         }
       }),
@@ -155,8 +157,8 @@ describe('for any job', () => {
           (left, [at, gone, put]) => left.slice(0, at) + put + left.slice(at + gone),
           text,
         );
-        const { objects, faults } = readObjects(broken);
-        expect(objects.length + faults.length).toBeGreaterThan(0);
+        const { objects, kinds, faults } = readObjects(broken);
+        expect(objects.length + kinds.length + faults.length).toBeGreaterThan(0);
         for (const fault of faults) expect(fault.text).not.toBe('');
       }),
       { numRuns: 200 },

@@ -65,6 +65,28 @@ const layout = withExtras(
   ),
 );
 
+/** Of the user's own making, no two of one name. */
+const ownKinds = fc
+  .array(
+    withExtras(
+      fc.record(
+        {
+          name: fc.stringMatching(/^[Qß][a-z0-9 ./&'-]{0,12}[a-z0-9]$/),
+          round: fc.boolean(),
+          width: mm(1, 900),
+          height: mm(1, 900),
+          floor: mm(-100, 3000),
+          clearance: mm(0, 60),
+          depth: mm(0, 300),
+          electric: fc.boolean(),
+        },
+        { requiredKeys: ['name', 'width'] },
+      ),
+    ),
+    { maxLength: 3 },
+  )
+  .map((kinds) => kinds.map((kind, i) => ({ ...kind, name: `${kind.name}${i}` })));
+
 /** Openings, fittings and zones under ids that no other on the wall has. */
 const wall = fc
   .record({
@@ -107,10 +129,11 @@ export const jobFile = fc
       },
     ),
     kerf: mm(0, 10),
+    kinds: fc.option(ownKinds),
     others: fc.option(fc.array(wall, { maxLength: 3 })),
     extra: extras,
   })
-  .map(({ name, walls, rack, kerf, others, extra }) => ({
+  .map(({ name, walls, rack, kerf, kinds, others, extra }) => ({
     ...extra,
     format: 'lodeplan-job',
     version: 1,
@@ -121,7 +144,12 @@ export const jobFile = fc
     ],
     rack: rack.map((piece, i) => ({ id: `R${i}`, ...piece })),
     cutting: { kerf, ...extra },
-    walls: walls.map((entry, i) => ({ id: `W${i}`, ...entry })),
+    ...(kinds && { fittingKinds: kinds }),
+    walls: walls.map((entry, i) => ({
+      id: `W${i}`,
+      ...entry,
+      fittings: entry.fittings.map((fitting, k) => ({ ...fitting, kind: kinds?.[k]?.name ?? fitting.kind })),
+    })),
     ...(others && {
       ...(extra['x-a'] === undefined && { chosenAlternative: { ...extra, id: 'V7', name, place: 1 } }),
       alternatives: others.map(({ zones }, i) => ({

@@ -59,10 +59,10 @@ export class Clipboard {
   }
 
   /** @returns why it was refused, or null */
-  putIn({ objects }: ReadObjects): string | null {
+  putIn({ objects, kinds }: ReadObjects): string | null {
     const { job, wall, chosen } = this.#open;
     if (!wall) return 'There is no wall to paste on.';
-    const paste = pasteObjects(job, wall, objects);
+    const paste = pasteObjects(job, wall, objects, kinds);
     const refused = this.#open.apply(paste.name, paste.change);
     if (refused) return refused;
     chosen.set(paste.pasted);

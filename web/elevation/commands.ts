@@ -17,7 +17,15 @@ export function putInCommands(hand: Hand): readonly Command[] {
         focusDrawing();
       },
     }));
-  return [...choices(surveyTools, 'survey'), ...choices(zoneTools, 'zones')];
+  const own = hand
+    .ownKinds()
+    .slice(0, 9)
+    .map(({ name }, i): ToolChoice => ({
+      label: name,
+      keys: `P ${i + 1}`,
+      tool: { kind: 'put-in', of: 'fitting', what: name },
+    }));
+  return [...choices([...surveyTools, ...own], 'survey'), ...choices(zoneTools, 'zones')];
 }
 
 /** What keys do on the drawing while it holds the focus. */

@@ -1,7 +1,7 @@
 import type { StartingBatten } from '../../core/panels/fixing-order';
 import type { Polygon } from '../../core/geometry/polygon';
 import type { Panel } from '../../core/panels/panel';
-import type { Fitting, Opening, Wall, Zone } from '../../core/job/schema';
+import type { Fitting, Opening, OwnKind, Wall, Zone } from '../../core/job/schema';
 import { boxOfVertices, findWall, type MmBox, type MmPoint, type ObjectRef } from '../../core/job/shape';
 import { removeObjects } from '../../core/job/several';
 import type { OpenJob } from '../job/open-job.svelte';
@@ -63,6 +63,8 @@ export class Hand {
   ghost = $state.raw<Opening | Fitting | null>(null);
   /** The frame that is drawn about what is to be chosen. */
   framing = $state.raw<MmBox | null>(null);
+  /** The user's own kinds of fitting that can be put in. */
+  ownKinds: () => readonly OwnKind[] = () => [];
   /** Opens a pinned photo. */
   lookAtPin: (id: string) => void = () => undefined;
   /** The last thing that happened, for those who listen instead of looking. */

@@ -7,7 +7,8 @@ export type Tool =
   | { readonly kind: 'choose' }
   /** A click puts it in at its usual size, a drag gives it the size. */
   | { readonly kind: 'put-in'; readonly of: 'opening'; readonly what: OpeningKind }
-  | { readonly kind: 'put-in'; readonly of: 'fitting'; readonly what: FittingKind }
+  /** A usual kind, or the name of one of the user's own. */
+  | { readonly kind: 'put-in'; readonly of: 'fitting'; readonly what: string }
   | { readonly kind: 'put-in'; readonly of: 'zone'; readonly what: 'zone' | 'whole-sheets' }
   /** A click puts a fixing point there. */
   | { readonly kind: 'mark'; readonly what: FixingPoint['kind'] }

@@ -9,6 +9,7 @@ import { changesFromTexts } from './history-text';
 import { JobFiles } from './job-files';
 import { JobShelf } from './job-shelf';
 import type { IssueWrite, KeptJob, Place } from './kept';
+import { KeptKinds } from './kept-kinds.svelte';
 import { PhotoStore } from './photo-store';
 import { freshKey, JobStore } from './store';
 import { rememberChanging, rememberedByTab, rememberInTab, wasChanging } from './tab-memory';
@@ -69,8 +70,9 @@ export class Keeping {
   id = $state.raw('');
   /** Another tab has the right to change this job. */
   following = $state.raw(false);
-  /** Beside the jobs: what lies on the firm's rack, and photos. */
+  /** Beside the jobs: what lies on the firm's rack, kinds of fitting, and photos. */
   readonly firm: FirmRack;
+  readonly kinds: KeptKinds;
   readonly photos: PhotoStore;
   readonly list = new JobShelf(
     () => this.#store,
@@ -101,6 +103,8 @@ export class Keeping {
   private constructor(store: JobStore | null) {
     this.#store = store;
     this.firm = new FirmRack(store);
+    this.kinds = new KeptKinds(store);
+    void this.kinds.refresh().catch(() => undefined);
     this.photos = store?.photos ?? new PhotoStore(null);
     void this.photos.clearUnused().catch(() => undefined);
     addEventListener('pagehide', () => this.#leave());
@@ -295,6 +299,7 @@ export class Keeping {
   async #openAgain(): Promise<JobStore> {
     const store = await JobStore.open();
     this.firm.attach(store);
+    await this.kinds.attach(store);
     await this.photos.attach(store.photos);
     return store;
   }

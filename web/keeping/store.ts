@@ -1,4 +1,6 @@
 import { openDB, type IDBPDatabase } from 'idb';
+import { readKinds } from '../../core/job/read-kinds';
+import type { OwnKind } from '../../core/job/schema';
 import type { FirmPiece, Holder, Holders } from './firm-piece';
 import type { HistoryWrite } from './history-log';
 import { inOneTurn } from './in-one-turn';
@@ -7,6 +9,7 @@ import { PhotoStore } from './photo-store';
 
 const lastJob = 'last-job';
 const turns = 'turns';
+const ownKinds = 'fitting-kinds';
 const noHistory: HistoryWrite = { first: 0, done: 0, end: 0, put: [] };
 
 const longestAnswer = 8000;
@@ -131,6 +134,20 @@ export class JobStore {
     for (const piece of put) void rack.put(piece);
     for (const key of remove) void rack.delete(key);
     await turn.done;
+  }
+
+  /** Kinds of fitting that are offered to every job. */
+  async kinds(): Promise<readonly OwnKind[]> {
+    return readKinds(await this.#database.get('notes', ownKinds));
+  }
+
+  /** The kinds changed in one turn: what another tab wrote just before is seen. */
+  async changeKinds(change: (kinds: readonly OwnKind[]) => readonly OwnKind[]): Promise<readonly OwnKind[]> {
+    const turn = this.#database.transaction('notes', 'readwrite');
+    const kinds = change(readKinds(await turn.store.get(ownKinds)));
+    void turn.store.put(JSON.stringify(kinds), ownKinds);
+    await turn.done;
+    return kinds;
   }
 
   /**

@@ -1,5 +1,6 @@
-import { defaultFitting, defaultOpening } from '../../core/job/defaults';
-import { fittingKinds, openingKinds } from '../../core/job/schema';
+import { defaultFitting, defaultOpening, type DefaultObject } from '../../core/job/defaults';
+import { isSameName } from '../../core/job/fitting-kinds';
+import { fittingKinds, openingKinds, type OwnKind } from '../../core/job/schema';
 import type { MmBox } from '../../core/job/shape';
 import { kindName } from '../job/changes/names';
 import { acceptedLengths } from '../tapes/parse-length';
@@ -42,18 +43,28 @@ interface ColumnHead {
  * are measured to their middle, unless it is said where they end.
  *
  * @param from where the first of chained readings begins, mm from the left
+ * @param own kinds of fitting beside the usual ones
  */
-export function readReadings(text: string, reading: Reading, from = 0): ReadRow[] {
-  const rows = splitRows(text);
+export function readReadings(
+  text: string,
+  reading: Reading,
+  from = 0,
+  own: readonly OwnKind[] = [],
+): ReadRow[] {
+  const rows = splitRows(
+    text,
+    own.map(({ name }) => name),
+  );
   const heads = rows[0] && headsOf(rows[0].cells);
   const columns = heads ?? usualColumns;
-  if (reading === 'running') return (heads ? rows.slice(1) : rows).map((row) => readRow(row, columns, 0));
+  if (reading === 'running')
+    return (heads ? rows.slice(1) : rows).map((row) => readRow(row, columns, 0, own));
   let end = from;
   let broken: number | undefined;
   return (heads ? rows.slice(1) : rows).map((row): ReadRow => {
-    const read = readRow(row, columns, end);
+    const read = readRow(row, columns, end, own);
     if ('fault' in read) broken ??= row.line;
-    else if (broken === undefined) end = endOf(read.measured);
+    else if (broken === undefined) end = endOf(read.measured, own);
     else
       return {
         ...row,
@@ -65,12 +76,12 @@ export function readReadings(text: string, reading: Reading, from = 0): ReadRow[
 }
 
 /** Where the next chained reading begins: at the far side, or at the middle of what is read to its middle. */
-export function endOf({ as, kind, box }: Measured): number {
-  return isRound(as, kind) ? box.x + box.width / 2 : box.x + box.width;
+export function endOf({ as, kind, box }: Measured, own: readonly OwnKind[] = []): number {
+  return usualOf(as, kind, own).round ? box.x + box.width / 2 : box.x + box.width;
 }
 
-function isRound(as: Measured['as'], kind: string): boolean {
-  return (as === 'opening' ? defaultOpening(kind) : defaultFitting(kind)).round;
+function usualOf(as: Measured['as'], kind: string, own: readonly OwnKind[]): DefaultObject {
+  return as === 'opening' ? defaultOpening(kind) : defaultFitting(kind, own);
 }
 
 const headWords: readonly (readonly [RegExp, Column, boolean])[] = [
@@ -94,7 +105,12 @@ function headsOf(cells: readonly string[]): (ColumnHead | undefined)[] | undefin
   return heads.filter((head) => head).length >= 2 ? heads : undefined;
 }
 
-function readRow(row: TextRow, columns: readonly (ColumnHead | undefined)[], start: number): ReadRow {
+function readRow(
+  row: TextRow,
+  columns: readonly (ColumnHead | undefined)[],
+  start: number,
+  own: readonly OwnKind[],
+): ReadRow {
   const fail = (column: Column, fault: string): ReadRow => ({ ...row, fault, column });
   const cellOf = (column: Column) => {
     const filled = columns.findIndex((head, i) => head?.column === column && row.cells[i]);
@@ -106,10 +122,10 @@ function readRow(row: TextRow, columns: readonly (ColumnHead | undefined)[], sta
       columns.at(-1)?.column ?? 'height',
       `“${beyond}” stands beyond the last column: look at what parts the cells.`,
     );
-  const found = kindOf(cellOf('kind')?.text ?? '');
-  if (!found) return fail('kind', `Write what it is: ${kindList}.`);
+  const found = kindOf(cellOf('kind')?.text ?? '', own);
+  if (!found) return fail('kind', `Write what it is: ${kindList(own)}.`);
   const { as, kind } = found;
-  const usual = as === 'opening' ? defaultOpening(kind) : defaultFitting(kind);
+  const usual = usualOf(as, kind, own);
 
   const left = readCell(cellOf('from left'), -Infinity, 'Write how far it is from the left');
   if (!left) return fail('from left', `Write how far it is from the left, ${acceptedLengths()}.`);
@@ -167,10 +183,21 @@ const allKinds = [
   ...fittingKinds.map((kind) => ({ as: 'fitting', kind }) as const),
 ];
 
-const kindList = allKinds.map(({ as, kind }) => kindName(kind, as)).join(', ');
+const mostOwnListed = 12;
 
-function kindOf(text: string): { as: 'opening' | 'fitting'; kind: string } | undefined {
+function kindList(own: readonly OwnKind[]): string {
+  const names = own.slice(0, mostOwnListed).map(({ name }) => name);
+  return [...allKinds.map(({ as, kind }) => kindName(kind, as)), ...names].join(', ');
+}
+
+function kindOf(
+  text: string,
+  own: readonly OwnKind[],
+): { as: 'opening' | 'fitting'; kind: string } | undefined {
   const plain = text.trim().toLowerCase();
+  const named =
+    own.find(({ name }) => isSameName(name, plain)) ?? own.find(({ name }) => isSameName(`${name}s`, plain));
+  if (named) return { as: 'fitting', kind: named.name };
   return allKinds.find(({ as, kind }) => {
     const name = kindName(kind, as);
     return plain === name || plain === `${name}s` || (plain === kind && kind !== 'free');

@@ -11,13 +11,15 @@ export interface TextRow {
 /**
  * Lines of a spreadsheet's clipboard (tabs), of a CSV file (semicolons or commas) or of a hand (spaces), each in its cells.
  * A comma between two digits parts decimals wherever something else parts the cells.
+ *
+ * @param names of kinds that may have figures in them, which begin a cell of their own all the same
  */
-export function splitRows(text: string): TextRow[] {
+export function splitRows(text: string, names: readonly string[] = []): TextRow[] {
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
   const mark = ['\t', ';', '|'].find((one) => text.includes(one));
   return lines.flatMap((line, i): TextRow[] => {
     if (line.trim() === '') return [];
-    const cells = mark ? cellsBetween(line, mark) : (cellsBySpaces(line) ?? cellsBetween(line, ','));
+    const cells = mark ? cellsBetween(line, mark) : (cellsBySpaces(line, names) ?? cellsBetween(line, ','));
     return [{ line: i + 1, text: line, cells: cells.map((cell) => cell.trim()) }];
   });
 }
@@ -36,10 +38,12 @@ const feet = String.raw`\d+(?:[.,]\d+)?\s*['’′](?:\s*-?\s*${inches})?`;
 const length = new RegExp(`^(?:to\\s+)?[+−-]?(?:${feet}|${inches}|${metric})(?=\\s|$)`, 'i');
 
 /** Words, then lengths with their units; null for any other line. */
-function cellsBySpaces(line: string): string[] | null {
-  const found = /^\s*(\p{L}[\p{L} -]*?)\s+((?:to\s+)?[+−-]?[\d.].*)$/iu.exec(line);
+function cellsBySpaces(line: string, names: readonly string[]): string[] | null {
+  const found =
+    afterName(line.trim(), names) ??
+    /^\s*(\p{L}[\p{L} -]*?)\s+((?:to\s+)?[+−-]?[\d.].*)$/iu.exec(line)?.slice(1);
   if (!found) return null;
-  const [, words, rest] = found;
+  const [words, rest] = found;
   const cells = [words!];
   for (let left = rest!.trim(); left !== '';) {
     // What is no length is a cell all the same, so that its column can be named.
@@ -48,4 +52,11 @@ function cellsBySpaces(line: string): string[] | null {
     left = left.slice(taken.length).trim();
   }
   return cells;
+}
+
+/** The longest of the names that the line begins with, and what follows it. */
+function afterName(line: string, names: readonly string[]): [string, string] | undefined {
+  const begins = names.filter((name) => line.toLowerCase().startsWith(`${name.toLowerCase()} `));
+  const name = begins.sort((a, b) => b.length - a.length)[0];
+  return name === undefined ? undefined : [name, line.slice(name.length)];
 }

@@ -2,6 +2,7 @@ import type { Command } from '../commands/command';
 import type { OpenJob } from '../job/open-job.svelte';
 import { titleOfWall } from '../job/changes/names';
 import type { JobDesk } from '../jobs/job-desk.svelte';
+import type { KindDesk } from '../kinds/kind-desk.svelte';
 import { stations } from './stations';
 
 export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
@@ -68,6 +69,16 @@ export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
       run: () => (desk.dialog = 'commands'),
     },
   ];
+}
+
+export function kindCommand(kinds: KindDesk): Command {
+  return {
+    name: 'Kinds of fitting',
+    group: 'Put in',
+    keys: 'J K',
+    also: 'own sizes clearances',
+    run: () => (kinds.isShown = true),
+  };
 }
 
 export function stationCommands(open: OpenJob): readonly Command[] {

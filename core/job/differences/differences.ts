@@ -1,5 +1,6 @@
 import type { Job } from '../schema';
 import type { Difference } from './difference';
+import { fittingKindDifferences } from './fitting-kinds';
 import { fixingPointDifferences, groundDifferences } from './ground';
 import { alternativeDifferences, detailDifferences, rackDifferences, stockDifferences } from './job-parts';
 import { layoutDifferences } from './layouts';
@@ -28,6 +29,7 @@ export function jobDifferences(before: Job, after: Job): Difference[] {
     ...alternativeDifferences(before, after),
     ...stockDifferences(before, after),
     ...rackDifferences(before, after),
+    ...fittingKindDifferences(before, after),
     ...(isReordered ? [reordered] : []),
     ...after.walls.flatMap((wall) => {
       const was = pairs.find(([, is]) => is === wall)?.[0];

@@ -17,7 +17,7 @@ const detailWords: FieldList = {
 /** Compared elsewhere, or what makes a revision and not what it holds. */
 const elsewhere = [
   ...['format', 'version', 'revision', 'date', 'revisions', 'walls', 'stock', 'rack', 'cutting'],
-  ...['chosenAlternative', 'alternatives', 'photos'],
+  ...['chosenAlternative', 'alternatives', 'photos', 'fittingKinds'],
 ];
 
 const cuttingWords: FieldList = {

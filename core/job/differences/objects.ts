@@ -1,5 +1,5 @@
 import { buildUpKind } from '../build-up-kinds';
-import { nameOfPlaced, nameOfZone, sentence } from '../names';
+import { kindInWords, nameOfPlaced, nameOfZone, sentence } from '../names';
 import type { Fitting, Opening, SurveyLine, Wall, Zone } from '../schema';
 import { boxOfObject, type MmBox } from '../shape';
 import {
@@ -22,7 +22,7 @@ type Placed = Opening | Fitting;
 const placeFields = ['id', 'x', 'y', 'width', 'height', 'circle', 'shape'];
 
 const placedWords: FieldList = {
-  kind: { label: 'kind', say: (kind) => String(kind).replaceAll('-', ' ') },
+  kind: { label: 'kind', say: (kind) => (kind === 'free' ? 'free' : kindInWords(String(kind), 'fitting')) },
   name: { label: 'name' },
   clearance: { label: 'clearance', unit: 'mm' },
   hinge: { label: 'hinge side', say: String },

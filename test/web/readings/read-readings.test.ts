@@ -52,6 +52,31 @@ describe('tape readings, one a line', () => {
     expect(read('pipe 1475 200 to 1525')).toEqual(['pipe 1475 175 50 50']);
   });
 
+  it('of kinds of the user’s own, whatever stands in their names', () => {
+    const own = [
+      { name: 'Hook 60', round: true, width: 60, floor: 1800, clearance: 4 },
+      { name: 'Hook', width: 30, height: 50, floor: 1700, clearance: 4 },
+      { name: 'Pin rail', width: 900, height: 60, floor: 1500, clearance: 10 },
+    ];
+    const rows = readReadings(
+      'pin rail 500\nhook 60 1000 1750\nhook 1200 1000 40 60\nladder 5',
+      'running',
+      0,
+      own,
+    );
+    expect(rows.map((row) => ('measured' in row ? row.measured.kind : row.fault))).toEqual([
+      'Pin rail',
+      'Hook 60',
+      'Hook',
+      expect.stringContaining('beam end, free fitting, Hook 60, Hook, Pin rail.'),
+    ]);
+    expect(rows.map((row) => 'measured' in row && row.measured.box).slice(0, 3)).toEqual([
+      { x: 500, y: 1500, width: 900, height: 60 },
+      { x: 970, y: 1720, width: 60, height: 60 },
+      { x: 1200, y: 1000, width: 40, height: 60 },
+    ]);
+  });
+
   it('with names where a column has them', () => {
     expect(read('kind;name;left;floor\nsocket;Light table;2347;907')).toEqual([
       'socket 2347 907 146 86 Light table',

@@ -6,7 +6,7 @@ import {
   newOpening,
   newZone,
 } from '../../../core/job/defaults';
-import type { Job, Wall } from '../../../core/job/schema';
+import type { Job, OwnKind, Wall } from '../../../core/job/schema';
 import { boxOfVertices, type MmBox, type MmPoint, type ObjectRef } from '../../../core/job/shape';
 import { lengthOfSheets, nearestSheets, sheetPitch } from '../../../core/panels/whole-sheets';
 import { putInFitting, putInOpening, putInZone, setInto } from '../../job/changes/put-in';
@@ -74,7 +74,7 @@ export function showGhost(hand: Hand, tool: PutInTool, event: HandEvent): void {
     tool.of === 'opening'
       ? setInto(newOpening(wall, tool.what), box)
       : tool.of === 'fitting'
-        ? setInto(newFitting(wall, tool.what), box)
+        ? setInto(newFitting(wall, tool.what, {}, hand.ownKinds()), box)
         : null;
 }
 
@@ -86,16 +86,16 @@ function usualBox(hand: Hand, wall: Wall, tool: PutInTool, event: HandEvent): Mm
   return { ...box, x: box.x + by.x, y: box.y + by.y };
 }
 
-function usualBoxAt({ open }: Hand, tool: PutInTool, middle: MmPoint): MmBox {
-  const { width, height } = usualSize(open.job, tool);
+function usualBoxAt({ open, ownKinds }: Hand, tool: PutInTool, middle: MmPoint): MmBox {
+  const { width, height } = usualSize(open.job, tool, ownKinds());
   const { x, y } = toWholeMm({ x: middle.x - width / 2, y: middle.y - height / 2 });
   const onFloor = tool.of === 'opening' && defaultOpening(tool.what).y === 0;
   return { x, y: onFloor ? 0 : y, width, height };
 }
 
-function usualSize(job: Job, tool: PutInTool): { width: number; height: number } {
+function usualSize(job: Job, tool: PutInTool, own: readonly OwnKind[]): { width: number; height: number } {
   if (tool.of === 'opening') return defaultOpening(tool.what);
-  if (tool.of === 'fitting') return defaultFitting(tool.what);
+  if (tool.of === 'fitting') return defaultFitting(tool.what, own);
   const sheet = tool.what === 'whole-sheets' && sheetPitch(job, defaultLayout(job));
   if (!sheet) return { width: 2000, height: 1000 };
   const { width, height, gap } = sheet;
@@ -123,8 +123,8 @@ function thingFor(
     return { change: putInOpening(wall, opening), ref: { kind: 'opening', id: opening.id } };
   }
   if (tool.of === 'fitting') {
-    const fitting = setInto(newFitting(wall, tool.what), box);
-    return { change: putInFitting(wall, fitting), ref: { kind: 'fitting', id: fitting.id } };
+    const fitting = setInto(newFitting(wall, tool.what, {}, hand.ownKinds()), box);
+    return { change: putInFitting(wall, fitting, hand.ownKinds()), ref: { kind: 'fitting', id: fitting.id } };
   }
   const zone = newZone(hand.open.job, wall, box);
   return { change: putInZone(wall, zone), ref: { kind: 'zone', id: zone.id } };

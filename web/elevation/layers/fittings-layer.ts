@@ -1,7 +1,16 @@
 import { boxOf, type Polygon } from '../../../core/geometry/polygon';
 import type { Fitting } from '../../../core/job/schema';
 import { polygonOf } from '../rings';
-import { fillPolygon, inks, screenBox, strokeLine, strokePolygon, tracePolygon, type Pen } from './pen';
+import {
+  condensed,
+  fillPolygon,
+  inks,
+  screenBox,
+  strokeLine,
+  strokePolygon,
+  tracePolygon,
+  type Pen,
+} from './pen';
 
 type Rectangle = ReturnType<typeof screenBox>;
 
@@ -18,7 +27,8 @@ export function paintFitting(pen: Pen, fitting: Fitting): void {
     pen.context.save();
     tracePolygon(pen, polygon);
     pen.context.clip();
-    symbols[fitting.kind]?.(pen, box, polygon);
+    if (Object.hasOwn(symbols, fitting.kind)) symbols[fitting.kind]!(pen, box, polygon);
+    else if (fitting.kind !== 'free') paintName(pen, box, fitting.name || fitting.kind);
     pen.context.restore();
   }
   strokePolygon(pen, polygon, inks.ink, 1.3);
@@ -35,6 +45,16 @@ const symbols: Readonly<Record<string, Symbol>> = {
   pipe: paintPipe,
   'beam-end': paintBeamEnd,
 };
+
+/** A kind that has no symbol, such as one of the user's own, is named where there is room. */
+function paintName({ context }: Pen, { x, y, width, height }: Rectangle, name: string): void {
+  context.font = `12px ${condensed}`;
+  if (height < 14 || context.measureText(name).width > width - 6) return;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  context.fillStyle = inks.ink;
+  context.fillText(name, x + width / 2, y + height / 2);
+}
 
 /** One round outlet for each whole height that fits along the width. */
 function paintSocket(pen: Pen, { x, y, width, height }: Rectangle): void {

@@ -1,15 +1,17 @@
 import { changeWall, moved } from '../../../core/job/changes';
 import { defaultLayout } from '../../../core/job/defaults';
+import { bringKinds, findKind, ownKindsOf } from '../../../core/job/fitting-kinds';
 import { boxAboutBoxes, extentOf } from '../../../core/job/extent';
 import type { ReadObject } from '../../../core/job/read-objects-text';
-import type { Fitting, Job, Layout, Opening, Wall, Zone } from '../../../core/job/schema';
+import type { Fitting, Job, Layout, Opening, OwnKind, Wall, Zone } from '../../../core/job/schema';
 import { allObjects, idsFor, prefixOf } from '../../../core/job/several';
 import { findObject, type ObjectRef } from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
 
 /**
  * Objects read from a text, put on a wall at the place they have in it, or beside it where the same things are there
- * already. Each gets an id that the wall has not, is not locked, and lays a stock sheet that this job has.
+ * already. Each gets an id that the wall has not, is not locked, and lays a stock sheet that this job has. Kinds of fitting
+ * come along; one that this job has by that name stays as it is here.
  *
  * @returns the change, what the objects are called after it, and what was done to fit them in, in sentences
  */
@@ -17,10 +19,16 @@ export function pasteObjects(
   job: Job,
   wall: Wall,
   read: readonly ReadObject[],
+  kinds: readonly OwnKind[] = [],
 ): NamedChange & { pasted: ObjectRef[]; notes: string[] } {
   const by = freePlace(wall, read);
   const takeId = idsFor(wall);
   const notes = new Set<string>();
+  for (const kind of kinds) {
+    const here = findKind(ownKindsOf(job), kind.name);
+    if (here && JSON.stringify({ ...here, ...kind }) !== JSON.stringify(here))
+      notes.add(`The kind “${here.name}” keeps the figures that it has in this job.`);
+  }
   const made = read.map(({ as, object, sheet }) => {
     const { locked: _, runsOn: __, ...free } = moved(object as Zone, by, 0);
     const { layout } = free;
@@ -35,9 +43,9 @@ export function pasteObjects(
   const of = <T>(kind: ObjectRef['kind']) =>
     made.filter(({ as }) => as === kind).map(({ object }) => withoutNothing(object) as T);
   return {
-    name: `Paste ${read.length === 1 ? '1 object' : `${read.length} objects`}`,
+    name: pasteName(read.length, kinds.length),
     change: (start) =>
-      changeWall(start, wall.id, (found) => ({
+      changeWall(bringKinds(start, kinds), wall.id, (found) => ({
         ...found,
         openings: [...found.openings, ...of<Opening>('opening')],
         fittings: [...found.fittings, ...of<Fitting>('fitting')],
@@ -46,6 +54,11 @@ export function pasteObjects(
     pasted: made.map(({ as, object }) => ({ kind: as, id: object.id })),
     notes: [...notes],
   };
+}
+
+function pasteName(objects: number, kinds: number): string {
+  if (objects === 0 && kinds > 0) return 'Paste kinds of fitting';
+  return `Paste ${objects === 1 ? '1 object' : `${objects} objects`}`;
 }
 
 /** How far to the right they have to go so that none lies on its like. */

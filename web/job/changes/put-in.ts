@@ -1,7 +1,8 @@
 import { addFitting, addOpening, addZone } from '../../../core/job/changes';
-import type { Fitting, Opening, Vertex, Wall, Zone } from '../../../core/job/schema';
+import type { Fitting, Opening, OwnKind, Vertex, Wall, Zone } from '../../../core/job/schema';
 import type { MmBox } from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
+import { bringKind } from './kinds';
 import { kindName } from './names';
 
 export function putInOpening(wall: Wall, opening: Opening): NamedChange {
@@ -11,10 +12,11 @@ export function putInOpening(wall: Wall, opening: Opening): NamedChange {
   };
 }
 
-export function putInFitting(wall: Wall, fitting: Fitting): NamedChange {
+/** @param offered kinds that the job may not have yet; it gets the fitting's */
+export function putInFitting(wall: Wall, fitting: Fitting, offered: readonly OwnKind[] = []): NamedChange {
   return {
     name: `Put in ${kindName(fitting.kind, 'fitting')} ${fitting.id}`,
-    change: (job) => addFitting(job, wall.id, fitting),
+    change: (job) => addFitting(bringKind(job, fitting.kind, offered), wall.id, fitting),
   };
 }
 

@@ -38,7 +38,7 @@ test('a kind of fitting is made, put in by hand, by keys and by readings, kept i
   await dialog.getByRole('button', { name: 'Done' }).click();
 
   // By mouse, from the strip; by keys alone; by a row of readings; in the schedule.
-  await page.getByLabel('Put in a fitting of your own kind').selectOption('Pin rail');
+  await page.getByLabel('Own kind of fitting').selectOption('Pin rail');
   await clickWall(page, 1000, 2000);
   await expect(field(page, 'Pin rail F1, width')).toHaveValue('900');
   await page.keyboard.press('P');

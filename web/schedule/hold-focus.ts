@@ -35,5 +35,8 @@ export async function goToNewRow(event: MouseEvent, table: HTMLTableElement | un
   await tick();
   const selected = table.querySelector('tbody tr[aria-current="true"]');
   const row = selected ?? [...(table.tBodies[0]?.rows ?? [])].at(-1);
-  row?.querySelector<HTMLElement>('input:not([type="checkbox"]), select')?.focus();
+  // What has just been put in has its kind already.
+  const field =
+    row?.querySelector<HTMLElement>('input:not([type="checkbox"])') ?? row?.querySelector('select');
+  field?.focus();
 }

@@ -9,6 +9,7 @@ import { keepOffLine, type LabelRoom } from './label-room';
 import { openingSymbol } from './opening-symbols';
 import type { Circle, Fill, Item, PaperPoint, Stroke } from './page';
 import type { PaperBox } from './paper';
+import { labelZoneArcs, zoneArcMarks } from './zone-arcs';
 import { labelLeftOut, leftOutLines } from './left-out';
 import { markPanels } from './panel-marks';
 import { coverRing } from './ring-places';
@@ -87,6 +88,7 @@ export function drawElevation(
     ...(brief ? [] : labelFixingPoints(survey, view, room)),
     ...(brief ? [] : visibleZones.flatMap((zone) => labelBattens(zone, view, room))),
     ...(brief ? [] : labelWallArcs(survey.outline, view, room)),
+    ...(brief ? [] : labelZoneArcs(wall, visibleZones, view, room)),
   ];
   const without = brief ? [] : visibleZones.flatMap((zone) => labelLeftOut(zone, view, room));
   const marked = brief ? { items: [], unmarked: [] } : markPanels(panels, view, room);
@@ -97,6 +99,7 @@ export function drawElevation(
     ...panelLines,
     ...leftOut,
     ...zoneLines,
+    ...(brief ? [] : zoneArcMarks(wall, visibleZones, view)),
     ...battens,
     ...symbols,
     ...fittings.flatMap(({ fitting, keepOut }) => fittingSymbol(fitting, keepOut, view)),

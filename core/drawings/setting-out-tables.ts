@@ -7,6 +7,7 @@ import { toHundredth } from '../units';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { fixingSchedule } from './fixing-table';
 import { groundSchedule } from './ground-table';
+import { arcSchedule } from './zone-arcs';
 import type { Schedule } from './deal-tables';
 import type { FittedColumn, FlowRow } from './flow-table';
 import { panelWords } from './panel-words';
@@ -28,6 +29,7 @@ export function wallSchedules(worked: WorkedOut, wall: WorkedWall, figures: Pape
     fixingSchedule(wall, figures),
     groundSchedule(wall.survey.wall, figures),
     zoneSchedule(wall, figures),
+    arcSchedule(wall, figures),
     panelSchedule(worked, wall, figures),
   ].filter(({ rows }) => rows.length > 0);
 }

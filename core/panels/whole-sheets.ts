@@ -28,6 +28,13 @@ export interface WholeSize {
   readonly growth: ZoneGrowth;
 }
 
+export interface ZoneLength {
+  readonly box: MmBox;
+  readonly isRectangle: boolean;
+  /** Ends that stay in a corner. */
+  readonly held?: { readonly left: boolean; readonly right: boolean };
+}
+
 export type WholeSizes =
   | { readonly sizes: readonly WholeSize[] }
   /** Why no size keeps every panel whole. */
@@ -79,13 +86,21 @@ export function nearestSheets(length: Mm, sheet: Hundredth, gap: Hundredth): num
  * edge moves instead.
  *
  * @param room the wall's box, mm: no size reaches beyond it
+ * @param length what of the zone is one length, in the zone's wall frame; with parts round corners, folded out flat
  */
-export function wholeSheetSizes(zone: Zone, sheet: SheetPitch, room: MmBox): WholeSizes {
-  if (!isRectangle(zone.shape)) return { none: 'not a rectangle' };
-  const box = boxOfVertices(zone.shape);
+export function wholeSheetSizes(
+  zone: Zone,
+  sheet: SheetPitch,
+  room: MmBox,
+  length: ZoneLength = { box: boxOfVertices(zone.shape), isRectangle: isRectangle(zone.shape) },
+): WholeSizes {
+  if (!length.isRectangle) return { none: 'not a rectangle' };
+  const { box } = length;
   const start = zone.layout?.start ?? 'best';
   const [x, y] = typeof start === 'string' ? rulesOf(start) : [{ at: start.x }, { at: start.y }];
-  const across = stretches(box.x, box.width, sheet.width, sheet.gap, x, room.x, room.width);
+  const { held = { left: false, right: false } } = length;
+  const ends = { low: held.left, high: held.right };
+  const across = stretches(box.x, box.width, sheet.width, sheet.gap, x, room.x, room.width, ends);
   const up = stretches(box.y, box.height, sheet.height, sheet.gap, y, room.y, room.height);
   const all = across.flatMap((a) => up.map((b) => ({ a, b })));
   const flush = all.filter(({ b }) => !zone.layout?.stagger || b.count === 1);
@@ -121,6 +136,12 @@ interface Stretch {
   readonly length: Hundredth;
 }
 
+/** Which ends stay where they are. */
+interface Held {
+  readonly low: boolean;
+  readonly high: boolean;
+}
+
 function stretches(
   from: Mm,
   length: Mm,
@@ -129,6 +150,7 @@ function stretches(
   rule: Rule,
   roomFrom: Mm,
   roomLength: Mm,
+  held: Held = { low: false, high: false },
 ): Stretch[] {
   const low = toHundredth(from);
   const high = toHundredth(from + length);
@@ -138,9 +160,10 @@ function stretches(
       ? placesOnGrid(low, high, sheet, gap, toHundredth(rule.at))
       : countsNear(high - low, sheet, gap, rule).map((count) => {
           const by = count * (sheet + gap) - gap - (high - low);
-          return { count, ...shared(by, rule, low, high, least, most) };
+          return { count, ...shared(by, rule, low, high, least, most, held) };
         });
   return places.flatMap(({ count, low: outLow, high: outHigh }) => {
+    if ((held.low && outLow !== 0) || (held.high && outHigh !== 0)) return [];
     // Edges are moved one after the other, and none can pass the other on its way.
     const passes = Math.min(outLow, outHigh) < 100 - (high - low);
     const fits = !passes && low - outLow >= Math.min(low, least) && high + outHigh <= Math.max(high, most);
@@ -159,7 +182,17 @@ function countsNear(length: Hundredth, sheet: Hundredth, gap: Hundredth, rule: R
 }
 
 /** Which edge takes the change: by the rule, unless the wall ends there and not at the other edge. */
-function shared(by: Hundredth, rule: Rule, low: number, high: number, least: number, most: number) {
+function shared(
+  by: Hundredth,
+  rule: Rule,
+  low: number,
+  high: number,
+  least: number,
+  most: number,
+  held: Held,
+) {
+  if (held.low) return { low: 0, high: by };
+  if (held.high) return { low: by, high: 0 };
   if (rule === 'even' || rule === 'odd') return { low: Math.round(by / 2), high: by - Math.round(by / 2) };
   const [down, up] = [
     { low: by, high: 0 },

@@ -1,5 +1,5 @@
 import { boxOfRegion, type Region } from '../geometry/polygon';
-import type { Layout, StockSheet } from '../job/schema';
+import type { Layout, StockSheet, Zone } from '../job/schema';
 import { inwardReach, type ZoneEdge } from '../job/zone-edges';
 import { patternOf } from '../panels/grid';
 import { toHundredth, toMm, type Hundredth, type Mm } from '../units';
@@ -7,6 +7,8 @@ import type { ZoneArea } from '../zones/zone-area';
 
 interface EdgeQuestion {
   readonly area: ZoneArea;
+  /** The zone, or the part of it, that the edge belongs to. */
+  readonly zone: Zone;
   /** What of the wall can carry steel: beyond it a zone need not grow. */
   readonly usable: Region;
   readonly stock: StockSheet;
@@ -24,8 +26,7 @@ const mostMoves = 24;
  * or one that is just no sliver; those that bring it onto another edge; and the largest either way. Likelier ones
  * first, at most some dozen.
  */
-export function edgeMoves({ area, usable, stock, margin, kerf }: EdgeQuestion, edge: ZoneEdge): Mm[] {
-  const { zone } = area;
+export function edgeMoves({ area, zone, usable, stock, margin, kerf }: EdgeQuestion, edge: ZoneEdge): Mm[] {
   const reach = inwardReach(zone, edge);
   if (reach === null || area.area.length === 0 || usable.length === 0) return [];
   const isUpright = edge === 'left' || edge === 'right';

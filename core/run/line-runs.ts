@@ -23,14 +23,15 @@ export interface LineRuns {
   runOf(wall: Wall, area: ZoneArea): ZoneRun | undefined;
 }
 
-export function lineRuns(job: Job): LineRuns {
+/** @param surveyed a wall's survey, where it is known already */
+export function lineRuns(job: Job, surveyed: (wall: Wall) => SurveyedWall = surveyWall): LineRuns {
   const runs = zoneRuns(job);
   const measured = new Map<Wall, MeasuredWall>();
   return {
     measure(wall) {
       let found = measured.get(wall);
       if (!found) {
-        const survey = surveyWall(wall);
+        const survey = surveyed(wall);
         measured.set(wall, (found = { survey, areas: zoneAreas(survey) }));
       }
       return found;
@@ -69,6 +70,11 @@ export function* lineRunOf(
   const own = others.find((part) => part.wall === wall && part.zone === zone);
   const start = (yield* layOut(first.wall, areaOf(first, runs)))?.start;
   return own && start && { start: carried(own, start), parts: [] };
+}
+
+/** An area as it lies in the frame of another part of its run when the corners between are folded out flat. */
+export function foldedTo(part: RunPart, own: RunPart, area: Region): Region {
+  return foldedOut({ ...part, dx: part.dx - own.dx, dy: part.dy - own.dy }, area);
 }
 
 function areaOf({ wall, zone }: RunPart, runs: LineRuns): ZoneArea {

@@ -1,6 +1,7 @@
 import type { Job } from '../job/schema';
 import { findWall } from '../job/shape';
-import { growZone, type ZoneEdge, type ZoneGrowth } from '../job/zone-edges';
+import { growRun, partOfEdge } from '../job/grow-run';
+import type { ZoneEdge, ZoneGrowth } from '../job/zone-edges';
 import type { Panel } from '../panels/panel';
 import { toHundredth, type Mm } from '../units';
 import { edgeMoves } from './edge-events';
@@ -103,7 +104,7 @@ export function applyZoneAdvice(
   zoneId: string,
   { edges }: Pick<ZoneAdvice, 'edges'>,
 ): Job {
-  return growZone(job, wallId, zoneId, edges);
+  return growRun(job, wallId, zoneId, edges);
 }
 
 interface Size {
@@ -150,19 +151,23 @@ function* alongOneDirection(
   const zone = findWall(job, wallId)!.zones.find(({ id }) => id === zoneId)!;
   const stock = job.stock.find(({ id }) => id === zone.layout!.stock)!;
   const kerf = toHundredth(job.cutting.kerf);
-  const question = { area: scale.area, usable: scale.usable, stock, margin, kerf };
-  const free = pair.filter((edge) => edges.includes(edge));
+  const free = pair.filter((edge) => edges.includes(edge) && partOfEdge(job, wallId, zoneId, edge));
+  const movesOf = (edge: ZoneEdge, by: Mm) => {
+    const part = partOfEdge(job, wallId, zoneId, edge)!;
+    const { area, usable } = scale;
+    return edgeMoves({ area, zone: part.zone, usable, stock, margin: by, kerf }, edge);
+  };
   const now = yield* look({});
   const found: Size[] = [];
   for (const edge of free) {
-    for (const by of edgeMoves(question, edge)) {
+    for (const by of movesOf(edge, margin)) {
       const size = yield* look({ [edge]: by });
       if (isNoWorse(size.figures, now.figures)) found.push(yield* madeSmaller(look, size, edge, by));
     }
   }
   if (free.length === 2) {
     // Twice the margin, taken from both sides alike.
-    for (const by of edgeMoves({ ...question, margin: 2 * margin }, pair[1])) {
+    for (const by of movesOf(pair[1], 2 * margin)) {
       const half = Math.round(by * 50) / 100;
       const other = Math.round((by - half) * 100) / 100;
       if (Math.max(Math.abs(half), Math.abs(other)) > margin) continue;

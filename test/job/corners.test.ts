@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkCorners } from '../../core/job/check-corners';
 import { rowOfWall, rowsOfRoom, turnAt } from '../../core/job/corners';
-import type { Job } from '../../core/job/schema';
+import type { Zone, Job } from '../../core/job/schema';
 import { cornerWarnings } from '../../core/job/warn-corners';
 import { writeJob } from '../../core/job/write';
 import { readJob } from '../../core/job/read';
@@ -71,6 +71,25 @@ describe('corners that cannot be', () => {
       wallOf('B', 1000, undefined, [steel('Z1', [0, 0, 100, 100])]),
     ]);
     expect(refused(twice)[0]).toContain('to which walls[0].zones[0].runsOn runs on already');
+  });
+  it('are looked for in alternatives that wait, too, but for what the survey has taken away since', () => {
+    const runsOn = { wall: 'B', zone: 'Z1', lines: 'continue' as const };
+    const zone = (id: string) => ({ ...steel(id, [0, 0, 100, 100]), runsOn });
+    const plain = steel('Z1', [0, 0, 100, 100]);
+    const waiting = (walls: Job['walls'], zones: Record<string, Zone[]>) => ({
+      ...room(walls),
+      alternatives: [{ id: 'V2', name: '', zones }],
+    });
+    const meeting = [wallOf('A', 1000, inside('B')), wallOf('B', 1000)];
+    expect(refused(waiting(meeting, { A: [zone('Z1')], B: [plain] }))).toEqual([]);
+    const [gone] = refused(waiting(meeting, { A: [zone('Z1')] }));
+    expect(gone).toContain('names zone "Z1", which wall "B" does not have');
+    expect(gone).toContain('alternatives[0]');
+    expect(refused(waiting(meeting, { A: [zone('Z1'), zone('Z2')], B: [plain] }))[0]).toContain(
+      'runs on already',
+    );
+    const apart = [wallOf('A', 1000), wallOf('B', 1000)];
+    expect(refused(waiting(apart, { A: [zone('Z1')], B: [plain] }))).toEqual([]);
   });
   it('are refused by reading, in one sentence, with angle and rise out of reason', () => {
     const text = (corner: object) =>

@@ -3,6 +3,8 @@ import { emptyJob, newWall } from '../../core/job/defaults';
 import type { Job, Layout, Opening, StockSheet } from '../../core/job/schema';
 import { rectangleVertices } from '../../core/job/shape';
 import { zoneEdges, type ZoneEdge } from '../../core/job/zone-edges';
+import { inside, room, sheet as sheetOf, steel, wallOf } from '../job/room-walls';
+import { runRoundCorner } from '../../core/job/run-round-corner';
 import { workOutFully } from '../../core/run/pipeline';
 import { applyZoneAdvice, zoneAdviceInSteps, type ZoneAdvised } from '../../core/run/zone-advice';
 
@@ -161,5 +163,52 @@ it('is none for a zone without steel, or one that is not there', () => {
       advice: [],
       considered: 0,
     },
+  });
+});
+
+/*
+ * By hand: 740 mm before an inside corner and 840 mm after it on sheets of 400 × 500 mm: the lines go on, so the second
+ * part begins with what is left of a sheet. Whole sheets end at 800 + 800.
+ */
+describe('a zone that runs round a corner', () => {
+  const walls = [
+    wallOf('A', 2000, inside('B'), [steel('Z1', [1260, 300, 740, 1000], { start: 'best' })]),
+    wallOf('B', 2000),
+  ];
+  const made = runRoundCorner(room(walls, sheetOf(400, 500)), 'A', 'Z1', 'right', 840);
+  if ('fault' in made) throw new Error(made.fault);
+  const { job } = made;
+  const partB = job.walls[1]!.zones[0]!.id;
+  const adviseOn = (wallId: string, zoneId: string) => {
+    const steps = zoneAdviceInSteps({ job, wallId, zoneId, margin: 150, edges: ['left', 'right'] });
+    for (;;) {
+      const { value, done } = steps.next();
+      if (done) return value;
+    }
+  };
+  const panelsOf = (one: Job) =>
+    workOutFully(one, { steps: 1 }).walls.flatMap(({ zones }) =>
+      zones.flatMap(({ layout }) => layout!.panels),
+    );
+
+  it('is counted over both walls, and is advised the same from either', () => {
+    const [fromA, fromB] = [adviseOn('A', 'Z1'), adviseOn('B', partB)];
+    const panels = panelsOf(job);
+    expect(fromA.now.panels).toBe(panels.length);
+    expect(fromA.now.cutPanels).toBe(panels.filter(({ full }) => !full).length);
+    expect(fromB.now).toEqual(fromA.now);
+    expect(fromB.advice).toEqual(fromA.advice);
+  });
+
+  it('saves what it is said to save once its ends are moved, on whichever wall they are', () => {
+    const { now, advice } = adviseOn('A', 'Z1');
+    expect(advice.length).toBeGreaterThan(0);
+    for (const one of advice) {
+      const after = applyZoneAdvice(job, 'A', 'Z1', one);
+      const cut = panelsOf(after).filter(({ full }) => !full).length;
+      expect(now.cutPanels - cut).toBe(one.saves.cutPanels);
+      expect(after.walls[0]!.zones[0]!.shape.some((point) => (point as number[])[0] === 2000)).toBe(true);
+      expect(after.walls[1]!.zones[0]!.shape.some((point) => (point as number[])[0] === 0)).toBe(true);
+    }
   });
 });

@@ -1,15 +1,16 @@
 import { moveSharedLine, type SharedLine } from '../../../core/job/shared-edges';
 import type { Wall } from '../../../core/job/schema';
 import { boxOfObject, findObject, type MmBox, type ObjectRef } from '../../../core/job/shape';
-import { growZone, type ZoneGrowth } from '../../../core/job/zone-edges';
+import { growRun } from '../../../core/job/grow-run';
+import type { ZoneGrowth } from '../../../core/job/zone-edges';
 import type { NamedChange } from './named-change';
 import { stretchTo } from './objects';
 
-/** A zone made wider, higher or smaller by moving its edges outwards by so much, or inwards. */
+/** A zone, with its parts round corners one length, made wider, higher or smaller by moving its edges outwards by so much, or inwards. */
 export function resizeZone(wallId: string, zoneId: string, growth: ZoneGrowth): NamedChange {
   return {
     name: `Change size of zone ${zoneId}`,
-    change: (job) => growZone(job, wallId, zoneId, growth),
+    change: (job) => growRun(job, wallId, zoneId, growth),
   };
 }
 

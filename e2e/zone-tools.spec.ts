@@ -22,7 +22,7 @@ const figure = (page: Page, id: string, label: string) => page.getByLabel(`Zone 
 test('a zone is pulled out sheet by sheet, and brought to a size without a cut', async ({ page }) => {
   await startWall(page, '6000', '2700');
   await goTo(page, 'Zones');
-  await page.getByRole('button', { name: 'Zone, by whole sheets' }).click();
+  await page.getByRole('button', { name: 'Zone, whole sheets' }).click();
   await dragWall(page, [500, 400], [2130, 1380]);
   await expect(figure(page, 'Z1', 'width')).toHaveValue('1500');
   await expect(figure(page, 'Z1', 'height')).toHaveValue('1000');
@@ -141,7 +141,7 @@ test('holes are drawn, dragged, typed and taken out', async ({ page }) => {
 test('an edge is pulled into an arc, typed by rise and radius, and straightened', async ({ page }) => {
   await withZones(page, [[500, 400, 2000, 1000]]);
   await page.getByRole('tab', { name: 'Corners' }).click();
-  await page.getByRole('button', { name: 'Arc of a zone edge' }).click();
+  await page.getByRole('button', { name: 'Curved edge' }).click();
   await dragWall(page, [1500, 1400], [1500, 1700]);
   const rise = page.getByLabel('Edge to corner 4, rise of its arc outwards, 0 for straight');
   const radius = page.getByLabel('Edge to corner 4, radius of its arc');
@@ -161,7 +161,7 @@ test('an edge is pulled into an arc, typed by rise and radius, and straightened'
   // The outline of the wall, at Survey.
   await goTo(page, 'Survey');
   await page.getByRole('tab', { name: 'Corners' }).click();
-  await page.getByRole('button', { name: 'Arc of an edge' }).click();
+  await page.getByRole('button', { name: 'Curve', exact: true }).click();
   await dragWall(page, [3000, 2700], [3000, 2450]);
   await expect(page.locator('#leaf')).toContainText('arc through');
   await page.getByRole('button', { name: /^Undo/ }).click();

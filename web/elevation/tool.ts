@@ -85,15 +85,15 @@ export const surveyTools: readonly ToolChoice[] = [
   { label: 'Pattress', keys: 'P E', tool: { kind: 'mark', what: 'pattress' } },
   { label: 'Drilling', keys: 'P X', tool: { kind: 'mark', what: 'hole' } },
   { label: 'Outline', keys: 'P U', tool: { kind: 'corners', of: 'outline' } },
-  { label: 'Arc of an edge', keys: 'P Y', tool: { kind: 'bend' } },
+  { label: 'Curve', keys: 'P Y', tool: { kind: 'bend' } },
 ];
 
 export const zoneTools: readonly ToolChoice[] = [
   { label: 'Zone, rectangle', keys: 'P Z', tool: { kind: 'put-in', of: 'zone', what: 'zone' } },
-  { label: 'Zone, by whole sheets', keys: 'P G', tool: { kind: 'put-in', of: 'zone', what: 'whole-sheets' } },
-  { label: 'Zone, by its corners', keys: 'P C', tool: { kind: 'corners', of: 'zone' } },
+  { label: 'Zone, whole sheets', keys: 'P G', tool: { kind: 'put-in', of: 'zone', what: 'whole-sheets' } },
+  { label: 'Zone, corners', keys: 'P C', tool: { kind: 'corners', of: 'zone' } },
   { label: 'Hole, rectangle', keys: 'P J', tool: { kind: 'hole', what: 'rectangle' } },
   { label: 'Hole, round', keys: 'P K', tool: { kind: 'hole', what: 'circle' } },
-  { label: 'Hole, by its corners', keys: 'P V', tool: { kind: 'corners', of: 'hole' } },
-  { label: 'Arc of a zone edge', keys: 'P Q', tool: { kind: 'bend' } },
+  { label: 'Hole, corners', keys: 'P V', tool: { kind: 'corners', of: 'hole' } },
+  { label: 'Curved edge', keys: 'P Q', tool: { kind: 'bend' } },
 ];

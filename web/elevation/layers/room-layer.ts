@@ -27,7 +27,12 @@ export function paintRoom(pen: Pen, { walls, folds, station }: RoomDrawing): voi
     const polygon = polygonOfVertices(wall.outline);
     fillPolygon(own, polygon, '#fbfaf2');
     strokePolygon(own, polygon, inks.soft, 1.5);
-    paintZones(own, wall.zones, { outline: polygon.outer, faint: station === 'survey', handles: null });
+    paintZones(own, wall.zones, {
+      outline: polygon.outer,
+      faint: station === 'survey',
+      handles: null,
+      openings: wall.openings,
+    });
     paintPanels(own, { panels, leftOut: [], faint: station === 'zones', chosen: null });
     paintOpenings(own, wall.openings);
     paintFittings(own, wall.fittings);

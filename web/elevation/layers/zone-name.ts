@@ -11,7 +11,7 @@ const inset = 4;
 const height = 16;
 
 /** A rectangle on the screen, px. */
-interface Area {
+export interface PxArea {
   readonly left: number;
   readonly top: number;
   readonly right: number;
@@ -20,16 +20,23 @@ interface Area {
 
 /**
  * Outside the zone, so that it hides neither panels nor fittings: above its highest corner, else below it, else
- * only its mark, so that no edge of the wall runs through it. A rim of paper keeps it legible over other lines.
+ * further along that edge, else only its mark, so that no edge of the wall runs through it and nothing in `taken` covers
+ * it. A rim of paper keeps it legible over other lines.
  *
  * @param outline of the wall
+ * @returns where it lies
  */
 export function paintZoneName(
   pen: Pen,
   polygon: Polygon,
   zone: Zone,
-  { outline, faint, handles }: { outline: Ring; faint: boolean; handles: string | null },
-): void {
+  {
+    outline,
+    faint,
+    handles,
+    taken,
+  }: { outline: Ring; faint: boolean; handles: string | null; taken: readonly PxArea[] },
+): PxArea {
   const { context } = pen;
   const words = `${titleOfZone(zone)}, ${buildUpKind(zone.buildUp).label.toLowerCase()}`;
   context.font = `600 13px ${sans}`;
@@ -37,12 +44,16 @@ export function paintZoneName(
   const away = handles === zone.id ? gapWithHandles : gap;
   const places = [words, zone.id].flatMap((text) => {
     const width = context.measureText(text).width;
-    return (['above', 'below'] as const).map((where) => ({
-      text,
-      area: placed(pen, polygon, box, where, { width, away }),
-    }));
+    const beside = (['above', 'below'] as const).map((where) =>
+      placed(pen, polygon, box, where, { width, away }),
+    );
+    const along = beside.flatMap((area) => movedAlong(area, acrossOf(pen.frame, box.right) - inset));
+    return [...beside, ...along].map((area) => ({ text, area }));
   });
-  const { text, area } = places.find((place) => !edgeRunsThrough(pen, outline, place.area)) ?? places[2]!;
+  const isFree = (area: PxArea) =>
+    !edgeRunsThrough(pen, outline, area) && !taken.some((other) => overlap(area, other));
+  const first = places.find(({ text }) => text === zone.id)!;
+  const { text, area } = places.find((place) => isFree(place.area)) ?? first;
   context.textBaseline = 'alphabetic';
   context.textAlign = 'left';
   context.strokeStyle = inks.paper;
@@ -52,6 +63,19 @@ export function paintZoneName(
   context.lineJoin = 'miter';
   context.fillStyle = faint ? inks.soft : inks.ink;
   context.fillText(text, area.left, area.bottom - 3);
+  return area;
+}
+
+/** The same place further right, step by step, as far as a zone's right end. */
+function movedAlong(area: PxArea, end: number): PxArea[] {
+  const moved: PxArea[] = [];
+  for (let by = 24; area.right + by <= end && moved.length < 60; by += 24)
+    moved.push({ ...area, left: area.left + by, right: area.right + by });
+  return moved;
+}
+
+function overlap(a: PxArea, b: PxArea): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
 
 /** From the zone's side if its outermost corner is there, else about that corner. */
@@ -61,7 +85,7 @@ function placed(
   { left, right, bottom, top }: Box,
   where: 'above' | 'below',
   { width, away }: { width: number; away: number },
-): Area {
+): PxArea {
   const edge = where === 'above' ? top : bottom;
   const xs = polygon.outer.filter(({ y }) => y === edge).map(({ x }) => x);
   const [first, last] = [Math.min(...xs), Math.max(...xs)];
@@ -75,7 +99,7 @@ function placed(
   return { left: from, top: foot - height, right: from + width, bottom: foot };
 }
 
-function edgeRunsThrough({ frame }: Pen, ring: Ring, area: Area): boolean {
+function edgeRunsThrough({ frame }: Pen, ring: Ring, area: PxArea): boolean {
   return ring.some((from, i) => {
     const to = ring[(i + 1) % ring.length]!;
     const [x1, y1] = [acrossOf(frame, from.x), downOf(frame, from.y)];
@@ -85,7 +109,7 @@ function edgeRunsThrough({ frame }: Pen, ring: Ring, area: Area): boolean {
 }
 
 /** Whether a stroke enters a rectangle. Liang & Barsky, ACM Trans. Graphics 3 (1984): what is left of it after four cuts. */
-function meets(x: number, y: number, dx: number, dy: number, area: Area): boolean {
+function meets(x: number, y: number, dx: number, dy: number, area: PxArea): boolean {
   let [from, to] = [0, 1];
   const cuts = [
     [-dx, x - area.left],

@@ -1,22 +1,26 @@
 import { buildUpKind, type BuildUpKind } from '../../../core/job/build-up-kinds';
 import { boxOf, type Polygon, type Ring } from '../../../core/geometry/polygon';
-import type { Zone } from '../../../core/job/schema';
+import type { Opening, Zone } from '../../../core/job/schema';
 import { polygonOf } from '../rings';
 import {
   acrossOf,
   downOf,
   fillPolygon,
   inks,
+  screenBox,
   strokeLine,
   strokePolygon,
   tracePolygon,
   type Pen,
 } from './pen';
-import { paintZoneName } from './zone-name';
+import { paintZoneName, type PxArea } from './zone-name';
 
 /** Every zone by what it does: steel and coating in red lead, water to write on, slate to chalk on. */
 export function paintZones(pen: Pen, zones: readonly Zone[], manner: ZoneManner): void {
-  for (const zone of zones) paintZone(pen, zone, manner);
+  for (const zone of zones) paintSurfaceAndEdge(pen, polygonOf(zone), zone, manner);
+  // Names over all zones, and clear of each other.
+  const taken = [...openingsOn(pen, manner), ...handlesOn(pen, zones, manner)];
+  for (const zone of zones) taken.push(paintZoneName(pen, polygonOf(zone), zone, { ...manner, taken }));
 }
 
 export interface ZoneManner {
@@ -26,17 +30,48 @@ export interface ZoneManner {
   readonly faint: boolean;
   /** The zone whose handles are shown. */
   readonly handles: string | null;
+  /** They are drawn over the zones, and no name may lie under them. */
+  readonly openings?: readonly Opening[];
 }
 
 export function paintZone(pen: Pen, zone: Zone, manner: ZoneManner): void {
   const polygon = polygonOf(zone);
-  const kind = buildUpKind(zone.buildUp);
+  paintSurfaceAndEdge(pen, polygon, zone, manner);
+  paintZoneName(pen, polygon, zone, { ...manner, taken: openingsOn(pen, manner) });
+}
+
+function paintSurfaceAndEdge(pen: Pen, polygon: Polygon, { buildUp }: Zone, { faint }: ZoneManner): void {
+  const kind = buildUpKind(buildUp);
   pen.context.save();
-  if (manner.faint) pen.context.globalAlpha = 0.4;
+  if (faint) pen.context.globalAlpha = 0.4;
   paintSurface(pen, polygon, kind);
   paintEdge(pen, polygon, kind);
   pen.context.restore();
-  paintZoneName(pen, polygon, zone, manner);
+}
+
+function openingsOn({ frame }: Pen, { openings = [] }: ZoneManner): PxArea[] {
+  return openings.map((opening) => areaOf(screenBox(frame, boxOf(polygonOf(opening).outer))));
+}
+
+/** The handles of the chosen zone, px: one at every corner and in every middle of its box. */
+function handlesOn({ frame }: Pen, zones: readonly Zone[], { handles }: ZoneManner): PxArea[] {
+  const zone = zones.find(({ id }) => id === handles);
+  if (!zone) return [];
+  const { left, right, top, bottom } = areaOf(screenBox(frame, boxOf(polygonOf(zone).outer)));
+  return [left, (left + right) / 2, right].flatMap((x) =>
+    [top, (top + bottom) / 2, bottom].map((y) => ({
+      left: x - handleReach,
+      right: x + handleReach,
+      top: y - handleReach,
+      bottom: y + handleReach,
+    })),
+  );
+}
+
+const handleReach = 7;
+
+function areaOf({ x, y, width, height }: ReturnType<typeof screenBox>): PxArea {
+  return { left: x, top: y, right: x + width, bottom: y + height };
 }
 
 function paintSurface(pen: Pen, polygon: Polygon, { magnetic, surface }: BuildUpKind): void {

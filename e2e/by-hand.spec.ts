@@ -61,7 +61,7 @@ test('a joint stays with the edge of a door, and is lost with it', async ({ page
   const joint = row(page, /joint on a line H1/);
   await expect(joint).toContainText('as chosen', { timeout: 30_000 });
   await expect(joint.getByLabel('H1, from left, measured from')).toHaveValue(/opening/);
-  await expect(joint.getByLabel('H1, from left, millimetres')).toHaveValue('0');
+  await expect(joint.getByLabel('H1, from left, length')).toHaveValue('0');
 
   // The door moves, and the joint with it.
   await goTo(page, 'Survey');
@@ -112,7 +112,7 @@ test('panels are split and joined from the strip of the one that is chosen', asy
 /** Where the split lies, from its row. */
 async function onSplit(page: Page): Promise<string> {
   await leaf(page);
-  const at = await page.getByLabel('split H1, from left, millimetres').inputValue();
+  const at = await page.getByLabel('split H1, from left, length').inputValue();
   await page.getByRole('tab', { name: 'Panels', exact: true }).click();
   return at;
 }
@@ -181,7 +181,7 @@ test('a joint is dragged by its sign as one change, put back by Escape, nudged a
   await strip(page).getByRole('button', { name: 'Upright joint' }).click();
   await clickWall(page, 1002, 2200);
   await leaf(page);
-  const left = page.getByLabel('H1, from left, millimetres');
+  const left = page.getByLabel('H1, from left, length');
   const before = Number(await left.inputValue());
   await waitForPlan(page);
 

@@ -1,5 +1,5 @@
 import { parseCount, type Entry } from '../schedule/parse-entry';
-import { parsePlace } from '../schedule/parse-sizes';
+import { parsePlace, plainFigure } from '../schedule/parse-sizes';
 
 /*
  * Figures typed for a command: nothing typed is what the command takes for nothing, and a fault keeps it from running.
@@ -19,10 +19,8 @@ export function parseTimes(text: string): Entry<number> {
 
 /** Per cent above 0. */
 export function parsePercent(text: string): Entry<number> {
-  const value = Number(text.trim().replace(/%$/, '').trim().replace(',', '.'));
-  return text.trim() !== '' && value > 0 && value <= 10_000
-    ? { value }
-    : { fault: 'Type per cent above 0, such as 50.' };
+  const value = plainFigure(text.trim().replace(/%$/, ''));
+  return value > 0 && value <= 10_000 ? { value } : { fault: 'Type per cent above 0, such as 50.' };
 }
 
 /** Whether all of several entries can be used. */

@@ -53,10 +53,16 @@ export function parseOptionalCount(text: string): Entry<number | undefined> {
   return text.trim() === '' ? { value: undefined } : parseCount(text);
 }
 
+/** A figure as one writes it, `-1.5` or `−1,5`; not a number for anything else, such as `0x10` or `1e400`. */
+export function plainFigure(text: string): number {
+  const tidy = text.trim().replace('−', '-').replace(',', '.');
+  return /^-?(\d+(\.\d*)?|\.\d+)$/.test(tidy) ? Number(tidy) : NaN;
+}
+
 /** Degrees Celsius, as far as the job file takes them. */
 export function parseTemperature(text: string): Entry<number> {
-  const value = Number(text.trim().replace('−', '-').replace(',', '.'));
-  return text.trim() !== '' && value >= -60 && value <= 150
+  const value = plainFigure(text);
+  return value >= -60 && value <= 150
     ? { value }
     : { fault: 'Type a temperature in degrees Celsius, such as 18.' };
 }
@@ -65,16 +71,14 @@ export function parseTemperature(text: string): Entry<number> {
 export function parseOptionalArea(text: string): Entry<number | undefined> {
   const tidy = text.trim().replace(/[\s']/g, '').replace(',', '.');
   if (tidy === '') return { value: undefined };
-  const value = Number(tidy);
-  return Number.isFinite(value) && value > 0
-    ? { value }
-    : { fault: 'Type an area in square millimetres, such as 10 000.' };
+  const value = plainFigure(tidy);
+  return value > 0 ? { value } : { fault: 'Type an area in square millimetres, such as 10 000.' };
 }
 
 /** Degrees between two walls, as far as the job file takes them. */
 export function parseAngle(text: string): Entry<number> {
-  const value = Number(text.trim().replace(',', '.').replace(/\s*°$/, ''));
-  return text.trim() !== '' && value >= leastCornerAngle && value <= 180 - leastCornerAngle
+  const value = plainFigure(text.replace(/\s*°\s*$/, ''));
+  return value >= leastCornerAngle && value <= 180 - leastCornerAngle
     ? { value }
     : { fault: `Type degrees from ${leastCornerAngle} to ${180 - leastCornerAngle}.` };
 }

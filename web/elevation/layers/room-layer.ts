@@ -9,16 +9,20 @@ import { paintFittings } from './fittings-layer';
 import { paintOpenings } from './openings-layer';
 import { paintPanels } from './panels-layer';
 import { acrossOf, downOf, fillPolygon, inks, sans, strokeLine, strokePolygon, type Pen } from './pen';
+import type { PxArea } from './zone-name';
 import { paintZones } from './zones-layer';
 
 export interface RoomDrawing {
   readonly walls: readonly { readonly place: StripWall; readonly panels: readonly Panel[] }[];
   readonly folds: readonly StripFold[];
   readonly station: StationName;
+  /** Where names of the wall's own zones, and handles, lie; px. */
+  readonly taken: (pen: Pen) => readonly PxArea[];
 }
 
 /** The other walls of the room, drawn as the wall itself is, and the folds between them. */
-export function paintRoom(pen: Pen, { walls, folds, station }: RoomDrawing): void {
+export function paintRoom(pen: Pen, { walls, folds, station, taken: takenBy }: RoomDrawing): void {
+  const taken = takenBy(pen);
   for (const { place, panels } of walls) {
     const { wall, dx, dy } = place;
     const { scale, originX, originY } = pen.frame;
@@ -32,6 +36,7 @@ export function paintRoom(pen: Pen, { walls, folds, station }: RoomDrawing): voi
       faint: station === 'survey',
       handles: null,
       openings: wall.openings,
+      taken,
     });
     paintPanels(own, { panels, leftOut: [], faint: station === 'zones', chosen: null });
     paintOpenings(own, wall.openings);

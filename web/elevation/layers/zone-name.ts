@@ -10,6 +10,14 @@ const gapWithHandles = 16;
 const inset = 4;
 const height = 16;
 
+const nameFont = `600 13px ${sans}`;
+
+/** A name and where it lies. */
+export interface PlacedName {
+  readonly text: string;
+  readonly area: PxArea;
+}
+
 /** A rectangle on the screen, px. */
 export interface PxArea {
   readonly left: number;
@@ -20,26 +28,20 @@ export interface PxArea {
 
 /**
  * Outside the zone, so that it hides neither panels nor fittings: above its highest corner, else below it, else
- * further along that edge, else only its mark, so that no edge of the wall runs through it and nothing in `taken` covers
+ * further along that edge, else only its mark, at last within, so that no edge of the wall runs through it and nothing in `taken` covers
  * it. A rim of paper keeps it legible over other lines.
  *
  * @param outline of the wall
- * @returns where it lies
  */
-export function paintZoneName(
+export function placeZoneName(
   pen: Pen,
   polygon: Polygon,
   zone: Zone,
-  {
-    outline,
-    faint,
-    handles,
-    taken,
-  }: { outline: Ring; faint: boolean; handles: string | null; taken: readonly PxArea[] },
-): PxArea {
+  { outline, handles, taken }: { outline: Ring; handles: string | null; taken: readonly PxArea[] },
+): PlacedName {
   const { context } = pen;
   const words = `${titleOfZone(zone)}, ${buildUpKind(zone.buildUp).label.toLowerCase()}`;
-  context.font = `600 13px ${sans}`;
+  context.font = nameFont;
   const box = boxOf(polygon.outer);
   const away = handles === zone.id ? gapWithHandles : gap;
   const places = [words, zone.id].flatMap((text) => {
@@ -52,8 +54,16 @@ export function paintZoneName(
   });
   const isFree = (area: PxArea) =>
     !edgeRunsThrough(pen, outline, area) && !taken.some((other) => overlap(area, other));
-  const first = places.find(({ text }) => text === zone.id)!;
-  const { text, area } = places.find((place) => isFree(place.area)) ?? first;
+  const found = places.find((place) => isFree(place.area));
+  if (found) return found;
+  // Where nothing is free about it, under its upper edge: there it covers no panel's number.
+  const width = context.measureText(zone.id).width;
+  const [left, top] = [acrossOf(pen.frame, box.left) + inset, downOf(pen.frame, box.top) + gap];
+  return { text: zone.id, area: { left, right: left + width, top, bottom: top + height } };
+}
+
+export function paintZoneName({ context }: Pen, { text, area }: PlacedName, faint: boolean): void {
+  context.font = nameFont;
   context.textBaseline = 'alphabetic';
   context.textAlign = 'left';
   context.strokeStyle = inks.paper;
@@ -63,7 +73,6 @@ export function paintZoneName(
   context.lineJoin = 'miter';
   context.fillStyle = faint ? inks.soft : inks.ink;
   context.fillText(text, area.left, area.bottom - 3);
-  return area;
 }
 
 /** The same place further right, step by step, as far as a zone's right end. */

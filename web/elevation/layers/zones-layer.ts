@@ -13,14 +13,29 @@ import {
   tracePolygon,
   type Pen,
 } from './pen';
-import { paintZoneName, type PxArea } from './zone-name';
+import { paintZoneName, placeZoneName, type PxArea } from './zone-name';
 
 /** Every zone by what it does: steel and coating in red lead, water to write on, slate to chalk on. */
 export function paintZones(pen: Pen, zones: readonly Zone[], manner: ZoneManner): void {
   for (const zone of zones) paintSurfaceAndEdge(pen, polygonOf(zone), zone, manner);
-  // Names over all zones, and clear of each other.
-  const taken = [...openingsOn(pen, manner), ...handlesOn(pen, zones, manner)];
-  for (const zone of zones) taken.push(paintZoneName(pen, polygonOf(zone), zone, { ...manner, taken }));
+  // Names over all zones.
+  for (const name of placedNames(pen, zones, manner).names) paintZoneName(pen, name, manner.faint);
+}
+
+/** Where names and handles of a wall's zones lie, so that those of the walls beside it keep off. */
+export function namesAndHandles(pen: Pen, zones: readonly Zone[], manner: ZoneManner): PxArea[] {
+  return placedNames(pen, zones, manner).taken;
+}
+
+/** Names clear of openings, of handles and of each other. */
+function placedNames(pen: Pen, zones: readonly Zone[], manner: ZoneManner) {
+  const taken = [...(manner.taken ?? []), ...openingsOn(pen, manner), ...handlesOn(pen, zones, manner)];
+  const names = zones.map((zone) => {
+    const name = placeZoneName(pen, polygonOf(zone), zone, { ...manner, taken });
+    taken.push(name.area);
+    return name;
+  });
+  return { names, taken };
 }
 
 export interface ZoneManner {
@@ -32,12 +47,15 @@ export interface ZoneManner {
   readonly handles: string | null;
   /** They are drawn over the zones, and no name may lie under them. */
   readonly openings?: readonly Opening[];
+  /** Where else no name may lie, px. */
+  readonly taken?: readonly PxArea[];
 }
 
 export function paintZone(pen: Pen, zone: Zone, manner: ZoneManner): void {
   const polygon = polygonOf(zone);
   paintSurfaceAndEdge(pen, polygon, zone, manner);
-  paintZoneName(pen, polygon, zone, { ...manner, taken: openingsOn(pen, manner) });
+  const name = placeZoneName(pen, polygon, zone, { ...manner, taken: openingsOn(pen, manner) });
+  paintZoneName(pen, name, manner.faint);
 }
 
 function paintSurfaceAndEdge(pen: Pen, polygon: Polygon, { buildUp }: Zone, { faint }: ZoneManner): void {

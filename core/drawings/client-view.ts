@@ -13,8 +13,12 @@ import {
 } from './client-view-zones';
 import { clientHeader, clientMargin as margin, stature } from './client-header';
 import { reservationBlock } from './client-reservations';
+import { drawMarking } from '../markings/draw-marking';
+import { inkOf } from '../markings/ink';
+import { lookOfMarking } from './marking-items';
 import type { Item, LodeplanDocument, Page, PaperFormat, Text, TextMeasure } from './page';
 import { cornersOf, pageSize, type PaperBox } from './paper';
+import type { Pictures } from './pictures';
 import { figureHeight, figureWidth, standingFigure } from './standing-figure';
 import { fitText, textBlock } from './text';
 
@@ -22,10 +26,14 @@ import { fitText, textBlock } from './text';
  * The picture for the client: a page a wall with its openings and zones in colour, somebody standing by for scale, no
  * shop dimensions and no panel lines. Walls without a zone have no page; without any there are no pages.
  */
-export function clientView(worked: WorkedOut, measure: TextMeasure): LodeplanDocument {
+export function clientView(
+  worked: WorkedOut,
+  measure: TextMeasure,
+  pictures: Pictures = new Map(),
+): LodeplanDocument {
   const walls = worked.walls.filter(({ zones }) => zoneNotices(zones.map(({ area }) => area)).length > 0);
   const pages = walls.map((wall, i) =>
-    viewPage(wall, worked.job, { number: i + 1, of: walls.length }, measure),
+    viewPage(wall, worked.job, { number: i + 1, of: walls.length }, measure, pictures),
   );
   return { name: 'client-view', title: `${worked.job.name}: client view`, pages };
 }
@@ -35,6 +43,7 @@ function viewPage(
   job: Job,
   pageNumber: { readonly number: number; readonly of: number },
   measure: TextMeasure,
+  pictures: Pictures,
 ): Page {
   const box = boxOf(survey.outline.ring);
   const aspect = (box.right - box.left) / (box.top - box.bottom);
@@ -53,12 +62,24 @@ function viewPage(
   };
   const { toPaper, mmPerPaperMm, figureFoot, floor } = placeWall(survey.outline.ring, box, room);
   const standing = drawOpeningsAndFittings(survey, toPaper);
-  const obstacles = survey.keepOuts.map(({ bare }) => paperBoxOf(boxOf(bare.ring), toPaper));
+  const marked = zones.flatMap(({ area: { zone, box: of } }) =>
+    (zone.markings ?? []).map((marking) => ({
+      ink: inkOf(marking, zone),
+      drawn: drawMarking(marking, { x: of.left, y: of.bottom }),
+    })),
+  );
+  // Words about a zone keep off what will be read on it.
+  const obstacles = [
+    ...survey.keepOuts.map(({ bare }) => boxOf(bare.ring)),
+    ...marked.map(({ drawn }) => drawn.box),
+  ].map((taken) => paperBoxOf(taken, toPaper));
+  const onPaper = { toPaper, perMm: 1 / mmPerPaperMm };
   const items: Item[] = [
     { kind: 'fill', rings: [cornersOf({ left: 0, bottom: 0, right: width, top: height })], colour: 'white' },
     ...clientHeader(survey.wall, job, width, height, measure),
     ...drawBareWall(survey, toPaper),
     ...notices.flatMap((notice) => fillZone(notice, toPaper)),
+    ...marked.flatMap(({ ink, drawn }) => lookOfMarking(drawn, ink, onPaper, pictures)),
     ...standing,
     ...notices.flatMap((notice) => labelZone(notice, toPaper, obstacles, measure)),
     ...standingFigure(figureFoot, mmPerPaperMm, 'hairline'),

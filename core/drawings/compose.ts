@@ -5,7 +5,9 @@ import { clientAlternatives, type DrawnAlternative } from './client-alternatives
 import { clientView } from './client-view';
 import { cutList } from './cut-list';
 import { cutSheets } from './cut-sheets';
+import { markingsSheet } from './markings-sheet';
 import type { LodeplanDocument, TextMeasure } from './page';
+import { picturesInFile, type Pictures } from './pictures';
 import { settingOutSheet } from './setting-out';
 
 /** What a job is drawn beside, as far as it is known. */
@@ -13,23 +15,27 @@ export interface Beside {
   /** All alternatives of the job in their order, the chosen one among them. */
   readonly alternatives?: readonly DrawnAlternative[];
   readonly since?: Since | null;
+  /** What markings show; absent: those whose bytes stand in the job, as in a file. */
+  readonly pictures?: Pictures;
 }
 
 /**
- * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, bundle labels, client view,
- * alternatives side by side, changes since a revision. A document with nothing to show is left out; a job without walls has none.
+ * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, bundle labels, markings of
+ * each wall that has some, client view, alternatives side by side, changes since a revision. A document with nothing to show is
+ * left out; a job without walls has none.
  */
 export function composeDocuments(
   worked: WorkedOut,
   measure: TextMeasure,
-  { alternatives = [], since }: Beside = {},
+  { alternatives = [], since, pictures = picturesInFile(worked.job) }: Beside = {},
 ): LodeplanDocument[] {
   const documents = [
     ...worked.walls.map((_, wallIndex) => settingOutSheet(worked, wallIndex, measure)),
     cutSheets(worked, measure),
     cutList(worked, measure),
     bundleLabels(worked, measure),
-    clientView(worked, measure),
+    ...worked.walls.map((_, wallIndex) => markingsSheet(worked, wallIndex, measure, pictures)),
+    clientView(worked, measure, pictures),
     clientAlternatives(worked.job, alternatives, measure),
     ...(since ? [changesSince(worked, since, measure)] : []),
   ];

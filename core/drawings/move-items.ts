@@ -13,7 +13,15 @@ export function moveItems(items: readonly Item[], dx: Mm, dy: Mm): Item[] {
       case 'circle':
         return { ...item, centre: move(item.centre) };
       case 'text':
+      case 'lettering':
         return { ...item, at: move(item.at) };
+      case 'art':
+        return {
+          ...item,
+          chains: item.chains.map((chain) => ({ ...chain, points: chain.points.map(move) })),
+        };
+      case 'photograph':
+        return { ...item, left: item.left + dx, bottom: item.bottom + dy };
     }
   });
 }

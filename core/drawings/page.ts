@@ -65,7 +65,37 @@ export interface Text extends TextStyle {
   readonly colour?: Colour;
 }
 
-export type Item = Stroke | Fill | Circle | Text;
+/** Letters as they will stand on the wall, at its scale: no words of the drawing's own, so of any height. */
+export interface Lettering extends Omit<Text, 'kind' | 'height' | 'turned'> {
+  readonly kind: 'lettering';
+  readonly height: Mm;
+}
+
+/** `#rrggbb`, of somebody's picture; all else has a colour of the look. */
+export type PictureColour = `#${string}`;
+
+/** Lines and areas of a picture that somebody loaded. */
+export interface Art {
+  readonly kind: 'art';
+  readonly chains: readonly { readonly points: readonly PaperPoint[]; readonly closed: boolean }[];
+  readonly fill: PictureColour | null;
+  readonly evenOdd: boolean;
+  readonly stroke: PictureColour | null;
+  /** Of its lines, to scale. */
+  readonly width: Mm;
+}
+
+/** A picture of pixels over a box, named by the SHA-256 of its bytes, which the writer is given. */
+export interface Photograph {
+  readonly kind: 'photograph';
+  readonly photo: string;
+  readonly left: Mm;
+  readonly bottom: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+export type Item = Stroke | Fill | Circle | Text | Lettering | Art | Photograph;
 
 export type PaperFormat = 'A4' | 'A3';
 

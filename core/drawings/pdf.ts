@@ -6,8 +6,11 @@ import { colours } from './colours';
 import { advanceIn, drawableText, faceNames, faceOf, fontFeatures, readFaces, standsAlone } from './fonts';
 import type { Face, FaceName, FontFiles } from './fonts';
 import { lineRuns } from './line-types';
-import type { Circle, Colour, Fill, Item, LodeplanDocument, Page, PaperPoint, Stroke, Text } from './page';
+import { missingPhotograph } from './missing-photograph';
+import type { Art, Circle, Colour, Fill, Item, Lettering, LodeplanDocument, Page } from './page';
+import type { PaperPoint, Photograph, PictureColour, Stroke, Text } from './page';
 import { pageSize } from './paper';
+import type { Pictures } from './pictures';
 
 /*
  * The one file that knows pdf-lib. It translates pages and decides nothing about them.
@@ -29,12 +32,13 @@ const quarterControl = (4 / 3) * (Math.SQRT2 - 1);
 /**
  * The document as PDF: vector lines, embedded and subsetted fonts, paper sizes exact.
  *
- * @param date written as creation and modification date; the same document, fonts and date give the same bytes
+ * @param date written as creation and modification date; the same document, fonts, pictures and date give the same bytes
+ * @param pictures PNG and JPEG that photographs of the document name; one that is not there is crossed out
  */
 export async function writePdf(
   drawn: LodeplanDocument,
   files: FontFiles,
-  { date }: { readonly date: Date },
+  { date, pictures = new Map() }: { readonly date: Date; readonly pictures?: Pictures },
 ): Promise<Uint8Array> {
   const target = await pdf.PDFDocument.create({ updateMetadata: false });
   target.registerFontkit(fontkit);
@@ -53,17 +57,46 @@ export async function writePdf(
     const face = faces[name];
     fonts[name] = { ...face, embedded, advance: advanceIn(face.font), encode: encoderOf(embedded) };
   }
-  for (const page of drawn.pages) writePage(target, page, fonts);
+  const embedded = await embedPictures(target, drawn, pictures);
+  for (const page of drawn.pages) writePage(target, page, fonts, embedded);
   return target.save();
 }
 
+type Embedded = ReadonlyMap<string, pdf.PDFImage>;
+
+async function embedPictures(
+  target: pdf.PDFDocument,
+  drawn: LodeplanDocument,
+  pictures: Pictures,
+): Promise<Embedded> {
+  const named = drawn.pages.flatMap(({ items }) =>
+    items.flatMap((item) => (item.kind === 'photograph' ? [item.photo] : [])),
+  );
+  const embedded = new Map<string, pdf.PDFImage>();
+  for (const id of new Set(named)) {
+    const picture = pictures.get(id);
+    const read =
+      picture?.type === 'image/jpeg'
+        ? target.embedJpg(picture.bytes)
+        : picture?.type === 'image/png'
+          ? target.embedPng(picture.bytes)
+          : null;
+    // A picture that is damaged is crossed out like one that is not there: the rest of the page is still wanted.
+    const image = await read?.catch(() => null);
+    if (image) embedded.set(id, image);
+  }
+  return embedded;
+}
+
 function usedFaces(drawn: LodeplanDocument): FaceName[] {
-  const texts = drawn.pages.flatMap((page) => page.items.filter((item) => item.kind === 'text'));
+  const texts = drawn.pages.flatMap((page) =>
+    page.items.filter((item) => item.kind === 'text' || item.kind === 'lettering'),
+  );
   const used = new Set(texts.map((text) => faceOf(text)));
   return faceNames.filter((name) => used.has(name));
 }
 
-function writePage(target: pdf.PDFDocument, page: Page, fonts: Fonts): void {
+function writePage(target: pdf.PDFDocument, page: Page, fonts: Fonts, embedded: Embedded): void {
   const { width, height } = pageSize(page);
   const sheet = target.addPage([width * pointsPerMm, height * pointsPerMm]);
   const keys = new Map<FaceName, pdf.PDFName>();
@@ -72,17 +105,27 @@ function writePage(target: pdf.PDFDocument, page: Page, fonts: Fonts): void {
     keys.set(name, known);
     return known;
   };
+  const images = new Map<string, pdf.PDFName>();
+  for (const item of page.items) {
+    const image = item.kind === 'photograph' && embedded.get(item.photo);
+    if (image && !images.has(item.photo)) images.set(item.photo, sheet.node.newXObject('Picture', image.ref));
+  }
   // All coordinates stay millimetres: one matrix at the start of the page turns them into points.
   const operators = [
     pdf.pushGraphicsState(),
     pdf.concatTransformationMatrix(pointsPerMm, 0, 0, pointsPerMm, 0, 0),
-    ...page.items.flatMap((item) => operatorsOf(item, fonts, keyOf)),
+    ...page.items.flatMap((item) => operatorsOf(item, fonts, keyOf, images)),
     pdf.popGraphicsState(),
   ];
   sheet.pushOperators(...operators);
 }
 
-function operatorsOf(item: Item, fonts: Fonts, keyOf: (name: FaceName) => pdf.PDFName): pdf.PDFOperator[] {
+function operatorsOf(
+  item: Item,
+  fonts: Fonts,
+  keyOf: (name: FaceName) => pdf.PDFName,
+  images: ReadonlyMap<string, pdf.PDFName>,
+): pdf.PDFOperator[] {
   switch (item.kind) {
     case 'stroke':
       return strokeOperators(item);
@@ -91,8 +134,47 @@ function operatorsOf(item: Item, fonts: Fonts, keyOf: (name: FaceName) => pdf.PD
     case 'circle':
       return circleOperators(item);
     case 'text':
+    case 'lettering':
       return textOperators(item, fonts, keyOf);
+    case 'art':
+      return artOperators(item);
+    case 'photograph':
+      return photographOperators(item, images.get(item.photo));
   }
+}
+
+function artOperators({ chains, fill, evenOdd, stroke, width }: Art): pdf.PDFOperator[] {
+  const drawn = chains.filter(({ points }) => points.length > 1);
+  if (drawn.length === 0 || (!fill && !stroke)) return [];
+  const names = pdf.PDFOperatorNames;
+  const paint = fill
+    ? stroke
+      ? evenOdd
+        ? names.FillEvenOddAndStroke
+        : names.FillNonZeroAndStroke
+      : evenOdd
+        ? names.FillEvenOdd
+        : names.FillNonZero
+    : names.StrokePath;
+  return [
+    ...(fill ? [pdf.setFillingRgbColor(...rgb(fill))] : []),
+    ...(stroke
+      ? [pdf.setStrokingRgbColor(...rgb(stroke)), pdf.setLineWidth(tidy(width)), pdf.setDashPattern([], 0)]
+      : []),
+    ...drawn.flatMap(({ points, closed }) => [...path(points), ...(closed ? [pdf.closePath()] : [])]),
+    pdf.PDFOperator.of(paint),
+  ];
+}
+
+function photographOperators(item: Photograph, name: pdf.PDFName | undefined): pdf.PDFOperator[] {
+  if (!name) return missingPhotograph(item).flatMap(strokeOperators);
+  const { left, bottom, width, height } = item;
+  return [
+    pdf.pushGraphicsState(),
+    pdf.concatTransformationMatrix(tidy(width), 0, 0, tidy(height), tidy(left), tidy(bottom)),
+    pdf.drawObject(name),
+    pdf.popGraphicsState(),
+  ];
 }
 
 function strokeOperators({ points, closed, width, line, colour }: Stroke): pdf.PDFOperator[] {
@@ -144,7 +226,11 @@ function circlePath({ x, y }: PaperPoint, r: Mm): pdf.PDFOperator[] {
   ];
 }
 
-function textOperators(text: Text, fonts: Fonts, keyOf: (name: FaceName) => pdf.PDFName): pdf.PDFOperator[] {
+function textOperators(
+  text: Text | Lettering,
+  fonts: Fonts,
+  keyOf: (name: FaceName) => pdf.PDFName,
+): pdf.PDFOperator[] {
   const name = faceOf(text);
   const { advance, encode, font, sizePerCapital } = fonts[name];
   const drawn = drawableText(text.text, font);
@@ -152,7 +238,7 @@ function textOperators(text: Text, fonts: Fonts, keyOf: (name: FaceName) => pdf.
   const size = text.height * sizePerCapital;
   const width = (advance(drawn) / font.unitsPerEm) * size;
   const back = text.anchor === 'middle' ? width / 2 : text.anchor === 'end' ? width : 0;
-  const turned = text.turned === 90;
+  const turned = text.kind === 'text' && text.turned === 90;
   const x = text.at.x - (turned ? 0 : back);
   const y = text.at.y - (turned ? back : 0);
   return [
@@ -188,8 +274,8 @@ function tidy(length: number): number {
   return Math.round(length * 1e4) / 1e4;
 }
 
-function rgb(colour: Colour): [number, number, number] {
-  const hex = colours[colour];
+function rgb(colour: Colour | PictureColour): [number, number, number] {
+  const hex = colour in colours ? colours[colour as Colour] : colour;
   const part = (from: number) => tidy(parseInt(hex.slice(from, from + 2), 16) / 255);
   return [part(1), part(3), part(5)];
 }

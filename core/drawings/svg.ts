@@ -1,6 +1,7 @@
 import { colours } from './colours';
 import { lineRuns } from './line-types';
-import type { Circle, Fill, Item, Page, PaperPoint, Stroke, Text } from './page';
+import type { Art, Circle, Fill, Item, Lettering, Page, PaperPoint, Photograph, Stroke, Text } from './page';
+import { missingPhotograph } from './missing-photograph';
 import { pageSize } from './paper';
 import type { Mm } from '../units';
 
@@ -11,15 +12,23 @@ const sizePerCapital = 1000 / 689;
  * A page as SVG, for the screen and for drawings under review. Units are millimetres; texts stay texts and
  * expect the fonts "Fira Sans" and "Fira Sans Condensed". No styles, scripts or links: safe to put inline.
  */
-export function toSvg(page: Page): string {
+export function toSvg(page: Page, addressOf: AddressOf = () => null): string {
   const { width, height } = pageSize(page);
-  return itemsToSvg(page.items, width, height);
+  return itemsToSvg(page.items, width, height, addressOf);
 }
 
+/** Where a photograph can be had by whoever shows the page; null: it is not at hand, and its place is crossed out. */
+export type AddressOf = (photo: string) => string | null;
+
 /** Likewise of a picture that stands on no page. */
-export function itemsToSvg(items: readonly Item[], width: Mm, height: Mm): string {
+export function itemsToSvg(
+  items: readonly Item[],
+  width: Mm,
+  height: Mm,
+  addressOf: AddressOf = () => null,
+): string {
   const flip = ({ x, y }: PaperPoint): PaperPoint => ({ x, y: height - y });
-  const lines = items.map((item) => elementOf(item, flip)).filter(Boolean);
+  const lines = items.map((item) => elementOf(item, flip, addressOf)).filter(Boolean);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
     `<rect width="${width}" height="${height}" fill="${colours.white}"/>`,
@@ -31,7 +40,7 @@ export function itemsToSvg(items: readonly Item[], width: Mm, height: Mm): strin
 
 type Flip = (point: PaperPoint) => PaperPoint;
 
-function elementOf(item: Item, flip: Flip): string {
+function elementOf(item: Item, flip: Flip, addressOf: AddressOf): string {
   switch (item.kind) {
     case 'stroke':
       return strokeElement(item, flip);
@@ -40,8 +49,31 @@ function elementOf(item: Item, flip: Flip): string {
     case 'circle':
       return circleElement(item, flip);
     case 'text':
+    case 'lettering':
       return textElement(item, flip);
+    case 'art':
+      return artElement(item, flip);
+    case 'photograph':
+      return photographElement(item, flip, addressOf(item.photo));
   }
+}
+
+function artElement({ chains, fill, evenOdd, stroke, width }: Art, flip: Flip): string {
+  const data = chains.map(({ points, closed }) => pathData(points, closed, flip)).join('');
+  const rule = evenOdd ? ' fill-rule="evenodd"' : '';
+  const line = stroke ? ` stroke="${escape(stroke)}" stroke-width="${number(width)}"` : '';
+  return `<path d="${data}" fill="${escape(fill ?? 'none')}"${rule}${line}/>`;
+}
+
+function photographElement(item: Photograph, flip: Flip, address: string | null): string {
+  const { left, bottom, width, height } = item;
+  const { x, y } = flip({ x: left, y: bottom + height });
+  const place = `x="${number(x)}" y="${number(y)}" width="${number(width)}" height="${number(height)}"`;
+  return address === null
+    ? missingPhotograph(item)
+        .map((stroke) => strokeElement(stroke, flip))
+        .join('')
+    : `<image ${place} preserveAspectRatio="none" href="${escape(address)}"/>`;
 }
 
 function strokeElement({ points, closed, width, line, colour }: Stroke, flip: Flip): string {
@@ -65,12 +97,12 @@ function circleElement({ centre, radius, width, colour, fill }: Circle, flip: Fl
   return `<circle cx="${number(x)}" cy="${number(y)}" r="${number(radius)}" fill="${inside}"${stroke}/>`;
 }
 
-function textElement(text: Text, flip: Flip): string {
+function textElement(text: Text | Lettering, flip: Flip): string {
   if (text.text.trim() === '') return '';
   const { x, y } = flip(text.at);
   const family = text.face === 'condensed' ? 'Fira Sans Condensed' : 'Fira Sans';
   const place =
-    text.turned === 90
+    text.kind === 'text' && text.turned === 90
       ? `transform="translate(${number(x)} ${number(y)}) rotate(-90)"`
       : `x="${number(x)}" y="${number(y)}"`;
   const attributes = [

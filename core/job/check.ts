@@ -5,6 +5,7 @@ import { checkAlternatives } from './check-alternatives';
 import { checkFittingKinds } from './check-fitting-kinds';
 import { checkIds } from './check-ids';
 import { checkLayouts } from './check-layouts';
+import { checkMarkings } from './check-markings';
 import { checkPhotos } from './check-photos';
 import { checkReferences } from './check-references';
 import { checkShapes } from './check-shapes';
@@ -26,6 +27,7 @@ export function checkJob(job: Job): Finding[] {
     ...checkShapes(job),
     ...checkLayouts(job),
     ...checkByHand(job),
+    ...checkMarkings(job),
     ...checkPhotos(job),
   ];
 }

@@ -42,6 +42,18 @@ export const mostPhotoBytes = 40_000_000;
 export const longestPhotoSide = 20_000;
 export const mostPhotos = 500;
 
+export const mostMarkings = 100;
+/** Of a marking, in one direction: more cannot be told apart on a wall or on its sheet. */
+export const mostLines = 500;
+export const mostColumns = 60;
+export const mostRows = 100;
+export const mostSquares = 60;
+export const longestHeading = 60;
+/** mm. */
+export const widestMarkingLine = 100;
+/** Bytes of a picture of lines (SVG). */
+export const largestSvg = 2_000_000;
+
 export const longestId = 40;
 export const longestText = 2_000;
 /** Characters of a job file. */

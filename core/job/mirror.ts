@@ -1,4 +1,5 @@
 import { mapped, tidy } from './changes';
+import { mirroredMarkings, turnedMarkings } from './mirror-markings';
 import { boxOfObject, type MmPoint } from './shape';
 import type { Fitting, Job, Layout, Opening, StockSheet, Zone } from './schema';
 
@@ -28,6 +29,7 @@ export function mirrored<T extends WallObject>(job: Job, object: T, line: Mirror
     ...placed,
     ...(axis === 'x' && hingeOf(object)),
     ...(layout && { layout: mirroredLayout(job, layout, line) }),
+    ...mirroredMarkings(object as Zone, axis),
   };
 }
 
@@ -47,7 +49,11 @@ function quarterTurn<T extends WallObject>(job: Job, object: T, about: MmPoint):
     tidy(about.y + (x - about.x)),
   ];
   const layout = (object as Zone).layout;
-  const withLayout = layout ? { ...object, layout: turnedLayout(job, layout, turn) } : object;
+  const withLayout = {
+    ...object,
+    ...(layout && { layout: turnedLayout(job, layout, turn) }),
+    ...turnedMarkings(object as Zone),
+  };
   if (!isRectangle(object)) return mapped(withLayout, turn);
   const { x, y, width, height } = boxOfObject(object);
   // The upper left corner becomes the lower left one.

@@ -6,15 +6,21 @@ import { length, text, identifier, pair } from './schema-values';
 
 /* Photos of the job, the one under a wall's drawing, and those pinned to places. */
 
-const photoId = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/), v.description('SHA-256 of its bytes, in hex.'));
+export const photoId = v.pipe(
+  v.string(),
+  v.regex(/^[0-9a-f]{64}$/),
+  v.description('SHA-256 of its bytes, in hex.'),
+);
 const photoSide = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(limits.longestPhotoSide));
 
 export const photoTypes = ['image/jpeg', 'image/png', 'image/webp'] as const;
+/** A picture on a zone may also be of lines. */
+export const pictureTypes = [...photoTypes, 'image/svg+xml'] as const;
 
 export const photo = v.pipe(
   namedFields({
     id: photoId,
-    type: v.picklist(photoTypes),
+    type: v.picklist(pictureTypes),
     width: photoSide,
     height: photoSide,
     bytes: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(limits.largestPhoto))),
@@ -22,7 +28,7 @@ export const photo = v.pipe(
     taken: v.optional(v.pipe(text, v.description('Day it was taken, ISO 8601.'))),
     data: v.optional(v.pipe(v.string(), v.description('Its bytes in base64; only in a saved file.'))),
   }),
-  v.description('A photo that walls or pins of the job show.'),
+  v.description('A photo that walls or pins of the job show, or a picture that a marking is.'),
 );
 
 export const photoPoint = v.pipe(

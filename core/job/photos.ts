@@ -1,6 +1,6 @@
 import { changeWall } from './changes';
 import { fromBase64, toBase64 } from './photo-bytes';
-import type { Job, Photo, Pin, Wall, WallPhoto } from './schema';
+import type { Job, Photo, Pin, Wall, WallPhoto, Zone } from './schema';
 import { findWall } from './shape';
 
 /*
@@ -53,15 +53,28 @@ export function freshPinId(job: Job, wallId: string): string {
   for (let number = 1; ; number++) if (!taken.has(`P${number}`)) return `P${number}`;
 }
 
+/** Pictures that are markings of zones, in every alternative. A frozen record may hold anything, or lack lists. */
+export function picturesOf({ walls, alternatives }: Partial<Job>): Set<string> {
+  const zones = [
+    ...listOf(walls).flatMap((wall) => listOf(wall?.zones)),
+    ...listOf(alternatives).flatMap((one) => Object.values(one?.zones ?? {}).flatMap(listOf<Zone>)),
+  ];
+  const photos = zones.flatMap((zone) => listOf(zone?.markings).map((marking) => marking?.photo));
+  return new Set(photos.filter((id) => typeof id === 'string'));
+}
+
 /** The job without photos that nothing shows; itself if there are none. */
 export function withUsedPhotos(job: Job): Job {
   if (!job.photos) return job;
-  const used = new Set(
-    job.walls.flatMap(({ photo, pins = [] }) => [
+  const used = new Set([
+    ...job.walls.flatMap(({ photo, pins = [] }) => [
       ...(photo ? [photo.photo] : []),
       ...pins.map((pin) => pin.photo),
     ]),
-  );
+    ...picturesOf(job),
+    // What was issued is printed again from its record, pictures on its zones too.
+    ...job.revisions.flatMap((revision) => picturesOf((revision.job ?? {}) as Partial<Job>)),
+  ]);
   const photos = job.photos.filter(({ id }) => used.has(id));
   if (photos.length === job.photos.length) return job;
   const { photos: _, ...rest } = job;
@@ -99,4 +112,8 @@ export function takeOutPhotoData(job: Job): {
 function withPhoto(job: Job, photo: Photo | undefined): Job {
   if (!photo || findPhoto(job, photo.id)) return job;
   return { ...job, photos: [...(job.photos ?? []), photo] };
+}
+
+function listOf<T>(value: readonly T[] | undefined): readonly T[] {
+  return Array.isArray(value) ? (value as readonly T[]) : [];
 }

@@ -106,6 +106,8 @@ function nameInWords(list: string | number | undefined, value: unknown, id: stri
       return `kind of fitting ${shown(id)}`;
     case 'revisions':
       return `revision ${short}`;
+    case 'markings':
+      return `marking ${short}`;
     case 'pins':
       return `pinned photo ${short}`;
     case 'alternatives':

@@ -222,11 +222,20 @@ function checked(as: ObjectRef['kind'], object: Fields, sheet: ReadObject['sheet
   const { job, findings } = readJobObject({
     ...plainJob,
     stock: stockNamedBy(object.layout, sheet),
+    photos: photosNamedBy(object.markings),
     walls: [{ id: 'A', outline, [list]: [object] }],
   });
   const read = job?.walls[0]?.[list][0];
   if (read) return { as, object: read, sheet };
   return { fault: withoutPath(findings[0]?.text) };
+}
+
+/** Pictures that markings show: whether the job has them is looked at where the zone is put in. */
+function photosNamedBy(markings: unknown): Fields[] {
+  if (!Array.isArray(markings)) return [];
+  const ids = markings.map((marking) => (marking as Fields | null)?.photo);
+  const named = new Set(ids.filter((id) => typeof id === 'string' && /^[0-9a-f]{64}$/.test(id)));
+  return [...named].map((id) => ({ id, type: 'image/png', width: 1000, height: 1000 }));
 }
 
 function stockNamedBy(layout: unknown, sheet: ReadObject['sheet']): Fields[] {

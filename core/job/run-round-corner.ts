@@ -56,7 +56,7 @@ export function runRoundCorner(
     width: tidy(width),
     height: tidy(heights.to - heights.from),
   };
-  const { layout: _, runsOn: __, holes: ___, ...alike } = zone;
+  const { layout: _, runsOn: __, holes: ___, markings: ____, ...alike } = zone;
   const made: Zone = ready ?? {
     ...alike,
     id: freshId(other, 'Z'),

@@ -4,6 +4,7 @@ import { fixingPointSchema, groundSchema } from './ground-schema';
 import { handChoice, type handPlace, type handPoint } from './hand-schema';
 import * as limits from './limits';
 import { listsById } from './lists-by-id';
+import { marking } from './marking-schema';
 import { namedFields } from './named-fields';
 import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
 import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
@@ -196,6 +197,13 @@ const zone = namedFields({
   buildUp: v.pipe(text, v.description('What the zone is made of; one with steel panels has a layout.')),
   layout: v.optional(layout),
   runsOn: v.optional(runsOn),
+  markings: v.optional(
+    v.pipe(
+      v.array(marking),
+      v.maxLength(limits.mostMarkings),
+      v.description('What is ruled, lettered or stuck on the finished zone; absent: nothing.'),
+    ),
+  ),
   locked,
 });
 

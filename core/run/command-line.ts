@@ -12,6 +12,7 @@ import { clientAlternatives, type DrawnAlternative } from '../drawings/client-al
 import { csvTables } from '../drawings/csv';
 import { measureWith, type FontFiles } from '../drawings/fonts';
 import { writePdf } from '../drawings/pdf';
+import { picturesInFile } from '../drawings/pictures';
 import { alternativesOf, chooseAlternative } from '../job/alternatives';
 import type { Job } from '../job/schema';
 import { readJob } from '../job/read';
@@ -114,12 +115,14 @@ function readArguments() {
 async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {
   const fonts = await loadFonts();
   const date = dayOf(job);
+  const pictures = picturesInFile(job);
   const files: { name: string; content: string | Uint8Array }[] = [
     { name: 'results.json', content: `${JSON.stringify(toResults(worked), null, 2)}\n` },
   ];
-  const beside = { since: sinceRevision(worked, job.revisions.at(-1)) };
+  const beside = { since: sinceRevision(worked, job.revisions.at(-1)), pictures };
   for (const document of composeDocuments(worked, measureWith(fonts), beside)) {
-    files.push({ name: `${document.name}.pdf`, content: await writePdf(document, fonts, { date }) });
+    const content = await writePdf(document, fonts, { date, pictures });
+    files.push({ name: `${document.name}.pdf`, content });
   }
   for (const table of csvTables(worked)) files.push({ name: `${table.name}.csv`, content: table.text });
   return files;

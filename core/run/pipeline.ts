@@ -4,6 +4,7 @@ import type { Job, Wall } from '../job/schema';
 import { sentenceInUnits, type LengthUnits } from '../lengths';
 import { jobCautions } from '../job/cautions';
 import { jobWarnings } from '../job/warnings';
+import { markingFindings } from '../markings/marking-findings';
 import { layOutZoneInSteps, type LayoutRequest } from '../panels/lay-out';
 import type { Steps } from '../panels/pace';
 import type { ZoneLayout } from '../panels/panel';
@@ -163,7 +164,11 @@ function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {
         survey,
         zones.map(({ area }) => area),
       ),
-      ...zones.flatMap(({ area, layout }) => [...area.findings, ...(layout?.findings ?? [])]),
+      ...zones.flatMap(({ area, layout }) => [
+        ...area.findings,
+        ...(layout?.findings ?? []),
+        ...markingFindings(job, survey, area),
+      ]),
     ]),
     ...jobCautions(job),
   ];

@@ -81,7 +81,10 @@ describe.each(documents)('the setting-out sheet of wall %s', (_, wall, document)
 
   it('prints in ink and red lead alone, so that it photocopies', () => {
     const colours = document.pages.flatMap(({ items }) =>
-      items.flatMap((item) => [item.colour, 'fill' in item ? item.fill : undefined]),
+      items.flatMap((item) => [
+        'colour' in item ? item.colour : undefined,
+        'fill' in item ? (item.fill ?? undefined) : undefined,
+      ]),
     );
     expect([...new Set(colours)].filter((colour) => !allowed.has(colour))).toEqual([]);
   });

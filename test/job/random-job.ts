@@ -87,6 +87,34 @@ const ownKinds = fc
   )
   .map((kinds) => kinds.map((kind, i) => ({ ...kind, name: `${kind.name}${i}` })));
 
+const sizes = (count: number) => fc.array(mm(1, 300), { minLength: count, maxLength: count });
+
+const marking = fc
+  .tuple(mm(-200, 2000), mm(-200, 2000), fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 5 }))
+  .chain(([x, y, across, up]) =>
+    fc
+      .oneof(
+        fc
+          .record({ width: mm(50, 900), height: mm(50, 900), spacingAcross: mm(5, 90), spacingUp: mm(5, 90) })
+          .map((own) => ({ kind: 'ruled-grid', ...own })),
+        fc
+          .record({ width: mm(50, 900), height: mm(50, 900), spacingUp: mm(5, 90) })
+          .map((own) => ({ kind: 'ruled-lines', ...own })),
+        fc.tuple(sizes(across), sizes(up), mm(1, 50)).map(([columnWidths, rowHeights, heading]) => ({
+          kind: 'table',
+          columns: columnWidths.map((_, i) => `C${i}`),
+          rows: rowHeights.map(() => ''),
+          width: sumOf(columnWidths),
+          height: sumOf([...rowHeights, heading]),
+          headingHeight: heading,
+          columnWidths,
+          rowHeights,
+        })),
+        mm(5, 200).map((side) => ({ kind: 'board', across, up, side, tones: 'two' })),
+      )
+      .map((own) => ({ x, y, lineWidth: 2, ...own })),
+  );
+
 /** Openings, fittings and zones under ids that no other on the wall has. */
 const wall = fc
   .record({
@@ -101,6 +129,9 @@ const wall = fc
             holes: fc.array(shape, { maxLength: 2 }),
             buildUp: fc.constantFrom('steel-panel', 'chalk', 'moss'),
             layout,
+            markings: fc
+              .array(withExtras(marking), { maxLength: 2 })
+              .map((list) => list.map((one, i) => ({ ...one, id: `M${i}` }))),
           },
           { requiredKeys: ['shape', 'buildUp'] },
         ),
@@ -164,4 +195,8 @@ export const jobFile = fc
 
 function tidy(length: number): number {
   return Math.round(length * 100) / 100;
+}
+
+function sumOf(lengths: readonly number[]): number {
+  return tidy(lengths.reduce((sum, length) => sum + length, 0));
 }

@@ -4,6 +4,7 @@ import { fittingKindDifferences } from './fitting-kinds';
 import { fixingPointDifferences, groundDifferences } from './ground';
 import { alternativeDifferences, detailDifferences, rackDifferences, stockDifferences } from './job-parts';
 import { layoutDifferences } from './layouts';
+import { markingDifferences } from './markings';
 import { fittingDifferences, lineDifferences, openingDifferences, zoneDifferences } from './objects';
 import { photoDifferences, pinDifferences, wallPhotoDifferences } from './photos';
 import { addedWall, matchWalls, removedWall, wallDifferences } from './walls';
@@ -45,6 +46,7 @@ export function jobDifferences(before: Job, after: Job): Difference[] {
         ...wallPhotoDifferences(was, wall),
         ...pinDifferences(was, wall),
         ...zoneDifferences(was, wall),
+        ...markingDifferences(was, wall),
         ...layoutDifferences([before, after], was, wall),
       ];
     }),

@@ -5,10 +5,10 @@ import { makeOfMarking, markingKindWords, titleOfMarking } from '../markings/mar
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { checkOnSite, doNotScale } from './cautions';
 import { dealTables, type Schedule } from './deal-tables';
-import { formatHundredth, formatMm } from './figures';
 import { linesAlong, linesUp, markingView, type MarkingView } from './markings-view';
 import type { LodeplanDocument, Page, TextMeasure } from './page';
 import { scales, type Scale } from './paper';
+import { paperFigures, sizeText, type PaperFigures } from './paper-figures';
 import type { Pictures } from './pictures';
 import { fieldsOfJob, frameAndTitleBlock, type SheetInfo } from './title-block';
 
@@ -27,6 +27,7 @@ export function markingsSheet(
 ): LodeplanDocument {
   const wall = worked.walls[wallIndex]!;
   const { id, name } = wall.survey.wall;
+  const figures = paperFigures(worked.job.units);
   const drafts = wall.zones.flatMap((zone) =>
     (zone.area.zone.markings ?? []).flatMap((marking) => {
       const { left, bottom } = zone.area.box;
@@ -36,6 +37,7 @@ export function markingsSheet(
         zone,
         marking,
         drawn: drawMarking(marking, { x: left, y: bottom }),
+        figures,
         measure,
       };
       return pagesOf(draft, pictures);
@@ -57,6 +59,7 @@ interface Draft {
   readonly zone: WorkedWall['zones'][number];
   readonly marking: Marking;
   readonly drawn: MarkingDrawing;
+  readonly figures: PaperFigures;
   readonly measure: TextMeasure;
 }
 
@@ -92,10 +95,20 @@ function viewOn(
   everyLine: boolean,
   pictures: Pictures,
 ): ScaledView | undefined {
-  const { wall, zone, drawn, measure } = draft;
+  const { wall, zone, drawn, figures, measure } = draft;
   for (const scale of scales.filter(({ real }) => format === 'A3' || real <= 20)) {
     const { space } = frameAndTitleBlock(infoOf(draft, format, scale, notesOf(draft, [' ']), 1, 1), measure);
-    const view = markingView({ wall, zone, drawn, scale, space, everyLine, pictures, measure });
+    const view = markingView({
+      wall,
+      zone,
+      drawn,
+      scale,
+      space,
+      everyLine,
+      pictures,
+      write: figures.length,
+      measure,
+    });
     if (view === 'too large') continue;
     return view && { ...view, scale };
   }
@@ -110,25 +123,23 @@ function drawingPage(draft: Draft, format: Page['format'], view: ScaledView, mor
 }
 
 function tablesOf(draft: Draft, format: Page['format']): DraftPage[] {
-  const { drawn, zone, measure } = draft;
+  const { drawn, zone, figures, measure } = draft;
   const { space } = frameAndTitleBlock(infoOf(draft, format, null, notesOf(draft, []), 1, 1), measure);
-  const schedule = (heading: string, from: string, places: readonly number[]): Schedule => ({
-    heading,
+  const xs = linesAlong(drawn).map((x) => figures.length(x - zone.area.box.left));
+  const ys = linesUp(drawn).map(figures.length);
+  const lines: Schedule = {
+    heading: 'Lines',
     columns: [
-      { heading: 'Line', align: 'left' },
-      { heading: from, align: 'right' },
+      { heading: 'No.', align: 'left' },
+      { heading: 'upright, from zone’s left', align: 'right' },
+      { heading: 'level, from floor', align: 'right' },
     ],
-    rows: places.map((place, i) => ({ kind: 'row', cells: [String(i + 1), formatHundredth(place, 2)] })),
-  });
-  const tables = [
-    schedule(
-      'Upright lines',
-      'from zone’s left',
-      linesAlong(drawn).map((x) => x - zone.area.box.left),
-    ),
-    schedule('Level lines', 'from floor', linesUp(drawn)),
-  ].filter(({ rows }) => rows.length > 0);
-  return dealTables(tables, space, measure).map((items) => ({
+    rows: Array.from({ length: Math.max(xs.length, ys.length) }, (_, i) => ({
+      kind: 'row',
+      cells: [String(i + 1), xs[i] ?? '', ys[i] ?? ''],
+    })),
+  };
+  return dealTables([lines], space, measure).map((items) => ({
     draft,
     format,
     scale: null,
@@ -137,24 +148,25 @@ function tablesOf(draft: Draft, format: Page['format']): DraftPage[] {
   }));
 }
 
-function notesOf({ wall, zone, marking, drawn }: Draft, more: readonly string[]): string[] {
-  const { box } = zone.area;
-  const { kind, name, letterHeight, colour } = marking;
-  const words = markingKindWords[kind];
-  const make = kind === 'picture' ? '' : `: ${makeOfMarking(marking, (length) => formatMm(length, 2))}`;
-  const size = `${formatHundredth(drawn.box.right - drawn.box.left, 2)} × ${formatHundredth(drawn.box.top - drawn.box.bottom, 2)}`;
-  const lines =
-    drawn.lines.length > 0
-      ? ` Lines ${formatHundredth(drawn.lineWidth, 2)} wide, half on either side of the figure.`
-      : '';
-  const letters =
-    drawn.texts.length > 0
-      ? ` Capitals ${formatMm(letterHeight ?? drawn.texts[0]!.height / 100, 2)} high, in the middle of their cells.`
-      : '';
+function notesOf({ wall, zone, marking, drawn, figures }: Draft, more: readonly string[]): string[] {
+  const { box } = drawn;
+  const { kind, name, colour } = marking;
+  const words = (hundredths: number) => figures.words(hundredths / 100);
+  const make = kind === 'picture' ? '' : `: ${makeOfMarking(marking, figures.words)}`;
+  const size = sizeText(box.right - box.left, box.top - box.bottom, words);
+  const [first] = drawn.texts;
   return [
     `${checkOnSite} ${doNotScale}`,
-    `${capital(words)} ${titleOfMarking({ id: marking.id, name })}${make}. Whole size ${size}.${lines}${letters}${colour ? ` Colour: ${colour}.` : ''}`,
-    `Figures along the foot run from the left edge of the zone, the open circle, which is ${formatHundredth(box.left, 2)} from the left end of wall ${wall.survey.wall.id}; those up the side from the finished floor.`,
+    [
+      `${capital(markingKindWords[kind])} ${titleOfMarking({ id: marking.id, name })}${make}.`,
+      `Whole size ${size}.`,
+      ...(drawn.lines.length > 0
+        ? [`Lines ${words(drawn.lineWidth)} wide, half on either side of the figure.`]
+        : []),
+      ...(first ? [`Capitals ${words(first.height)} high, in the middle of their cells.`] : []),
+      ...(colour ? [`Colour: ${colour}.`] : []),
+    ].join(' '),
+    `Figures along the foot run from the left edge of the zone, the open circle, which is ${words(zone.area.box.left)} from the datum of wall ${wall.survey.wall.id}; those up the side from the finished floor.`,
     'Mark only when the surface has cured as its maker says.',
     ...more.filter((note) => note.trim() !== ''),
   ];

@@ -4,11 +4,11 @@ import { drawMarking } from '../markings/draw-marking';
 import type { Hundredth, Mm } from '../units';
 import type { WorkedWall } from '../worked-out';
 import { depthOfRunningDimension, drawRunningDimension, toFigures, type Stop } from './dimension';
-import { formatHundredth } from './figures';
 import { hatch } from './hatch';
 import { boxOnPaper, pictureItems, type OnPaper } from './marking-items';
 import type { Art, Item, Stroke, Text, TextMeasure } from './page';
 import { boxHeight, boxWidth, cornersOf, onPaper, type PaperBox, type Scale } from './paper';
+import type { WriteLength } from './paper-figures';
 import type { Pictures } from './pictures';
 import { breakStrokes } from './setting-out-view';
 import { textBox } from './text';
@@ -29,6 +29,7 @@ interface ViewRequest {
   /** false: only the edges of zone and marking have figures. */
   readonly everyLine: boolean;
   readonly pictures: Pictures;
+  readonly write: WriteLength;
   readonly measure: TextMeasure;
 }
 
@@ -130,22 +131,22 @@ interface WallStop extends Omit<Stop, 'at' | 'from'> {
   readonly begins: Hundredth;
 }
 
-function footStops({ zone, drawn }: ViewRequest, places: readonly Hundredth[]): (WallStop & Stop)[] {
+function footStops({ zone, drawn, write }: ViewRequest, places: readonly Hundredth[]): (WallStop & Stop)[] {
   const { box } = zone.area;
   return ascending([...places, box.right]).flatMap((place) => {
     if (place === box.left) return [];
     const ofZone = place === box.right;
     const begins = ofZone ? box.bottom : drawn.box.bottom;
-    return [stopOf(place, begins, formatHundredth(place - box.left, 2), ofZone ? zone.area.zone.id : '')];
+    return [stopOf(place, begins, write(place - box.left), ofZone ? zone.area.zone.id : '')];
   });
 }
 
-function sideStops({ zone, drawn }: ViewRequest, places: readonly Hundredth[]): (WallStop & Stop)[] {
+function sideStops({ zone, drawn, write }: ViewRequest, places: readonly Hundredth[]): (WallStop & Stop)[] {
   const { box } = zone.area;
   return ascending([...places, box.bottom, box.top]).map((place) => {
     const ofZone = place === box.bottom || place === box.top;
     const begins = ofZone ? box.left : drawn.box.left;
-    return stopOf(place, begins, formatHundredth(place, 2), ofZone ? zone.area.zone.id : '');
+    return stopOf(place, begins, write(place), ofZone ? zone.area.zone.id : '');
   });
 }
 

@@ -46,6 +46,7 @@ const jobs: readonly (readonly [string, Job])[] = [
     'a grid too fine for its figures',
     withMarking(0, { kind: 'ruled-grid', spacingAcross: 10, spacingUp: 5, lineWidth: 1 }),
   ],
+  ['a week plan in feet and inches', { ...markedJob(), units: 'ft-in' } as Job],
   ['a marking far off its zone', withMarking(1, { x: 2500, y: -900 })],
 ];
 
@@ -83,19 +84,19 @@ describe('figures of a markings sheet, worked by hand', () => {
       expect(board).toContain(String(120 + 120 * n));
       expect(board).toContain(String(920 + 120 * n));
     }
-    expect(board!.join(' ')).toContain('8 × 8 squares of 120');
+    expect(board!.join(' ')).toContain('8 × 8 squares of 120 mm');
   });
 
   it('a week plan of five columns and three rows under headings of 100', () => {
     for (const figure of [320, 640, 960, 1280, 1600]) expect(plan).toContain(String(figure));
-    // 1200 − 100 in three rows: 366,67, 366,66, 366,67 up from 800, or as near.
-    for (const figure of ['800', '1166,67', '1533,33', '1900', '2000']) expect(plan).toContain(figure);
+    // 1200 − 100 in three rows: 366,67 each, up from 800, to a tenth.
+    for (const figure of ['800', '1166,7', '1533,3', '1900', '2000']) expect(plan).toContain(figure);
     for (const day of ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday']) expect(plan).toContain(day);
   });
 
   it('a map of 1500 × 750, of which only the edges are measured', () => {
     for (const figure of ['200', '1700', '975', '1725']) expect(map).toContain(figure);
-    expect(map!.join(' ')).toContain('1500 × 750');
+    expect(map!.join(' ')).toContain('1500 mm × 750 mm');
   });
 
   it('lists the lines of a grid that is too fine in a table', () => {

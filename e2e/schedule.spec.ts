@@ -17,7 +17,7 @@ const parts = {
     'Photos',
     'Arrange',
   ],
-  Zones: ['Zones', 'Corners', 'Holes', 'Arrange', 'Alternatives'],
+  Zones: ['Zones', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
   Panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   Drawings: ['Documents', 'Revisions'],
 } as const;

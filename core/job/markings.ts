@@ -98,6 +98,24 @@ export function sizedMarking(job: Job, marking: Marking, to: Partial<MmSize>): P
     : tidySize({ width, height: width / proportion });
 }
 
+/**
+ * A table changed by some of its fields: sizes that no longer go with the number of columns or rows become equal, and a
+ * table whose columns or rows have sizes of their own is as large as these and its headings.
+ */
+export function changedTable(table: Marking, patch: Partial<Marking>): Partial<Marking> {
+  const next = { ...table, ...patch } as Marking;
+  const { columns = [], rows = [], headingWidth = 0, headingHeight = 0 } = next;
+  const columnWidths = next.columnWidths?.length === columns.length ? next.columnWidths : undefined;
+  const rowHeights = next.rowHeights?.length === rows.length ? next.rowHeights : undefined;
+  return {
+    ...patch,
+    columnWidths,
+    rowHeights,
+    ...(columnWidths && { width: tidy(headingWidth + sumOf(columnWidths)) }),
+    ...(rowHeights && { height: tidy(headingHeight + sumOf(rowHeights)) }),
+  };
+}
+
 /** M1, M2, …: the lowest number that no marking of the zone has. */
 export function freshMarkingId({ markings = [] }: Zone): string {
   const taken = new Set(markings.map(({ id }) => id));
@@ -106,7 +124,7 @@ export function freshMarkingId({ markings = [] }: Zone): string {
 
 /** Lengths in the proportions of others that add up to `whole` exactly, in hundredths. */
 export function sharedOut(parts: readonly Mm[], whole: Mm): Mm[] {
-  const sum = parts.reduce((total, part) => total + part, 0);
+  const sum = sumOf(parts);
   let before = 0;
   let end = 0;
   return parts.map((part) => {
@@ -115,6 +133,10 @@ export function sharedOut(parts: readonly Mm[], whole: Mm): Mm[] {
     end = tidy((whole * before) / sum);
     return tidy(end - start);
   });
+}
+
+function sumOf(lengths: readonly Mm[]): Mm {
+  return lengths.reduce((sum, length) => sum + length, 0);
 }
 
 function sizedCells(marking: Marking, { width, height }: MmSize): Partial<Marking> {

@@ -109,7 +109,8 @@ export function takeOutPhotoData(job: Job): {
   return { job: { ...job, photos }, bytes };
 }
 
-function withPhoto(job: Job, photo: Photo | undefined): Job {
+/** The job with a photo that it may have already. */
+export function withPhoto(job: Job, photo: Photo | undefined): Job {
   if (!photo || findPhoto(job, photo.id)) return job;
   return { ...job, photos: [...(job.photos ?? []), photo] };
 }

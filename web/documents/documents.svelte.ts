@@ -1,4 +1,6 @@
 import type { LodeplanDocument } from '../../core/drawings/page';
+import type { Pictures } from '../../core/drawings/pictures';
+import { picturesOf } from '../../core/job/photos';
 import type { Job, Revision } from '../../core/job/schema';
 import type { WorkedOut } from '../../core/worked-out';
 import type { OpenJob } from '../job/open-job.svelte';
@@ -29,8 +31,14 @@ export class Documents {
   readonly #shop = new PrintShop();
   readonly #open: OpenJob;
 
-  constructor(open: OpenJob) {
+  readonly #picturesFor: (job: Job, ids: Iterable<string>) => Promise<Pictures>;
+  /** Of the plan that was composed last. */
+  #pictures: Pictures = new Map();
+
+  /** @param picturesFor fetches the pictures that markings of a job show */
+  constructor(open: OpenJob, picturesFor: (job: Job, ids: Iterable<string>) => Promise<Pictures>) {
     this.#open = open;
+    this.#picturesFor = picturesFor;
   }
 
   get shown(): LodeplanDocument | undefined {
@@ -89,8 +97,10 @@ export class Documents {
     this.#newest = worked;
     this.#beside = beside;
     try {
-      const list = await this.#shop.compose(worked, beside);
+      const pictures = await this.#picturesFor(worked.job, picturesOf(worked.job));
+      const list = await this.#shop.compose(worked, beside, pictures);
       if (worked !== this.#newest || beside !== this.#beside) return;
+      this.#pictures = pictures;
       this.list = list.filter(({ pages }) => pages.length > 0);
       this.worked = worked;
       this.fault = null;
@@ -142,7 +152,7 @@ export class Documents {
       for (const document of documents) {
         this.printing = document.title;
         download(
-          await this.#shop.print(document, dayOf(worked.job)),
+          await this.#shop.print(document, dayOf(worked.job), this.#pictures),
           `${fileOf(worked.job, document.name)}.pdf`,
         );
       }

@@ -23,12 +23,12 @@ async function answer(asked: PrintOrder): Promise<PrintAnswer> {
   try {
     if (asked.kind === 'compose') {
       measure ??= measureWith(await fonts);
-      const { worked, beside } = asked;
+      const { worked, beside, pictures } = asked;
       const since = sinceRevision(worked, beside.since);
       const { alternatives } = beside;
-      return { order, documents: composeDocuments(worked, measure, { alternatives, since }) };
+      return { order, documents: composeDocuments(worked, measure, { alternatives, since, pictures }) };
     }
-    const pdf = await writePdf(asked.document, await fonts, { date: asked.day });
+    const pdf = await writePdf(asked.document, await fonts, { date: asked.day, pictures: asked.pictures });
     return { order, pdf: pdf as Uint8Array<ArrayBuffer> };
   } catch (reason) {
     return { order, fault: reason instanceof Error ? reason.message : String(reason) };

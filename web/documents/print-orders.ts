@@ -1,4 +1,5 @@
 import type { LodeplanDocument } from '../../core/drawings/page';
+import type { Pictures } from '../../core/drawings/pictures';
 import type { DrawnAlternative } from '../../core/drawings/client-alternatives';
 import type { Revision } from '../../core/job/schema';
 import type { WorkedOut } from '../../core/worked-out';
@@ -16,12 +17,14 @@ export type PrintOrder =
       readonly kind: 'compose';
       readonly worked: WorkedOut;
       readonly beside: DrawnBeside;
+      readonly pictures: Pictures;
     }
   | {
       readonly order: number;
       readonly kind: 'print';
       readonly document: LodeplanDocument;
       readonly day: Date;
+      readonly pictures: Pictures;
     };
 
 export type PrintAnswer =

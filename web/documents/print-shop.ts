@@ -1,4 +1,5 @@
 import type { LodeplanDocument } from '../../core/drawings/page';
+import type { Pictures } from '../../core/drawings/pictures';
 import type { WorkedOut } from '../../core/worked-out';
 import type { DrawnBeside, PrintAnswer, PrintOrder } from './print-orders';
 
@@ -16,14 +17,18 @@ export class PrintShop {
   }
 
   /** The documents of a worked-out job: of this very plan, not of another one. */
-  async compose(worked: WorkedOut, beside: DrawnBeside): Promise<readonly LodeplanDocument[]> {
-    const answer = await this.#ask({ kind: 'compose', worked, beside });
+  async compose(
+    worked: WorkedOut,
+    beside: DrawnBeside,
+    pictures: Pictures,
+  ): Promise<readonly LodeplanDocument[]> {
+    const answer = await this.#ask({ kind: 'compose', worked, beside, pictures });
     return 'documents' in answer ? answer.documents : [];
   }
 
   /** @param day written into the file; the same document and day give the same bytes */
-  async print(document: LodeplanDocument, day: Date): Promise<Blob> {
-    const answer = await this.#ask({ kind: 'print', document, day });
+  async print(document: LodeplanDocument, day: Date, pictures: Pictures): Promise<Blob> {
+    const answer = await this.#ask({ kind: 'print', document, day, pictures });
     return new Blob('pdf' in answer ? [answer.pdf] : [], { type: 'application/pdf' });
   }
 

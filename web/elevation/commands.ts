@@ -2,7 +2,7 @@ import type { Command } from '../commands/command';
 import type { StationName } from '../job/open-job.svelte';
 import { finestStep, lengthWords } from '../look/figures';
 import type { Hand } from './hand.svelte';
-import { surveyTools, zoneTools, type ToolChoice } from './tool';
+import { markingTools, surveyTools, zoneTools, type ToolChoice } from './tool';
 
 export function putInCommands(hand: Hand): readonly Command[] {
   const choices = (tools: readonly ToolChoice[], station: StationName) =>
@@ -25,7 +25,15 @@ export function putInCommands(hand: Hand): readonly Command[] {
       keys: `P ${i + 1}`,
       tool: { kind: 'put-in', of: 'fitting', what: name },
     }));
-  return [...choices([...surveyTools, ...own], 'survey'), ...choices(zoneTools, 'zones')];
+  return [
+    ...choices([...surveyTools, ...own], 'survey'),
+    ...choices(zoneTools, 'zones'),
+    ...choices(markingTools, 'zones').map((command) => ({
+      ...command,
+      also: 'marking on a zone',
+      whyNot: hand.wall?.zones.length ? null : 'put in a zone first',
+    })),
+  ];
 }
 
 /** What keys do on the drawing while it holds the focus. */

@@ -35,7 +35,14 @@ export interface Lifted {
 }
 
 /** Tools that go with what is chosen: a hole is put into the chosen zone, an edge bent of what is chosen. */
-const keepsChosen: ReadonlySet<Tool['kind']> = new Set(['choose', 'hole', 'bend', 'mark', 'measure']);
+const keepsChosen: ReadonlySet<Tool['kind']> = new Set([
+  'choose',
+  'hole',
+  'marking',
+  'bend',
+  'mark',
+  'measure',
+]);
 
 /** How near on the screen something snaps, px. */
 const snapReach = 8;

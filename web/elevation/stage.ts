@@ -1,7 +1,16 @@
 import Konva from 'konva/lib/Core';
 
 /** From the back to the front. */
-export const layerNames = ['photo', 'wall', 'room', 'zones', 'panels', 'objects', 'hand'] as const;
+export const layerNames = [
+  'photo',
+  'wall',
+  'room',
+  'zones',
+  'panels',
+  'markings',
+  'objects',
+  'hand',
+] as const;
 export type LayerName = (typeof layerNames)[number];
 
 /** Draws one layer, in CSS px of the drawing. */

@@ -1,5 +1,6 @@
 import type { FittingKind, OpeningKind } from '../../core/job/defaults';
 import type { FixingPoint } from '../../core/job/ground-schema';
+import type { MarkingKind } from '../../core/job/marking-schema';
 import type { StationName } from '../job/open-job.svelte';
 
 /** What the hand does next on the drawing. */
@@ -14,6 +15,8 @@ export type Tool =
   | { readonly kind: 'mark'; readonly what: FixingPoint['kind'] }
   /** Into a zone: a click at the usual size, or a drag. */
   | { readonly kind: 'hole'; readonly what: 'rectangle' | 'circle' }
+  /** On a zone: a click for one over the whole of it, or a drag. */
+  | { readonly kind: 'marking'; readonly what: DrawnMarking }
   /** An edge is pulled into an arc. */
   | { readonly kind: 'bend' }
   /** A place is looked for that something by hand is to have. */
@@ -34,6 +37,9 @@ export type HandToolName =
   | 'split-upright'
   | 'split-level'
   | 'join';
+
+/** A picture is loaded, not drawn. */
+export type DrawnMarking = Exclude<MarkingKind, 'picture'>;
 
 export type CornersOf = 'wall' | 'outline' | 'opening' | 'fitting' | 'zone' | 'hole';
 
@@ -96,4 +102,12 @@ export const zoneTools: readonly ToolChoice[] = [
   { label: 'Hole, round', keys: 'P K', tool: { kind: 'hole', what: 'circle' } },
   { label: 'Hole, corners', keys: 'P V', tool: { kind: 'corners', of: 'hole' } },
   { label: 'Curved edge', keys: 'P Q', tool: { kind: 'bend' } },
+];
+
+/** What is drawn on a zone once it is finished, in the order of its strip. */
+export const markingTools: readonly (ToolChoice & { tool: Extract<Tool, { kind: 'marking' }> })[] = [
+  { label: 'Ruled grid', keys: 'M G', tool: { kind: 'marking', what: 'ruled-grid' } },
+  { label: 'Ruled lines', keys: 'M L', tool: { kind: 'marking', what: 'ruled-lines' } },
+  { label: 'Table', keys: 'M T', tool: { kind: 'marking', what: 'table' } },
+  { label: 'Board of squares', keys: 'M B', tool: { kind: 'marking', what: 'board' } },
 ];

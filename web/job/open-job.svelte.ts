@@ -2,6 +2,7 @@ import { keepInStep } from '../../core/job/keep-in-step';
 import type { LengthUnits } from '../../core/lengths';
 import type { Job } from '../../core/job/schema';
 import type { HoleRef } from '../../core/job/holes';
+import type { MarkingRef } from '../../core/job/markings';
 import { findObject, findWall, type ObjectRef } from '../../core/job/shape';
 import { Chosen } from './chosen.svelte';
 import { faultOfLock } from './fault-of-lock';
@@ -46,6 +47,8 @@ export class OpenJob {
   readonly chosen = new Chosen(this);
   /** The hole of the chosen zone that is chosen, too; it counts only while that zone is. */
   hole = $state.raw<HoleRef | null>(null);
+  /** Likewise a marking of it. */
+  marking = $state.raw<MarkingRef | null>(null);
   /** The choice by hand in the chosen zone that is chosen, too; it counts only while that zone is, at Panels. */
   handChoice = $state.raw<HandChoiceRef | null>(null);
   station = $state.raw<StationName>('survey');

@@ -25,6 +25,17 @@ export function photoCommands(photos: PhotoDesk): readonly Command[] {
       run: () => photos.pick('pin'),
     },
     {
+      name: 'Put in: Picture on a zone',
+      group: 'Put in',
+      keys: 'M P',
+      also: 'marking map svg png',
+      whyNot: open.wall?.zones.length ? null : 'put in a zone first',
+      run: () => {
+        open.station = 'zones';
+        photos.pickPicture();
+      },
+    },
+    {
       name: 'Mark the photo',
       group: 'View',
       keys: 'F M',

@@ -4,9 +4,13 @@ import { rectifiedArea } from '../../core/geometry/rectify';
 import { findPhoto } from '../../core/job/photos';
 import type { Pin } from '../../core/job/schema';
 import { boxOfVertices, type MmPoint } from '../../core/job/shape';
+import { putInMarking } from '../job/changes/markings';
 import { putPhotoUnder, putInPin } from '../job/changes/photos';
 import type { OpenJob } from '../job/open-job.svelte';
 import type { PhotoStore } from '../keeping/photo-store';
+import { newMarking } from '../../core/job/new-marking';
+import { MarkingPictures } from '../markings/pictures.svelte';
+import { takePicture } from '../markings/take-picture';
 import { notKept } from './job-file';
 import { Rectified, type Wanted } from './rectified.svelte';
 import { takePhoto, type TakenPhoto } from './take-photo';
@@ -25,6 +29,8 @@ export class PhotoDesk {
   readonly open: OpenJob;
   readonly #store: PhotoStore;
   readonly #rectified: Rectified;
+  /** Those that markings of zones show. */
+  readonly pictures: MarkingPictures;
 
   dialog = $state.raw<PhotoDialog | null>(null);
   /** A photo is being read. */
@@ -35,6 +41,7 @@ export class PhotoDesk {
   constructor(open: OpenJob, store: PhotoStore) {
     this.open = open;
     this.#store = store;
+    this.pictures = new MarkingPictures(store);
     this.#rectified = new Rectified(async (id) => (await store.get(id))?.bytes);
   }
 
@@ -96,11 +103,34 @@ export class PhotoDesk {
   }
 
   pick(purpose: Purpose): void {
-    const input = document.createElement('input');
-    input.type = 'file';
-    input.accept = 'image/jpeg,image/png,image/webp';
-    input.onchange = () => void this.take(input.files?.[0], purpose);
-    input.click();
+    pickFile('image/jpeg,image/png,image/webp', (file) => void this.take(file, purpose));
+  }
+
+  /** A picture as a marking in the middle of a zone: of the chosen one, else of the first. */
+  pickPicture(): void {
+    pickFile('image/jpeg,image/png,image/webp,image/svg+xml,.svg', (file) => void this.takePicture(file));
+  }
+
+  async takePicture(file: File): Promise<void> {
+    const { open } = this;
+    const { wall, selection } = open;
+    const zone = wall?.zones.find(({ id }) => id === selection?.id) ?? wall?.zones[0];
+    if (!wall || !zone || this.busy) return;
+    this.busy = true;
+    const taken = await takePicture(file).finally(() => (this.busy = false));
+    if ('fault' in taken) {
+      open.refused = taken.fault;
+      return;
+    }
+    const lost = await this.#keep(taken);
+    this.pictures.forget(taken.photo.id);
+    const marking = newMarking(zone, 'picture', undefined, taken.photo);
+    const { name, change } = putInMarking(wall.id, zone.id, marking, taken.photo);
+    if (open.apply(name, change) !== null) return;
+    open.selection = { kind: 'zone', id: zone.id };
+    open.marking = { zone: zone.id, marking: marking.id };
+    open.showLeaf('zones', 'Markings');
+    open.refused = lost ?? taken.said;
   }
 
   /** @param purpose null: the user is asked */
@@ -156,6 +186,17 @@ export class PhotoDesk {
       return notKept(reason);
     }
   }
+}
+
+function pickFile(accept: string, take: (file: File) => void): void {
+  const input = document.createElement('input');
+  input.type = 'file';
+  input.accept = accept;
+  input.onchange = () => {
+    const file = input.files?.[0];
+    if (file) take(file);
+  };
+  input.click();
 }
 
 const [photosOf, setPhotos] = createContext<PhotoDesk>();

@@ -1,3 +1,4 @@
+import type { MarkingRef } from '../../core/job/markings';
 import type { HandChoiceRef, Selection, StationName } from '../job/open-job.svelte';
 import type { LeafName } from './leaves';
 
@@ -9,13 +10,17 @@ export function leafFor(
   selection: Selection,
   station: StationName,
   choice: HandChoiceRef | null = null,
+  marking: MarkingRef | null = null,
 ): LeafName | null {
   if (!selection) return null;
   if (station === 'survey') {
     if (selection.kind === 'vertex') return 'Corners';
     return selection.kind === 'zone' ? null : 'Openings and fittings';
   }
-  if (station === 'zones') return selection.kind === 'zone' ? 'Zones' : null;
+  if (station === 'zones') {
+    if (selection.kind !== 'zone') return null;
+    return marking?.zone === selection.id ? 'Markings' : 'Zones';
+  }
   if (station === 'panels' && selection.kind === 'zone' && selection.id === choice?.zone) return 'By hand';
   if (station === 'panels') return selection.kind === 'panel' ? 'Panels' : null;
   return null;

@@ -14,7 +14,7 @@ export const leavesOf = {
     'Photos',
     'Arrange',
   ],
-  zones: ['Zones', 'Corners', 'Holes', 'Arrange', 'Alternatives'],
+  zones: ['Zones', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
   panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   drawings: ['Documents', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;

@@ -56,6 +56,7 @@ export function holeAt({ wall, open }: Hand, at: MmPoint): HoleRef | null {
 export function chooseHole(hand: Hand, ref: HoleRef): void {
   hand.open.selection = { kind: 'zone', id: ref.zone };
   hand.open.hole = ref;
+  hand.open.marking = null;
   hand.said = `${nameOfHole(ref)} chosen`;
 }
 
@@ -209,7 +210,7 @@ function usualBox({ x, y }: MmPoint): MmBox {
   return { x: x - usualSide / 2, y: y - usualSide / 2, width: usualSide, height: usualSide };
 }
 
-function boxBetween(a: MmPoint, b: MmPoint, square: boolean): MmBox {
+export function boxBetween(a: MmPoint, b: MmPoint, square: boolean): MmBox {
   const handle = { x: b.x < a.x ? -1 : 1, y: b.y < a.y ? -1 : 1 } as const;
   return resizedBox({ ...a, width: 0, height: 0 }, handle, b.x - a.x, b.y - a.y, square);
 }

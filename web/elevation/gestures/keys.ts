@@ -1,6 +1,7 @@
 import { pointOf, type ObjectRef } from '../../../core/job/shape';
 import { copyBeside, takeOutChosen, type Done } from '../../arrange/arrange';
 import { moveHole, takeOutHole } from '../../job/changes/holes';
+import { shiftMarking, takeOutMarking } from '../../job/changes/markings';
 import { moveSeveral } from '../../job/changes/several';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
 import { finestStep } from '../../look/figures';
@@ -15,6 +16,7 @@ import { chooseObject } from './choose';
 import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
 import { markInMiddle } from './mark-fixing-point';
 import { chosenHole, putHoleInMiddle } from './holes';
+import { chosenMarking, putMarkingOnZone } from './markings';
 import { putInMiddle } from './put-in';
 import { changeable } from './what-can-change';
 
@@ -59,6 +61,10 @@ function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
     putHoleInMiddle(hand, hand.tool);
     return true;
   }
+  if (event.key === 'Enter' && hand.tool.kind === 'marking') {
+    putMarkingOnZone(hand, hand.tool.what);
+    return true;
+  }
   return viewKey(hand, event.key);
 }
 
@@ -68,6 +74,11 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
   const hadMeasures = measures.clear();
   if (hand.tool.kind !== 'choose') {
     hand.takeUp(choose);
+    return true;
+  }
+  if (chosenMarking(hand)) {
+    hand.open.marking = null;
+    hand.said = 'Marking let go';
     return true;
   }
   if (chosenHole(hand)) {
@@ -92,6 +103,11 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repe
   const { wall, open } = hand;
   const { selection } = open;
   if (nudgeChoice(hand, [x, y], step, repeated)) return true;
+  const marking = chosenMarking(hand);
+  if (wall && marking) {
+    hand.make(shiftMarking(wall.id, marking.ref, x * step, y * step), { merge: repeated });
+    return true;
+  }
   const hole = chosenHole(hand);
   if (wall && hole) {
     hand.make(moveHole(wall.id, hole.ref, x * step, y * step), { merge: repeated });
@@ -116,6 +132,11 @@ function takeOut(hand: Hand): boolean {
   const { wall, open } = hand;
   const { selection } = open;
   if (letGoOfChosen(hand)) return true;
+  const marking = chosenMarking(hand);
+  if (wall && marking) {
+    if (hand.make(takeOutMarking(wall.id, marking.ref))) open.marking = null;
+    return true;
+  }
   const hole = chosenHole(hand);
   if (wall && hole) {
     if (hand.make(takeOutHole(wall.id, hole.ref))) open.hole = null;
@@ -154,7 +175,7 @@ function walk(hand: Hand, by: 1 | -1): boolean {
   const all = [...objects, ...signs];
   const next = at < 0 ? (by > 0 ? all[0] : undefined) : all[at + by];
   if (!next) return false;
-  open.hole = open.handChoice = null;
+  open.hole = open.marking = open.handChoice = null;
   if ('kind' in next) chooseObject(hand, next);
   else chooseSign(hand, next);
   return true;

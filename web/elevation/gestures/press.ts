@@ -14,6 +14,14 @@ import type { Gesture, HandEvent } from './gesture';
 import { goToNeighbour } from './go-to-neighbour';
 import { markFixingPoint } from './mark-fixing-point';
 import { chooseHole, dragHole, holeAt, pressChosenHole, putHole } from './holes';
+import {
+  chooseMarking,
+  chosenMarking,
+  dragMarking,
+  markingAt,
+  pressChosenMarking,
+  putMarking,
+} from './markings';
 import { moveCorner } from './move-corner';
 import { setMeasure } from './measure';
 import { pan } from './pan';
@@ -32,6 +40,7 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   if (tool.kind === 'put-in') return putIn(hand, start, tool);
   if (tool.kind === 'mark') return tapOrPan(hand, start, (event) => markFixingPoint(hand, tool.what, event));
   if (tool.kind === 'hole') return putHole(hand, start, tool);
+  if (tool.kind === 'marking') return putMarking(hand, start, tool.what);
   if (tool.kind === 'bend') return pressEdge(hand, start);
   if (tool.kind === 'by-hand')
     return (
@@ -50,7 +59,9 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
     );
   const ofPanels = pressSign(hand, start) ?? pressStart(hand, start);
   if (ofPanels) return ofPanels;
-  const handle = pressChosenHole(hand, start) ?? pressHandle(hand, start);
+  const handle = chosenMarking(hand)
+    ? pressChosenMarking(hand, start)
+    : (pressChosenHole(hand, start) ?? pressHandle(hand, start));
   if (handle) return handle;
   if (hand.room.neighbourAt(start.at)) return tapOrPan(hand, start, (event) => goToNeighbour(hand, event));
   // A small object in a corner of the wall lies under that corner's reach: once chosen, it comes first.
@@ -129,6 +140,14 @@ function pressWall(hand: Hand, start: HandEvent): Gesture {
     const dragIt = () => (start.touch && !isOfChosen ? pan(hand, start) : dragHole(hand, start, hole));
     return tapOrDrag(start, dragIt, () => chooseHole(hand, hole));
   }
+  // A marking is on a zone: the zone is chosen first, then what is marked on it, then what lies under both.
+  const marking = hits[0]?.kind === 'zone' && !addsToChosen(hand, start) ? markingAt(hand, start.at) : null;
+  if (marking) {
+    const isHeld = open.marking?.zone === marking.zone && open.marking.marking === marking.marking;
+    const dragIt = () =>
+      (isHeld ? dragMarking(hand, start, marking) : dragOf(hand, start, grip)) ?? pan(hand, start);
+    return tapOrDrag(start, dragIt, () => (isHeld ? tap(hand, start, hits) : chooseMarking(hand, marking)));
+  }
   const drag = () => dragOf(hand, start, grip) ?? pan(hand, start);
   return tapOrDrag(start, drag, () => tap(hand, start, hits));
 }
@@ -142,7 +161,7 @@ function tap(hand: Hand, start: HandEvent, hits: readonly Hit[]): void {
   const { chosen, selection } = hand.open;
   const object = hits.map((hit) => chosenObject(hit)).find((ref) => ref !== null);
   if (!addsToChosen(hand, start)) {
-    hand.open.hole = hand.open.handChoice = null;
+    hand.open.hole = hand.open.marking = hand.open.handChoice = null;
     chooseObject(hand, nextHit(hits, chosen.isSeveral ? null : selection));
   } else if (object) {
     chosen.toggle(object);

@@ -12,6 +12,7 @@ import { paintFraming, paintSeveral } from './chosen-drawing';
 import { paintFitting } from './fittings-layer';
 import { paintMeasure } from './measures-drawing';
 import { paintOpening } from './openings-layer';
+import { paintMarkings, type PictureOf } from './markings-layer';
 import { acrossOf, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
 import { paintRadii, type Radius } from './radii';
 import { paintZone } from './zones-layer';
@@ -34,6 +35,10 @@ export interface HandDrawing {
   readonly framing: MmBox | null;
   /** A hole of it that is chosen, too. */
   readonly hole: readonly Vertex[] | null;
+  /** A marking of it that is chosen, too, as an object on the wall. */
+  readonly marking: Opening | null;
+  /** What markings show; null where they are not drawn. */
+  readonly pictureOf: PictureOf | null;
   /** Radii of the arcs that are in the hand's reach. */
   readonly radii: readonly Radius[];
   /** Whether the chosen object can be pulled by its handles. */
@@ -57,7 +62,10 @@ export interface HandDrawing {
 export function paintHand(pen: Pen, drawing: HandDrawing): void {
   const { lifted, ghost, chosen, guides, corners } = drawing;
   const { outer } = polygonOfVertices(drawing.outline);
-  for (const { kind, object } of lifted) paintObject(pen, kind, object, outer, drawing.clear);
+  for (const { kind, object } of lifted) {
+    paintObject(pen, kind, object, outer, drawing.clear);
+    if (kind === 'zone' && drawing.pictureOf) paintMarkings(pen, [object as Zone], drawing.pictureOf);
+  }
   if (ghost) {
     pen.context.save();
     pen.context.globalAlpha = 0.55;
@@ -78,6 +86,10 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
   if (drawing.hole) {
     strokePolygon(pen, polygonOfVertices(drawing.hole), inks['red-lead'], 2.5);
     paintHandles(pen, asObject(drawing.hole));
+  }
+  if (drawing.marking) {
+    strokePolygon(pen, polygonOf(drawing.marking), inks['red-lead'], 2.5);
+    paintHandles(pen, drawing.marking);
   }
   paintRadii(pen, drawing.radii);
   for (const { from, to } of drawing.measures) paintMeasure(pen, from, to, false);

@@ -2,6 +2,7 @@ import { changeWall, moved } from '../../../core/job/changes';
 import { defaultLayout } from '../../../core/job/defaults';
 import { bringKinds, findKind, ownKindsOf } from '../../../core/job/fitting-kinds';
 import { boxAboutBoxes, extentOf } from '../../../core/job/extent';
+import { findPhoto } from '../../../core/job/photos';
 import type { ReadObject } from '../../../core/job/read-objects-text';
 import type { Fitting, Job, Layout, Opening, OwnKind, Wall, Zone } from '../../../core/job/schema';
 import { allObjects, idsFor, prefixOf } from '../../../core/job/several';
@@ -35,9 +36,18 @@ export function pasteObjects(
     const laid = layout ? layoutHere(job, layout, sheet) : null;
     if (laid?.note) notes.add(laid.note);
     const id = takeId(prefixOf(object.id, as));
+    const { markings } = free;
+    const here = markings?.filter(({ photo }) => photo === undefined || findPhoto(job, photo));
+    if (markings && here!.length < markings.length)
+      notes.add('This job has not the picture that is marked on a zone: put that on again.');
     return {
       as,
-      object: { ...free, ...(layout && { layout: laid?.layout }), id } as Opening | Fitting | Zone,
+      object: {
+        ...free,
+        ...(markings && { markings: here!.length > 0 ? here : undefined }),
+        ...(layout && { layout: laid?.layout }),
+        id,
+      } as Opening | Fitting | Zone,
     };
   });
   const of = <T>(kind: ObjectRef['kind']) =>

@@ -3,6 +3,7 @@ import { drawMarking } from '../markings/draw-marking';
 import type { MarkingDrawing } from '../markings/marking-drawing';
 import { makeOfMarking, markingKindWords, titleOfMarking } from '../markings/marking-words';
 import type { WorkedOut, WorkedWall } from '../worked-out';
+import { budgetField } from './budget-words';
 import { checkOnSite, doNotScale } from './cautions';
 import { dealTables, type Schedule } from './deal-tables';
 import { linesAlong, linesUp, markingView, type MarkingView } from './markings-view';
@@ -183,6 +184,7 @@ function infoOf(
   const { id } = wall.survey.wall;
   return {
     ...fieldsOfJob(worked.job),
+    ...budgetField([wall.survey.wall]),
     format,
     landscape: true,
     title: `Wall ${id}, zone ${zone.area.zone.id}, marking ${titleOfMarking(marking)}`,

@@ -1,5 +1,5 @@
 import type { LodeplanDocument } from '../../core/drawings/page';
-import type { Pictures } from '../../core/drawings/pictures';
+import { noPictures, type Pictures } from '../../core/drawings/pictures';
 import { picturesOf } from '../../core/job/photos';
 import type { Job, Revision } from '../../core/job/schema';
 import type { WorkedOut } from '../../core/worked-out';
@@ -33,7 +33,7 @@ export class Documents {
 
   readonly #picturesFor: (job: Job, ids: Iterable<string>) => Promise<Pictures>;
   /** Of the plan that was composed last. */
-  #pictures: Pictures = new Map();
+  #pictures: Pictures = noPictures;
 
   /** @param picturesFor fetches the pictures that markings of a job show */
   constructor(open: OpenJob, picturesFor: (job: Job, ids: Iterable<string>) => Promise<Pictures>) {

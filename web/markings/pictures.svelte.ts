@@ -1,8 +1,8 @@
-import { findPhoto } from '../../core/job/photos';
 import type { Job } from '../../core/job/schema';
 import type { Pictures } from '../../core/drawings/pictures';
 import { readSvg, type SvgPicture } from '../../core/svg/read-svg';
 import type { PhotoStore } from '../keeping/photo-store';
+import { picturesToPrint } from './pictures-to-print';
 
 /** A picture as the drawing shows it: of pixels, of lines, or missing on this device. */
 export type ShownPicture =
@@ -16,9 +16,9 @@ export type ShownPicture =
  */
 export class MarkingPictures {
   readonly #store: PhotoStore;
-  #shown = $state.raw<ReadonlyMap<string, ShownPicture>>(new Map());
-  readonly #asked = new Set<string>();
-  readonly #addresses = new Map<string, string>();
+  #shown = $state.raw<Readonly<Record<string, ShownPicture>>>({});
+  #asked: Readonly<Record<string, true>> = {};
+  #addresses: Readonly<Record<string, string>> = {};
 
   constructor(store: PhotoStore) {
     this.#store = store;
@@ -26,49 +26,41 @@ export class MarkingPictures {
 
   /** undefined while it is being fetched; whoever asks in an effect is told when it is there. */
   shown(id: string): ShownPicture | undefined {
-    const known = this.#shown.get(id);
-    if (!known && !this.#asked.has(id)) {
-      this.#asked.add(id);
+    const known = this.#shown[id];
+    if (!known && !this.#asked[id]) {
+      this.#asked = { ...this.#asked, [id]: true };
       void this.#fetch(id);
     }
     return known;
   }
 
-  /** A picture that was just put into the store, or could not be found before. */
+  /** It was just put into the store: if it could not be found before, it can be now. */
   forget(id: string): void {
-    this.#asked.delete(id);
-    this.#shown = new Map([...this.#shown].filter(([key]) => key !== id));
+    const { [id]: _asked, ...asked } = this.#asked;
+    const { [id]: _shown, ...shown } = this.#shown;
+    this.#asked = asked;
+    this.#shown = shown;
   }
 
   /** Of a picture of pixels, once it has been printed: where the browser shows it from. */
   addressOf(id: string): string | null {
-    return this.#addresses.get(id) ?? null;
+    return this.#addresses[id] ?? null;
   }
 
   /** The bytes of those that a job shows, as the printer takes them: PNG, JPEG or SVG. */
   async forPrinting(job: Job, ids: Iterable<string>): Promise<Pictures> {
-    const pictures = new Map<
-      string,
-      { type: NonNullable<ReturnType<typeof findPhoto>>['type']; bytes: Uint8Array }
-    >();
-    for (const id of ids) {
-      const kept = await this.#store.get(id).catch(() => undefined);
-      const photo = findPhoto(job, id);
-      if (!kept || !photo) continue;
-      const isWebp = photo.type === 'image/webp';
-      const blob = isWebp ? await asPng(kept.bytes).catch(() => null) : kept.bytes;
-      if (!blob) continue;
-      const type = isWebp ? 'image/png' : photo.type;
-      pictures.set(id, { type, bytes: new Uint8Array(await blob.arrayBuffer()) });
-      if (type !== 'image/svg+xml' && !this.#addresses.has(id))
-        this.#addresses.set(id, URL.createObjectURL(new Blob([blob], { type })));
+    const pictures = await picturesToPrint(job, ids, this.#store);
+    for (const [id, { type, bytes }] of pictures) {
+      if (type === 'image/svg+xml' || this.#addresses[id]) continue;
+      const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type }));
+      this.#addresses = { ...this.#addresses, [id]: address };
     }
     return pictures;
   }
 
   async #fetch(id: string): Promise<void> {
     const picture = await this.#read(id).catch((): ShownPicture => ({ kind: 'missing' }));
-    this.#shown = new Map([...this.#shown, [id, picture]]);
+    this.#shown = { ...this.#shown, [id]: picture };
   }
 
   async #read(id: string): Promise<ShownPicture> {
@@ -78,12 +70,4 @@ export class MarkingPictures {
     const lines = readSvg(new Uint8Array(await kept.bytes.arrayBuffer()));
     return 'fault' in lines ? { kind: 'missing' } : { kind: 'lines', lines };
   }
-}
-
-async function asPng(bytes: Blob): Promise<Blob> {
-  const bitmap = await createImageBitmap(bytes);
-  const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
-  canvas.getContext('2d')!.drawImage(bitmap, 0, 0);
-  bitmap.close();
-  return canvas.convertToBlob({ type: 'image/png' });
 }

@@ -33,7 +33,7 @@ const negligible = 1;
 
 export function offsetWays(of: ObjectRef | null): readonly OffsetWay[] {
   if (!of) return ['inside'];
-  if (of.kind !== 'zone') return ['round', 'outside', 'inside'];
+  if (of.kind !== 'zone') return ['round'];
   return ['outside', 'inside', 'round', 'beside-left', 'beside-right', 'beside-top', 'beside-foot'];
 }
 

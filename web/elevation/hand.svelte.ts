@@ -4,7 +4,7 @@ import type { Panel } from '../../core/panels/panel';
 import type { Fitting, Opening, OwnKind, Wall, Zone } from '../../core/job/schema';
 import { boxOfVertices, findWall, type MmBox, type MmPoint, type ObjectRef } from '../../core/job/shape';
 import { removeObjects } from '../../core/job/several';
-import type { OpenJob } from '../job/open-job.svelte';
+import type { OpenJob, Selection } from '../job/open-job.svelte';
 import type { NamedChange } from '../job/changes/named-change';
 import type { Results } from '../results/results.svelte';
 import type { HandEvent } from './gestures/gesture';
@@ -42,6 +42,7 @@ const keepsChosen: ReadonlySet<Tool['kind']> = new Set([
   'bend',
   'mark',
   'measure',
+  'offset',
 ]);
 
 /** How near on the screen something snaps, px. */
@@ -68,6 +69,8 @@ export class Hand {
   corners = $state.raw<Corners | null>(null);
   /** What a click would put in, where it would. */
   ghost = $state.raw<Opening | Fitting | null>(null);
+  /** The edge that a distance is taken from; null: the wall's outline. */
+  offsetOf = $state.raw<ObjectRef | null>(null);
   /** The frame that is drawn about what is to be chosen. */
   framing = $state.raw<MmBox | null>(null);
   /** The user's own kinds of fitting that can be put in. */
@@ -123,6 +126,7 @@ export class Hand {
   takeUp(tool: Tool): void {
     this.#chosenTool = { tool, station: this.open.station };
     this.corners = tool.kind === 'corners' ? { placed: [], next: null, typed: '', fault: null } : null;
+    if (tool.kind === 'offset') this.offsetOf = objectIn(this.open.selection);
     this.ghost = null;
     this.guides = [];
     this.byHand.clear();
@@ -224,3 +228,7 @@ export class Hand {
 }
 
 const noPanels: readonly Panel[] = [];
+
+function objectIn(selection: Selection): ObjectRef | null {
+  return selection && selection.kind !== 'panel' && selection.kind !== 'vertex' ? selection : null;
+}

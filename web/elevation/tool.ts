@@ -25,6 +25,8 @@ export type Tool =
   | { readonly kind: 'start'; readonly zone: string }
   /** Corner after corner, until the first is met again. */
   | { readonly kind: 'corners'; readonly of: CornersOf }
+  /** Zones at a distance from an edge. */
+  | { readonly kind: 'offset' }
   /** Two taps take a distance. */
   | { readonly kind: 'measure' };
 
@@ -98,6 +100,7 @@ export const zoneTools: readonly ToolChoice[] = [
   { label: 'Zone, rectangle', keys: 'P Z', tool: { kind: 'put-in', of: 'zone', what: 'zone' } },
   { label: 'Zone, whole sheets', keys: 'P G', tool: { kind: 'put-in', of: 'zone', what: 'whole-sheets' } },
   { label: 'Zone, corners', keys: 'P C', tool: { kind: 'corners', of: 'zone' } },
+  { label: 'Zone, offset', keys: 'Z O', tool: { kind: 'offset' } },
   { label: 'Hole, rectangle', keys: 'P J', tool: { kind: 'hole', what: 'rectangle' } },
   { label: 'Hole, round', keys: 'P K', tool: { kind: 'hole', what: 'circle' } },
   { label: 'Hole, corners', keys: 'P V', tool: { kind: 'corners', of: 'hole' } },

@@ -25,6 +25,7 @@ import {
 import { moveCorner } from './move-corner';
 import { setMeasure } from './measure';
 import { pan } from './pan';
+import { pickEdge } from './pick-edge';
 import { putIn } from './put-in';
 import { resizeObject } from './resize-object';
 import { pressByHand, setByHand } from '../by-hand/set-by-hand';
@@ -48,6 +49,7 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
       tapOrPan(hand, start, (event) => setByHand(hand, tool.what, event))
     );
   if (tool.kind === 'corners') return tapOrPan(hand, start, (event) => setCornerDown(hand, tool.of, event));
+  if (tool.kind === 'offset') return tapOrPan(hand, start, (event) => pickEdge(hand, event));
   if (tool.kind === 'measure') return tapOrPan(hand, start, (event) => setMeasure(hand, event));
   if (!wall) return pan(hand, start);
   const pin = pinUnderHand(hand, start);

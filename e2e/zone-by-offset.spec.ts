@@ -10,7 +10,7 @@ test('zones at a distance from an edge are seen before they are put in, by keys 
   await startWall(page, '4000', '2600');
   await goTo(page, 'Survey');
   await page.getByRole('button', { name: 'Tape readings…' }).click();
-  await page.getByLabel('Readings').fill('window 2000 900 1200 1000');
+  await page.getByRole('textbox', { name: 'Readings' }).fill('window 2000 900 1200 1000');
   await page.getByRole('button', { name: 'Put them in' }).click();
   await goTo(page, 'Zones');
 
@@ -19,7 +19,7 @@ test('zones at a distance from an edge are seen before they are put in, by keys 
   await page.keyboard.press('P');
   await page.keyboard.press('0');
   const form = page.getByRole('form', { name: 'Zone by offset' });
-  await expect(page.getByLabel('Edge it is taken from')).toBeFocused();
+  await expect(page.getByRole('combobox', { name: 'Edge it is taken from' })).toBeFocused();
   await expect(form.getByRole('status')).toContainText('3800 × 2400 · 9.12 m²');
   await field(page, 'Distance, mm').fill('1.4 m');
   await expect(form.getByRole('alert')).toHaveText(
@@ -35,7 +35,7 @@ test('zones at a distance from an edge are seen before they are put in, by keys 
   // By hand: a frame round the window that is pressed, its foot left out.
   await page.getByRole('button', { name: 'Zone, by offset' }).click();
   await clickWall(page, 2600, 1400);
-  await expect(page.getByLabel('Edge it is taken from')).toHaveValue('opening W1');
+  await expect(page.getByRole('combobox', { name: 'Edge it is taken from' })).toHaveValue('opening W1');
   await form.getByRole('button', { name: 'Side by side' }).click();
   await field(page, 'Distance, foot, mm').fill('0');
   await expect(form.getByRole('status')).toContainText('1400 × 1100');
@@ -46,7 +46,7 @@ test('zones at a distance from an edge are seen before they are put in, by keys 
 
   // From that zone, which is chosen: a copy beside it.
   await page.getByRole('button', { name: 'Zone, by offset' }).click();
-  await page.getByLabel('Where it goes').selectOption('a copy to its left');
+  await page.getByRole('combobox', { name: 'Where it goes' }).selectOption('a copy to its left');
   await field(page, 'Distance, mm').fill('50');
   await page.keyboard.press('Enter');
   await expect(field(page, 'Zone Z2, from left')).toHaveValue('450');

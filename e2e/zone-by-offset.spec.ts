@@ -16,8 +16,8 @@ test('zones at a distance from an edge are seen before they are put in, by keys 
 
   // By keys: from the outline, a distance that leaves nothing, then one that does; Escape takes it away again.
   await page.getByTestId('elevation').focus();
-  await page.keyboard.press('P');
-  await page.keyboard.press('0');
+  await page.keyboard.press('Z');
+  await page.keyboard.press('O');
   const form = page.getByRole('form', { name: 'Zone by offset' });
   await expect(page.getByRole('combobox', { name: 'Edge it is taken from' })).toBeFocused();
   await expect(form.getByRole('status')).toContainText('3800 × 2400 · 9.12 m²');
@@ -33,7 +33,7 @@ test('zones at a distance from an edge are seen before they are put in, by keys 
   await expect(field(page, 'Zone Z1, width')).toHaveCount(0);
 
   // By hand: a frame round the window that is pressed, its foot left out.
-  await page.getByRole('button', { name: 'Zone, by offset' }).click();
+  await page.getByRole('button', { name: 'Zone, offset' }).click();
   await clickWall(page, 2600, 1400);
   await expect(page.getByRole('combobox', { name: 'Edge it is taken from' })).toHaveValue('opening W1');
   await form.getByRole('button', { name: 'Side by side' }).click();
@@ -45,7 +45,7 @@ test('zones at a distance from an edge are seen before they are put in, by keys 
   await expect(field(page, 'Zone Z1, from floor')).toHaveValue('900');
 
   // From that zone, which is chosen: a copy beside it.
-  await page.getByRole('button', { name: 'Zone, by offset' }).click();
+  await page.getByRole('button', { name: 'Zone, offset' }).click();
   await page.getByRole('combobox', { name: 'Where it goes' }).selectOption('a copy to its left');
   await field(page, 'Distance, mm').fill('50');
   await page.keyboard.press('Enter');

@@ -1,7 +1,7 @@
 import type { Panel } from '../../core/panels/panel';
 import { rowsOfRoom } from '../../core/job/corners';
 import { boxOfVertices, type MmPoint } from '../../core/job/shape';
-import { roomStrip, stripAbout, type StripWall } from '../../core/survey/room-strip';
+import { roomStrip, stripAbout, type StripFold, type StripWall } from '../../core/survey/room-strip';
 import type { OpenJob } from '../job/open-job.svelte';
 import type { Results } from '../results/results.svelte';
 import type { View } from './view.svelte';
@@ -35,9 +35,18 @@ export class Room {
     return this.wanted && this.isThere && wall ? stripAbout(roomStrip(job, wall.id), wall.id) : null;
   });
 
+  #neighbours: readonly StripWall[] = [];
+  /** The same list while none of them changes, so that they are not painted anew with every change of the wall itself. */
   readonly neighbours: readonly StripWall[] = $derived.by(() => {
     const id = this.#open.wall?.id;
-    return this.strip?.walls.filter(({ wall }) => wall.id !== id) ?? [];
+    const now = this.strip?.walls.filter(({ wall }) => wall.id !== id) ?? [];
+    return (this.#neighbours = alike(this.#neighbours, now));
+  });
+
+  #folds: readonly StripFold[] = [];
+  readonly folds: readonly StripFold[] = $derived.by(() => {
+    const now = this.strip?.folds ?? [];
+    return (this.#folds = alike(this.#folds, now, ['left', 'right']));
   });
 
   /** The panels of one of the walls, as last worked out. */
@@ -63,4 +72,17 @@ export class Room {
     view.shift(-from.dx * view.frame.scale, from.dy * view.frame.scale);
     return true;
   }
+}
+
+/** The earlier list if the later one says the same, but for the fields that do not matter. */
+function alike<T extends object>(
+  earlier: readonly T[],
+  later: readonly T[],
+  but: readonly (keyof T)[] = [],
+): readonly T[] {
+  const isSame = (a: T, b: T) =>
+    (Object.keys(b) as (keyof T)[]).every((key) => but.includes(key) || a[key] === b[key]);
+  return earlier.length === later.length && later.every((one, i) => isSame(earlier[i]!, one))
+    ? earlier
+    : later;
 }

@@ -2,8 +2,8 @@
 const pace = 100;
 
 /**
- * A value that follows another at once, but at a pace while that changes with every frame: for what is dear to show and
- * may lag a little behind the hand. It never stays behind when the hand rests.
+ * A value that follows another at once, but at a pace while that changes with every frame: for what is dear to work out
+ * or to show and may lag a little behind the hand. It never stays behind when the hand rests.
  */
 export class Paced<T> {
   #beat = $state.raw(0);
@@ -26,16 +26,16 @@ export class Paced<T> {
   }
 
   #next(): T {
-    const newest = this.#read();
     void this.#beat;
     const wait = this.#isMoving() ? this.#keptAt + pace - performance.now() : 0;
     if (wait > 0) {
+      // Nothing is read meanwhile: the beat does that.
       if (!this.#isWaiting) setTimeout(() => this.#goOn(), wait);
       this.#isWaiting = true;
       return this.#kept as T;
     }
-    this.#kept = newest;
+    this.#kept = this.#read();
     this.#keptAt = performance.now();
-    return newest;
+    return this.#kept;
   }
 }

@@ -8,7 +8,8 @@ export { defaultSteps } from '../../core/run/steps';
 
 /** ms */
 const aFrame = 16;
-const heldPace = 100;
+/** While a hand moves, ms between questions: where answers come within a frame, and where they take longer. */
+const [quickPace, heldPace] = [50, 100];
 
 /**
  * What follows from the job on the screen. `worked` is the newest result there is (of an older version while
@@ -38,12 +39,13 @@ export class Results {
   }
 
   /**
-   * @param held a hand is still changing the job: where answers take longer than a frame, questions are then asked
-   *   at a pace at which they can be answered, instead of each superseding the one before
+   * @param held a hand is still changing the job: questions are then asked at a pace at which they can be answered, instead
+   *   of each superseding the one before, and at which showing the answers leaves the frames to the drawing
    */
   ask(job: Job, version: number, steps: number, { held = false } = {}): void {
     clearTimeout(this.#later);
-    const wait = held && this.#took > aFrame ? this.#askedAt + heldPace - performance.now() : 0;
+    const pace = this.#took > aFrame ? heldPace : quickPace;
+    const wait = held ? this.#askedAt + pace - performance.now() : 0;
     if (wait > 0) this.#later = setTimeout(() => this.#ask(job, version, steps), wait);
     else this.#ask(job, version, steps);
   }

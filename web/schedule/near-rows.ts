@@ -3,7 +3,7 @@ import { SvelteSet } from 'svelte/reactivity';
 /** Up to this many rows all have their fields. */
 const fewRows = 24;
 /** px above and below what of the table shows. */
-const margin = 300;
+const margin = 80;
 
 /**
  * Which rows of a long table lie in or near the part that shows. Only these need fields: a field costs the browser

@@ -1,18 +1,21 @@
 import * as v from 'valibot';
 import { lengthUnits } from '../lengths';
 import { fixingPointSchema, groundSchema } from './ground-schema';
-import { handChoice, type handPlace, type handPoint } from './hand-schema';
+import type { handChoice, handPlace, handPoint } from './hand-schema';
 import * as limits from './limits';
 import { listsById } from './lists-by-id';
-import { marking } from './marking-schema';
 import { namedFields } from './named-fields';
-import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
-import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
 import { ownKind } from './own-kind-schema';
+import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
+import { fitting, opening, verticesSchema, type vertexSchema } from './placed-schema';
+import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
 import { cutting, rackPiece, stockSheet, type tolerance, type trim } from './stock-schema';
+import { zones, type layout, type runsOn, type zone } from './zone-schema';
 
 export { handKinds } from './hand-schema';
 export { photoTypes } from './photo-schema';
+export { startNames } from './zone-schema';
+export { fittingKinds, openingKinds, vertexSchema, verticesSchema } from './placed-schema';
 
 /*
  * The job file, version 1. Every object is loose: a field that is not listed here is kept when the file is
@@ -20,194 +23,6 @@ export { photoTypes } from './photo-schema';
  * What a shape alone cannot say (self-crossing outlines, references to nothing) is checked in `check.ts`.
  * The order of fields here is the order in which a job is written.
  */
-
-const arcVertex = v.pipe(
-  namedFields({ arcTo: pair, via: pair }),
-  v.description('A circular arc from the vertex before to `arcTo`, through `via`.'),
-);
-export const vertexSchema = v.union([pair, arcVertex]);
-export const verticesSchema = v.pipe(v.array(vertexSchema), v.minLength(3), v.maxLength(limits.mostVertices));
-
-const circle = v.pipe(
-  namedFields({ x: coordinate, y: coordinate, diameter: size }),
-  v.description('A circle about its middle.'),
-);
-
-const locked = v.optional(
-  v.pipe(v.boolean(), v.description('It is neither moved, resized nor deleted until it is unlocked.')),
-);
-
-/** A rectangle (x, y its lower left), or a circle, or a free shape; `check.ts` holds that it is exactly one. */
-const placed = {
-  x: v.optional(coordinate),
-  y: v.optional(coordinate),
-  width: v.optional(size),
-  height: v.optional(size),
-  circle: v.optional(circle),
-  shape: v.optional(verticesSchema),
-  clearance: v.optional(
-    v.pipe(allowance, v.description('By how much no panel comes near it, on every side.')),
-    0,
-  ),
-  locked,
-};
-
-export const openingKinds = ['door', 'window', 'hatch', 'niche', 'arch', 'free'] as const;
-export const fittingKinds = [
-  'socket',
-  'switch',
-  'light',
-  'thermostat',
-  'radiator',
-  'pipe',
-  'beam-end',
-  'free',
-] as const;
-
-const opening = namedFields({
-  id: identifier,
-  kind: v.pipe(text, v.description(`One of ${openingKinds.join(', ')}; any other is treated as free.`)),
-  name: v.optional(text),
-  ...placed,
-  /** Doors: the side the hinges are on, seen square-on. */
-  hinge: v.optional(v.picklist(['left', 'right'])),
-  /** Doors: whether the leaf comes towards whoever looks at the wall. */
-  swing: v.optional(v.picklist(['towards', 'away'])),
-  /** Doors: height of the handle above the door's foot. */
-  handle: v.optional(size),
-  stop: v.optional(v.pipe(v.boolean(), v.description('Doors: a stop keeps the open leaf off the wall.'))),
-});
-
-const fitting = namedFields({
-  id: identifier,
-  kind: v.pipe(
-    text,
-    v.description(
-      `One of ${fittingKinds.join(', ')}, or the name of one of the job's own kinds; any other is treated as free.`,
-    ),
-  ),
-  name: v.optional(text),
-  ...placed,
-});
-
-export const startNames = [
-  'best',
-  'lower-left',
-  'lower-right',
-  'upper-left',
-  'upper-right',
-  'centre-on-joint',
-  'centre-on-panel',
-] as const;
-
-const layout = namedFields({
-  stock: v.pipe(identifier, v.description('Id of the stock sheet that is laid.')),
-  stocks: v.optional(v.pipe(v.array(identifier), v.description('Ids of mixed formats.'))),
-  cutFrom: v.optional(
-    v.pipe(v.array(identifier), v.description('Ids of other stock that cut panels may come from.')),
-  ),
-  start: v.optional(
-    v.pipe(
-      v.union([v.picklist(startNames), namedFields({ x: coordinate, y: coordinate })]),
-      v.description('The lower left corner of a panel cell, or where to find it.'),
-    ),
-    'best',
-  ),
-  turned: v.optional(v.pipe(v.boolean(), v.description("Swaps the stock sheet's width and height.")), false),
-  jointGap: v.optional(v.pipe(length, v.minValue(0), v.maxValue(limits.largestJointGap)), 0),
-  /** Fraction of the stock sheet's width by which each course is shifted against the one below. */
-  stagger: v.optional(
-    v.pipe(
-      length,
-      v.minValue(0),
-      v.ltValue(1),
-      v.description("Fraction of the stock sheet's width by which each course is shifted."),
-    ),
-    0,
-  ),
-  leastWidth: v.optional(v.pipe(allowance, v.description('A narrower panel is a sliver.')), 50),
-  clearOfCorners: v.optional(
-    v.pipe(
-      allowance,
-      v.description("No joint nearer than this to an opening's corner; 0 or absent: anywhere."),
-    ),
-  ),
-  clearOfBoardJoints: v.optional(
-    v.pipe(
-      allowance,
-      v.description('No joint nearer than this to a board joint beside it; 0 or absent: anywhere.'),
-    ),
-  ),
-  startEachPart: v.optional(
-    v.pipe(v.boolean(), v.description('Every connected part of the zone has a best start of its own.')),
-  ),
-  redivide: v.optional(
-    v.pipe(
-      v.boolean(),
-      v.description(
-        'Slivers are joined or shared out with their neighbours; absent: only from the best start.',
-      ),
-    ),
-  ),
-  /** mm². */
-  leastArea: v.optional(
-    v.pipe(length, v.minValue(0), v.description('Square millimetres; a smaller piece is left out.')),
-  ),
-  byHand: v.optional(
-    v.pipe(
-      v.array(handChoice),
-      v.maxLength(limits.mostHandChoices),
-      v.description('What was chosen by hand, in the order in which it was; absent: nothing.'),
-    ),
-  ),
-});
-
-export const runLines = ['continue', 'anew'] as const;
-
-const runsOn = v.pipe(
-  namedFields({
-    wall: identifier,
-    zone: identifier,
-    lines: v.optional(
-      v.pipe(
-        v.picklist(runLines),
-        v.description('Whether the panel lines of this zone go on there, or that zone is laid by itself.'),
-      ),
-      'continue',
-    ),
-    skip: v.optional(
-      v.pipe(
-        allowance,
-        v.description(
-          'By how much the lines do not count at the corner, so as to leave out rims, steel or a saw cut; absent: 0, lines are counted on the faces of the walls.',
-        ),
-      ),
-    ),
-  }),
-  v.description(
-    "The zone goes on round the corner at the wall's right end, as a zone of the wall that its corner leads to.",
-  ),
-);
-
-const zone = namedFields({
-  id: identifier,
-  name: v.optional(text, ''),
-  shape: verticesSchema,
-  holes: v.optional(v.pipe(v.array(verticesSchema), v.maxLength(limits.mostObjectsOfAKind)), []),
-  buildUp: v.pipe(text, v.description('What the zone is made of; one with steel panels has a layout.')),
-  layout: v.optional(layout),
-  runsOn: v.optional(runsOn),
-  markings: v.optional(
-    v.pipe(
-      v.array(marking),
-      v.maxLength(limits.mostMarkings),
-      v.description('What is ruled, lettered or stuck on the finished zone; absent: nothing.'),
-    ),
-  ),
-  locked,
-});
-
-const zones = v.pipe(v.array(zone), v.maxLength(limits.mostObjectsOfAKind));
 
 const rim = namedFields({
   floor: v.optional(allowance, 0),

@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { startWall } from './new-wall';
-import { clickWall, goTo } from './wall-points';
+import { clickWall, elevation, goTo, onScreen } from './wall-points';
 
 const findings = (page: Page) => page.getByRole('complementary', { name: 'Findings' });
 
@@ -65,6 +65,28 @@ test('a wall in two minutes: figures, a zone, not surveyed; then its ground and 
   await page.keyboard.press('Enter');
   await page.getByLabel('stud U1, what holds there').fill('CW 50');
   await page.keyboard.press('Enter');
+
+  // Dragged on the drawing, free of what is near; nudged, and deleted by its key, each taken back by one undo.
+  const left = page.getByLabel('stud U1, from left');
+  const [from, to] = [await onScreen(page, 4600, 700), await onScreen(page, 4000, 700)];
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.keyboard.down('Control');
+  await page.mouse.move(to.x, to.y, { steps: 6 });
+  await expect(left).not.toHaveValue('4575');
+  await page.mouse.up();
+  await page.keyboard.up('Control');
+  expect(Math.abs(Number(await left.inputValue()) - 3975)).toBeLessThan(12);
+  await expect(page.locator('tr[aria-current="true"]')).toContainText('U1');
+  const dragged = Number(await left.inputValue());
+  await elevation(page).focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(left).toHaveValue(String(dragged + 1));
+  await page.keyboard.press('Delete');
+  await expect(left).toBeHidden();
+  for (let i = 0; i < 3; i++) await page.keyboard.press('Control+z');
+  await expect(left).toHaveValue('4575');
+
   await expect(page.getByText('Kept on this device')).toBeVisible();
   await page.reload();
   await goTo(page, 'Survey');

@@ -51,6 +51,8 @@ export class OpenJob {
   marking = $state.raw<MarkingRef | null>(null);
   /** The choice by hand in the chosen zone that is chosen, too; it counts only while that zone is, at Panels. */
   handChoice = $state.raw<HandChoiceRef | null>(null);
+  /** A fixing point that is chosen: see `chosen-fixing-point.ts`. */
+  fixingPoint = $state.raw<{ readonly wall: string; readonly id: string } | null>(null);
   station = $state.raw<StationName>('survey');
   /** The part of the schedule that is shown at each station; absent: its first. */
   leaves = $state.raw<Partial<Record<StationName, string>>>({});

@@ -1,17 +1,14 @@
-import type { MarkingRef } from '../../core/job/markings';
-import type { HandChoiceRef, Selection, StationName } from '../job/open-job.svelte';
+import { chosenFixingPoint } from '../job/chosen-fixing-point';
+import type { OpenJob } from '../job/open-job.svelte';
 import type { LeafName } from './leaves';
 
 /** Keys of the command that goes to the row of what is chosen; a finger that rests on an object does the same. */
 export const rowKeys = 'L R';
 
 /** The part of the schedule that has a row for what is chosen; null if none has. */
-export function leafFor(
-  selection: Selection,
-  station: StationName,
-  choice: HandChoiceRef | null = null,
-  marking: MarkingRef | null = null,
-): LeafName | null {
+export function leafFor(open: OpenJob): LeafName | null {
+  const { selection, station, handChoice: choice, marking } = open;
+  if (chosenFixingPoint(open)) return 'Fixing points';
   if (!selection) return null;
   if (station === 'survey') {
     if (selection.kind === 'vertex') return 'Corners';

@@ -6,6 +6,7 @@ import { moveSeveral } from '../../job/changes/several';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
 import { finestStep } from '../../look/figures';
 import { measures } from '../../measure/measures.svelte';
+import { chosenFixingPoint } from '../../job/chosen-fixing-point';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
 import { nudgeStart } from '../by-hand/move-start';
@@ -13,6 +14,7 @@ import { chooseSign, chosenChoice, letGoOfChosen } from '../by-hand/chosen-choic
 import { nudgeChoice } from '../by-hand/move-choice';
 import { setByHandAtChosen } from '../by-hand/set-by-hand';
 import { chooseObject } from './choose';
+import { chooseFixingPoint, nudgeFixingPoint, takeOutChosenPoint } from './fixing-points';
 import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corners';
 import { markInMiddle } from './mark-fixing-point';
 import { chosenHole, putHoleInMiddle } from './holes';
@@ -91,6 +93,11 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
     hand.said = 'Choice by hand no longer chosen';
     return true;
   }
+  if (chosenFixingPoint(hand.open)) {
+    hand.open.fixingPoint = null;
+    hand.said = 'Fixing point let go';
+    return true;
+  }
   if (hadMeasures) return true;
   const { chosen, selection } = hand.open;
   if (!selection && !chosen.adding) return false;
@@ -103,6 +110,7 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repe
   const { wall, open } = hand;
   const { selection } = open;
   if (nudgeChoice(hand, [x, y], step, repeated)) return true;
+  if (nudgeFixingPoint(hand, x * step, y * step, repeated)) return true;
   const marking = chosenMarking(hand);
   if (wall && marking) {
     hand.make(shiftMarking(wall.id, marking.ref, x * step, y * step), { merge: repeated });
@@ -131,7 +139,7 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repe
 function takeOut(hand: Hand): boolean {
   const { wall, open } = hand;
   const { selection } = open;
-  if (letGoOfChosen(hand)) return true;
+  if (letGoOfChosen(hand) || takeOutChosenPoint(hand)) return true;
   const marking = chosenMarking(hand);
   if (wall && marking) {
     if (hand.make(takeOutMarking(wall.id, marking.ref))) open.marking = null;
@@ -158,7 +166,7 @@ function tellDone({ open }: Hand, { words }: Done): boolean {
   return true;
 }
 
-/** To the next object as they are listed, then to what was chosen by hand; past the last one the key leaves the drawing as usual. */
+/** To the next object as they are listed, then to fixing points and to what was chosen by hand; past the last one the key leaves the drawing as usual. */
 function walk(hand: Hand, by: 1 | -1): boolean {
   const { wall, open } = hand;
   if (!wall) return false;
@@ -169,14 +177,19 @@ function walk(hand: Hand, by: 1 | -1): boolean {
   ];
   const chosen = chosenChoice(open);
   const signs = hand.signs.map(({ zone, wish }) => ({ zone, id: wish.id }));
-  const at = chosen
-    ? objects.length + signs.findIndex(({ zone, id }) => zone === chosen.zone.id && id === chosen.choice.id)
-    : objects.findIndex(({ kind, id }) => kind === open.selection?.kind && id === open.selection.id);
-  const all = [...objects, ...signs];
+  const points = open.station === 'survey' ? (wall.fixingPoints ?? []) : [];
+  const held = chosenFixingPoint(open);
+  const all = [...objects, ...points, ...signs];
+  const at = all.findIndex((one) => {
+    if (chosen) return 'zone' in one && one.zone === chosen.zone.id && one.id === chosen.choice.id;
+    if (held) return one === held;
+    return 'kind' in one && one.kind === open.selection?.kind && one.id === open.selection.id;
+  });
   const next = at < 0 ? (by > 0 ? all[0] : undefined) : all[at + by];
   if (!next) return false;
   open.hole = open.marking = open.handChoice = null;
-  if ('kind' in next) chooseObject(hand, next);
+  if ('x' in next) chooseFixingPoint(hand, next);
+  else if ('kind' in next) chooseObject(hand, next);
   else chooseSign(hand, next);
   return true;
 }

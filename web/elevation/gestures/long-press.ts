@@ -1,6 +1,7 @@
 import { hitsAt } from '../hit';
 import type { Hand } from '../hand.svelte';
 import { chooseObject } from './choose';
+import { chooseFixingPoint, fixingPointAt } from './fixing-points';
 import { hasTravelled, type HandEvent } from './gesture';
 
 /** ms that a finger rests before it means more than a tap; common in touch interfaces, no source. */
@@ -25,8 +26,10 @@ export function watchLongPress(hand: Hand, onrest: () => void) {
     stop();
     if (!at || !wall || hand.tool.kind !== 'choose') return;
     const [hit] = hitsAt(wall, at.at, 12 / hand.view.frame.scale, open.station, hand.panels);
-    if (!hit) return;
-    chooseObject(hand, hit);
+    const point = hit ? undefined : fixingPointAt(hand, at);
+    if (!hit && !point) return;
+    if (point) chooseFixingPoint(hand, point);
+    else if (hit) chooseObject(hand, hit);
     swallowNextClick();
     onrest();
   };

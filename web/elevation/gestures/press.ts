@@ -10,6 +10,7 @@ import { dragPin, pinUnderHand } from './drag-pin';
 import { dragObject } from './drag-object';
 import { dragSeveral } from './drag-several';
 import { frameChoice } from './frame-choice';
+import { pressFixingPoint } from './fixing-points';
 import type { Gesture, HandEvent } from './gesture';
 import { goToNeighbour } from './go-to-neighbour';
 import { markFixingPoint } from './mark-fixing-point';
@@ -150,6 +151,9 @@ function pressWall(hand: Hand, start: HandEvent): Gesture {
       (isHeld ? dragMarking(hand, start, marking) : dragOf(hand, start, grip)) ?? pan(hand, start);
     return tapOrDrag(start, dragIt, () => (isHeld ? tap(hand, start, hits) : chooseMarking(hand, marking)));
   }
+  // Anything else on the wall is meant before what lies in it.
+  const point = hits.length === 0 && !addsToChosen(hand, start) ? pressFixingPoint(hand, start) : null;
+  if (point) return point;
   const drag = () => dragOf(hand, start, grip) ?? pan(hand, start);
   return tapOrDrag(start, drag, () => tap(hand, start, hits));
 }

@@ -34,6 +34,7 @@ export function paintRoom(pen: Pen, { walls, folds, station, taken: takenBy }: R
     paintZones(own, wall.zones, {
       outline: polygon.outer,
       faint: station === 'survey',
+      under: station === 'panels',
       handles: null,
       openings: wall.openings,
       taken,

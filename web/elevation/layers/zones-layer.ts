@@ -43,6 +43,8 @@ export interface ZoneManner {
   readonly outline: Ring;
   /** Another station's work is in the foreground. */
   readonly faint: boolean;
+  /** Panels lie over the zones of steel: their numbers must be legible on a dark coat. */
+  readonly under?: boolean;
   /** The zone whose handles are shown. */
   readonly handles: string | null;
   /** They are drawn over the zones, and no name may lie under them. */
@@ -58,11 +60,18 @@ export function paintZone(pen: Pen, zone: Zone, manner: ZoneManner): void {
   paintZoneName(pen, name, manner.faint);
 }
 
-function paintSurfaceAndEdge(pen: Pen, polygon: Polygon, { buildUp }: Zone, { faint }: ZoneManner): void {
+function paintSurfaceAndEdge(
+  pen: Pen,
+  polygon: Polygon,
+  { buildUp }: Zone,
+  { faint, under }: ZoneManner,
+): void {
   const kind = buildUpKind(buildUp);
   pen.context.save();
   if (faint) pen.context.globalAlpha = 0.4;
+  if (under && kind.magnetic === 'steel' && kind.surface === 'chalk') pen.context.globalAlpha = 0.2;
   paintSurface(pen, polygon, kind);
+  pen.context.globalAlpha = faint ? 0.4 : 1;
   paintEdge(pen, polygon, kind);
   pen.context.restore();
 }

@@ -102,11 +102,20 @@ export async function markPoint(page: Page, { x, y }: { x: number; y: number }) 
     );
     return { x: box.x + left! + x * scale!, y: box.y + top! + y * scale! };
   };
+  const scale = async () => Number(await view.getAttribute('data-scale'));
   await page.getByRole('button', { name: 'Fit', exact: true }).last().click();
+  await expect.poll(scale).toBeLessThan(1);
   let at = await place();
   await page.mouse.move(at.x, at.y);
   await page.mouse.wheel(0, -1400);
-  await expect.poll(async () => Number(await view.getAttribute('data-scale'))).toBeGreaterThan(1.5);
+  // A wheel is not waited for, and may be worked off in parts.
+  let before = 0;
+  await expect
+    .poll(async () => {
+      const isStill = before === (before = await scale());
+      return isStill && before > 1.5;
+    })
+    .toBe(true);
   at = await place();
   await page.mouse.click(at.x, at.y);
 }

@@ -13,9 +13,12 @@ export class NearRows {
   readonly #near = new SvelteSet<string>();
   #observer: IntersectionObserver | undefined;
 
-  /** @param key the row's `data-ref` */
-  has(key: string, rows: number): boolean {
-    return rows <= fewRows || this.#near.has(key);
+  /**
+   * @param key the row's `data-ref`
+   * @param settled false while a hand moves something on the drawing: nobody types then, and the frame belongs to that
+   */
+  has(key: string, rows: number, settled: boolean): boolean {
+    return rows <= fewRows || (settled && this.#near.has(key));
   }
 
   /** To be attached to every row. */

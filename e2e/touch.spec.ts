@@ -75,7 +75,7 @@ test('a pen draws a zone, drags it and, resting on it, goes to its row', async (
   const place = zone.getByRole('textbox', { name: /from left/ });
   const before = Number(await place.inputValue());
   await stroke(middle, { x: middle.x + 60, y: middle.y });
-  expect(Number(await place.inputValue())).toBeGreaterThan(before + 100);
+  await expect.poll(async () => Number(await place.inputValue())).toBeGreaterThan(before + 100);
   const at = { x: middle.x + 60, y: middle.y };
   await pen('mousePressed', at.x, at.y);
   await expect(page.getByRole('button', { name: /Select zone Z3/ })).toBeFocused();

@@ -8,8 +8,7 @@ export { defaultSteps } from '../../core/run/steps';
 
 /** ms */
 const aFrame = 16;
-/** While a hand moves, ms between questions: where answers come within a frame, and where they take longer. */
-const [quickPace, heldPace] = [50, 100];
+const heldPace = 100;
 
 /**
  * What follows from the job on the screen. `worked` is the newest result there is (of an older version while
@@ -39,13 +38,12 @@ export class Results {
   }
 
   /**
-   * @param held a hand is still changing the job: questions are then asked at a pace at which they can be answered, instead
-   *   of each superseding the one before, and at which showing the answers leaves the frames to the drawing
+   * @param held a hand is still changing the job: where answers take longer than a frame, questions are then asked
+   *   at a pace at which they can be answered, instead of each superseding the one before
    */
   ask(job: Job, version: number, steps: number, { held = false } = {}): void {
     clearTimeout(this.#later);
-    const pace = this.#took > aFrame ? heldPace : quickPace;
-    const wait = held ? this.#askedAt + pace - performance.now() : 0;
+    const wait = held && this.#took > aFrame ? this.#askedAt + heldPace - performance.now() : 0;
     if (wait > 0) this.#later = setTimeout(() => this.#ask(job, version, steps), wait);
     else this.#ask(job, version, steps);
   }

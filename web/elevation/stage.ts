@@ -1,30 +1,28 @@
 import Konva from 'konva/lib/Core';
 
-/** From the back to the front. */
-export const layerNames = [
-  'photo',
-  'wall',
-  'room',
-  'zones',
-  'panels',
-  'markings',
-  'objects',
-  'hand',
+/** From the back to the front; those of one canvas are painted together, as each canvas more costs in every frame. */
+const canvases = [
+  ['photo'],
+  ['wall', 'room', 'zones'],
+  ['panels'],
+  ['markings', 'objects'],
+  ['hand'],
 ] as const;
-export type LayerName = (typeof layerNames)[number];
+export type LayerName = (typeof canvases)[number][number];
 
 /** Draws one layer, in CSS px of the drawing. */
 export type Paint = (context: CanvasRenderingContext2D) => void;
 
 interface PaintedLayer {
-  readonly layer: Konva.Layer;
+  /** Shared by those of one canvas. */
+  readonly canvas: Konva.Layer;
   paint: Paint;
   timer?: ReturnType<typeof setTimeout> | undefined;
 }
 
 /**
- * The drawing surface: a stack of layers that each hold one custom shape and listen to nothing, so that a layer
- * is painted again only when what it shows has changed. Hits are found from the wall's geometry, not here.
+ * The drawing surface: a stack of canvases that hold a custom shape for each layer and listen to nothing, so that a
+ * canvas is painted again only when what it shows has changed. Hits are found from the wall's geometry, not here.
  */
 export class Stage {
   readonly #stage: Konva.Stage;
@@ -33,10 +31,8 @@ export class Stage {
 
   constructor(container: HTMLDivElement) {
     this.#stage = new Konva.Stage({ container, listening: false });
-    this.#layers = Object.fromEntries(layerNames.map((name) => [name, this.#addLayer()])) as Record<
-      LayerName,
-      PaintedLayer
-    >;
+    const layers = canvases.flatMap((names) => this.#addCanvas(names));
+    this.#layers = Object.fromEntries(layers) as Record<LayerName, PaintedLayer>;
     this.#sharpen();
     document.fonts.addEventListener('loadingdone', this.#redraw);
   }
@@ -47,7 +43,7 @@ export class Stage {
     clearTimeout(entry.timer);
     entry.timer = undefined;
     entry.paint = paint;
-    entry.layer.batchDraw();
+    entry.canvas.batchDraw();
   }
 
   /** The same, but at most every `ms`: for what is dear to draw and may lag a little behind the hand. */
@@ -73,9 +69,9 @@ export class Stage {
     this.#ratio?.removeEventListener('change', this.#sharpen);
     this.#ratio = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
     this.#ratio.addEventListener('change', this.#sharpen);
-    for (const { layer } of Object.values(this.#layers)) {
-      layer.getCanvas().setPixelRatio(devicePixelRatio);
-      layer.batchDraw();
+    for (const canvas of this.#stage.getLayers()) {
+      canvas.getCanvas().setPixelRatio(devicePixelRatio);
+      canvas.batchDraw();
     }
   };
 
@@ -84,19 +80,24 @@ export class Stage {
     this.#stage.batchDraw();
   };
 
-  #addLayer(): PaintedLayer {
-    const entry: PaintedLayer = {
-      layer: new Konva.Layer({ listening: false }),
-      paint: () => {},
-    };
-    entry.layer.add(
-      new Konva.Shape({
-        listening: false,
-        perfectDrawEnabled: false,
-        sceneFunc: (context) => entry.paint(context._context as CanvasRenderingContext2D),
-      }),
-    );
-    this.#stage.add(entry.layer);
-    return entry;
+  #addCanvas(names: readonly LayerName[]): [LayerName, PaintedLayer][] {
+    const canvas = new Konva.Layer({ listening: false });
+    const layers = names.map((name): [LayerName, PaintedLayer] => {
+      const entry: PaintedLayer = { canvas, paint: () => {} };
+      canvas.add(
+        new Konva.Shape({
+          listening: false,
+          perfectDrawEnabled: false,
+          sceneFunc: (context) => {
+            context.save();
+            entry.paint(context._context as CanvasRenderingContext2D);
+            context.restore();
+          },
+        }),
+      );
+      return [name, entry];
+    });
+    this.#stage.add(canvas);
+    return layers;
   }
 }

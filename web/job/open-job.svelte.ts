@@ -4,6 +4,7 @@ import type { Job } from '../../core/job/schema';
 import type { HoleRef } from '../../core/job/holes';
 import type { MarkingRef } from '../../core/job/markings';
 import { findObject, findWall, type ObjectRef } from '../../core/job/shape';
+import { Paced } from '../look/paced.svelte';
 import { Chosen } from './chosen.svelte';
 import { faultOfLock } from './fault-of-lock';
 
@@ -69,8 +70,15 @@ export class OpenJob {
   /** What lengths are shown and typed in; asked for by every figure on the screen, so it must not change with the job. */
   readonly units: LengthUnits = $derived(this.#job.units ?? 'mm');
 
-  /** Why what a gesture has made so far would be refused; worked out once a change, however often it is asked. */
-  readonly gestureFault: string | null = $derived.by(() => (this.settled ? null : this.#faultOf(this.#job)));
+  /** Looked into at a pace while a gesture is under way: a whole job is read anew for it. */
+  readonly #looked = new Paced(
+    () => ({
+      job: this.#job,
+      version: this.#version,
+      fault: this.settled ? null : this.#faultOf(this.#job),
+    }),
+    () => !this.settled,
+  );
 
   /**
    * @param faultOf why a job could not be saved and opened again, or null; a change that leads to such a job is
@@ -91,9 +99,13 @@ export class OpenJob {
   get settled(): boolean {
     return this.#gestureStart === null;
   }
-  /** Whether the job could be saved and opened again; only a gesture under way can break that. */
-  get isSound(): boolean {
-    return this.gestureFault === null;
+  /** Why what a gesture has made so far would be refused. */
+  get gestureFault(): string | null {
+    return this.#looked.value.fault;
+  }
+  /** What can be worked out: the job, at a pace while a gesture is under way; null while that would be refused. */
+  get sound(): { readonly job: Job; readonly version: number } | null {
+    return this.gestureFault === null ? this.#looked.value : null;
   }
   /** The job as it was before the gesture under way, or as it is. */
   get startJob(): Job {

@@ -6,10 +6,6 @@ import type { WorkReply, WorkRequest } from './protocol';
 /** Steps of the cutting search for the plan that screen, documents and command line all show. */
 export { defaultSteps } from '../../core/run/steps';
 
-/** ms */
-const aFrame = 16;
-const heldPace = 100;
-
 /**
  * What follows from the job on the screen. `worked` is the newest result there is (of an older version while
  * the worker is busy: `version` says which); it is replaced whole, never changed in place.
@@ -25,11 +21,7 @@ export class Results {
   readonly #worker: Worker;
   #request = 0;
   #asked: { readonly job: Job; readonly version: number } | null = null;
-  #askedAt = -Infinity;
-  /** ms from the last question to its first answer. */
-  #took = 0;
   #walls: readonly WorkedWall[] = [];
-  #later: ReturnType<typeof setTimeout> | undefined;
 
   constructor(worker: Worker) {
     this.#worker = worker;
@@ -37,20 +29,9 @@ export class Results {
     worker.onerror = (event) => (this.fault = event.message);
   }
 
-  /**
-   * @param held a hand is still changing the job: where answers take longer than a frame, questions are then asked
-   *   at a pace at which they can be answered, instead of each superseding the one before
-   */
-  ask(job: Job, version: number, steps: number, { held = false } = {}): void {
-    clearTimeout(this.#later);
-    const wait = held && this.#took > aFrame ? this.#askedAt + heldPace - performance.now() : 0;
-    if (wait > 0) this.#later = setTimeout(() => this.#ask(job, version, steps), wait);
-    else this.#ask(job, version, steps);
-  }
-
-  #ask(job: Job, version: number, steps: number): void {
+  /** A newer question supersedes the older. */
+  ask(job: Job, version: number, steps: number): void {
     this.#request++;
-    this.#askedAt = performance.now();
     this.#asked = { job, version };
     this.final = false;
     const request: WorkRequest = { request: this.#request, job, steps };
@@ -66,7 +47,6 @@ export class Results {
       return;
     }
     const { job, version } = this.#asked;
-    if (version !== this.version) this.#took = performance.now() - this.#askedAt;
     this.fault = null;
     this.worked = { ...reply.rest, job, walls: this.#walls };
     this.version = version;

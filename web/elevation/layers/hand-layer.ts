@@ -8,6 +8,7 @@ import { polygonOf, polygonOfVertices } from '../rings';
 import { asObject } from '../gestures/holes';
 import type { Guide } from '../snap';
 import { paintCorners } from './corners-drawing';
+import { paintGuide, paintSize, type SizeWords } from './guides-drawing';
 import { paintFraming, paintSeveral } from './chosen-drawing';
 import { paintFitting } from './fittings-layer';
 import { paintMeasure } from './measures-drawing';
@@ -53,6 +54,7 @@ export interface HandDrawing {
   readonly measures: readonly Distance[];
   readonly measuring: Distance | null;
   readonly guides: readonly Guide[];
+  readonly size: SizeWords | null;
   readonly corners: Corners | null;
   /** A photo lies under the drawing. */
   readonly clear: boolean;
@@ -95,6 +97,7 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
   for (const { from, to } of drawing.measures) paintMeasure(pen, from, to, false);
   if (drawing.measuring) paintMeasure(pen, drawing.measuring.from, drawing.measuring.to, true);
   for (const guide of guides) paintGuide(pen, guide);
+  if (drawing.size) paintSize(pen, drawing.size);
   if (corners) paintCorners(pen, corners);
 }
 
@@ -175,13 +178,4 @@ function paintDot({ context, frame }: Pen, at: MmPoint, radius: number): void {
   context.strokeStyle = inks['red-lead'];
   context.lineWidth = 1.2;
   context.stroke();
-}
-
-/** A dotted line across the drawing; what it is in line with stands beside it as text of the page. */
-function paintGuide(pen: Pen, { axis, at }: Guide): void {
-  const { frame } = pen;
-  const place = axis === 'x' ? acrossOf(frame, at * 100) : downOf(frame, at * 100);
-  const line =
-    axis === 'x' ? ([place, 0, place, frame.height] as const) : ([0, place, frame.width, place] as const);
-  strokeLine(pen, line, inks['red-lead'], 1, [1, 3]);
 }

@@ -35,6 +35,8 @@ function radiiOf(vertices: readonly Vertex[]): Radius[] {
 
 /** "R 1250" beside the middle of each arc. */
 export function paintRadii({ context, frame }: Pen, radii: readonly Radius[]): void {
+  // Setting a font makes the browser bring the styles of the page up to date first.
+  if (radii.length === 0) return;
   context.font = `600 13px ${condensed}`;
   context.textAlign = 'left';
   context.textBaseline = 'middle';

@@ -19,8 +19,9 @@ export class FirmRack {
 
   constructor(store: JobStore | null) {
     this.#store = store;
+    // Storage that cannot be read any more is told of by the job that is kept in it; what is shown stays.
     this.#channel.onmessage = this.#jobs.onmessage = () => {
-      if (this.#watchers > 0) void this.refresh();
+      if (this.#watchers > 0) void this.refresh().catch(() => undefined);
     };
   }
 

@@ -14,7 +14,8 @@ export class KeptKinds {
 
   constructor(store: JobStore | null) {
     this.#store = store;
-    this.#channel.onmessage = () => void this.refresh();
+    // Storage that cannot be read any more is told of by the job that is kept in it; what is offered stays.
+    this.#channel.onmessage = () => void this.refresh().catch(() => undefined);
   }
 
   /** The browser gives storage after all: what was only in memory goes there. */

@@ -3,7 +3,20 @@ import { dirname, join, normalize } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 /** In the order of the work; a stage reads only stages to its left. */
-const stages = ['job', 'survey', 'zones', 'markings', 'panels', 'cutting', 'drawings', 'run'];
+const stages = [
+  'job',
+  'survey',
+  'zones',
+  'markings',
+  'panels',
+  'cutting',
+  'build-up',
+  'quantities',
+  'programme',
+  'offer',
+  'drawings',
+  'run',
+];
 /** Beside the stages: every stage may read them. */
 const neighbours = ['core/units', 'core/lengths', 'core/finding', 'core/geometry', 'core/svg'];
 

@@ -9,6 +9,7 @@ import { ownKind } from './own-kind-schema';
 import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
 import { fitting, opening, verticesSchema, type vertexSchema } from './placed-schema';
 import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
+import { buildUp, product } from './product-schema';
 import { cutting, rackPiece, stockSheet, type tolerance, type trim } from './stock-schema';
 import { zones, type layout, type runsOn, type zone } from './zone-schema';
 
@@ -198,6 +199,14 @@ export const jobSchema = namedFields({
     ),
     [],
   ),
+  products: v.optional(
+    v.pipe(
+      v.array(product),
+      v.maxLength(limits.mostProducts),
+      v.description('Products beside the ready ones, or in place of the ready one of the same id.'),
+    ),
+  ),
+  buildUps: v.optional(v.pipe(v.array(buildUp), v.maxLength(limits.mostBuildUps))),
   temperatures: v.optional(temperatures),
   fittingKinds: v.optional(
     v.pipe(

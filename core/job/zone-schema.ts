@@ -4,6 +4,7 @@ import * as limits from './limits';
 import { marking } from './marking-schema';
 import { namedFields } from './named-fields';
 import { locked, verticesSchema } from './placed-schema';
+import { edgeEnd } from './product-schema';
 import { allowance, coordinate, identifier, length, text } from './schema-values';
 
 /* Zones, how their panels are laid, and how one runs round a corner. */
@@ -113,6 +114,19 @@ export const zone = namedFields({
   shape: verticesSchema,
   holes: v.optional(v.pipe(v.array(verticesSchema), v.maxLength(limits.mostObjectsOfAKind)), []),
   buildUp: v.pipe(text, v.description('What the zone is made of; one with steel panels has a layout.')),
+  layers: v.optional(
+    v.pipe(
+      identifier,
+      v.description("Id of one of the job's build-ups; absent: the ready layers of `buildUp`."),
+    ),
+  ),
+  edges: v.optional(
+    v.pipe(
+      v.array(edgeEnd),
+      v.maxLength(limits.mostVertices),
+      v.description('Edges whose end was chosen; others end as is usual there.'),
+    ),
+  ),
   layout: v.optional(layout),
   runsOn: v.optional(runsOn),
   markings: v.optional(

@@ -1,6 +1,8 @@
 import { buildUpKind } from '../job/build-up-kinds';
+import type { Ground } from '../job/ground-schema';
 import type { BuildUp, Layer, Product } from '../job/product-schema';
 import type { Job, Zone } from '../job/schema';
+import { groundLayers } from './ground-layers';
 import { readyBuildUps } from './ready-build-ups';
 import { readyProducts } from './ready-products';
 
@@ -27,11 +29,18 @@ export function productsOf(job: Job): ReadonlyMap<string, Product> {
   return new Map([...readyProducts, ...(job.products ?? [])].map((product) => [product.id, product]));
 }
 
-/** The layers of a zone: those it names, else the ready ones of its kind; none for a kind nobody knows. */
-export function buildUpOf(job: Job, zone: Zone): ResolvedBuildUp {
+/**
+ * The layers of a zone: those it names, else the ready ones of its kind on this ground; none for a kind nobody knows.
+ *
+ * @param ground of the zone's wall; undefined: not recorded
+ */
+export function buildUpOf(job: Job, zone: Zone, ground: Ground | undefined): ResolvedBuildUp {
   const own = job.buildUps?.find(({ id }) => id === zone.layers);
+  if (own) return resolve(job, own, zone);
   const ready = readyBuildUps.find(({ kind }) => kind === zone.buildUp);
-  return resolve(job, own ?? ready ?? { id: zone.buildUp, name: '', kind: zone.buildUp, layers: [] }, zone);
+  if (!ready) return resolve(job, { id: zone.buildUp, name: '', kind: zone.buildUp, layers: [] }, zone);
+  const layers = [...groundLayers(ground ?? {}, ready), ...ready.layers];
+  return resolve(job, { ...ready, layers }, zone);
 }
 
 function resolve(job: Job, { id, name, kind, layers }: BuildUp, zone: Zone): ResolvedBuildUp {

@@ -35,7 +35,8 @@ export function plannedOn(wall: Wall): Planned {
   const isFilm = (id: string) => /(^|-)film(-|$)/.test(id);
   return {
     steel,
-    film: kinds.some(({ id }) => isFilm(id)),
+    // Filler over steel is level whatever the ground.
+    film: kinds.some(({ id, magnetic }) => magnetic !== 'steel' && isFilm(id)),
     coat: kinds.some(({ id, magnetic }) => magnetic !== 'steel' && !isFilm(id)),
     ground: wall.ground ?? {},
   };

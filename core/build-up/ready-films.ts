@@ -1,0 +1,57 @@
+import { typicalProduct } from './typical-product';
+
+/* Films, by the area. Every value: common practice, no source; the data sheet replaces it. */
+
+export const readyFilms = [
+  typicalProduct({
+    id: 'magnetic-film',
+    name: 'Magnetic-receptive film',
+    layer: 'magnetic-film',
+    unit: 'm2',
+    packs: [10, 25],
+    thickness: 0.5,
+    weight: 1.5,
+    rollWidth: 1000,
+    recoatLeast: 24,
+    temperatureLeast: 15,
+    grounds: ['level, sealed, clean and outgassed'],
+    tool: { kind: 'squeegee' },
+    loss: 0.1,
+    pace: 5,
+    note: 'For light and medium loads; if it is painted, with water-based paint only.',
+  }),
+  typicalProduct({
+    id: 'writable-film',
+    name: 'Writable film',
+    layer: 'writable-film',
+    unit: 'm2',
+    packs: [10, 25],
+    thickness: 0.2,
+    weight: 0.25,
+    rollWidth: 1220,
+    temperatureLeast: 15,
+    grounds: ['level, sealed, clean and outgassed'],
+    tool: { kind: 'squeegee' },
+    loss: 0.15,
+    pace: 5,
+  }),
+  typicalProduct({
+    id: 'glass-film',
+    name: 'Writable film for glass',
+    layer: 'glass-film',
+    unit: 'm2',
+    packs: [10, 25],
+    thickness: 0.1,
+    weight: 0.14,
+    rollWidth: 1520,
+    cure: 336,
+    temperatureLeast: 10,
+    grounds: ['clean glass, without primer'],
+    tool: { kind: 'squeegee' },
+    loss: 0.15,
+    pace: 5,
+    cautions: [
+      'Ask the glass maker first: film can crack wired, insulated or sunlit panes by the heat it holds.',
+    ],
+  }),
+];

@@ -6,6 +6,7 @@ import { checkFittingKinds } from './check-fitting-kinds';
 import { checkIds } from './check-ids';
 import { checkLayouts } from './check-layouts';
 import { checkMarkings } from './check-markings';
+import { checkOffer } from './check-offer';
 import { checkPhotos } from './check-photos';
 import { checkReferences } from './check-references';
 import { checkShapes } from './check-shapes';
@@ -29,5 +30,6 @@ export function checkJob(job: Job): Finding[] {
     ...checkByHand(job),
     ...checkMarkings(job),
     ...checkPhotos(job),
+    ...checkOffer(job),
   ];
 }

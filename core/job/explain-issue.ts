@@ -157,9 +157,31 @@ function measuredIn(key: string): string {
 function unitOf(key: string): string {
   switch (key) {
     case 'price':
+    case 'rate':
+    case 'amount':
+    case 'setUp':
+    case 'travel':
+    case 'parking':
+    case 'wasteRemoval':
+    case 'minimumCharge':
       return " in the job's currency";
+    case 'percent':
+    case 'overhead':
+    case 'markup':
+    case 'discount':
+    case 'deposit':
+    case 'retention':
+    case 'below':
+    case 'above':
+      return ' per cent';
     case 'leastArea':
       return ' mm²';
+    case 'area':
+      return ' m²';
+    case 'visits':
+    case 'days':
+    case 'validityDays':
+    case 'quantity':
     case 'spares':
     case 'stagger':
     case 'version':

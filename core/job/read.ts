@@ -6,6 +6,7 @@ import { parseJson } from './json-text';
 import { mostFaultsListed } from './limits';
 import { migrateJob, type JobFile } from './migrate';
 import { roundToMinorUnit } from './minor-unit';
+import { withRoundedOffer } from './offer-prices';
 import { refusal, shown } from './place';
 import { jobSchema, type Job } from './schema';
 import { boundsOfFile } from './untrusted';
@@ -43,7 +44,7 @@ export function readJobObject(value: unknown): ReadJob {
   const result = v.safeParse(jobSchema, file, { abortEarly: bounds.values > 50_000 });
   if (!result.success) return refused(onePerPath(result.issues.map((issue) => explainIssue(file, issue))));
 
-  const job = withRoundedPrices(result.output);
+  const job = withRoundedOffer(withRoundedPrices(result.output));
   const faults = checkJob(job);
   return faults.length > 0 ? refused(faults) : { job, findings: [] };
 }

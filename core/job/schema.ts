@@ -5,6 +5,7 @@ import type { handChoice, handPlace, handPoint } from './hand-schema';
 import * as limits from './limits';
 import { listsById } from './lists-by-id';
 import { namedFields } from './named-fields';
+import { offerSchema } from './offer-schema';
 import { ownKind } from './own-kind-schema';
 import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
 import { fitting, opening, verticesSchema, type vertexSchema } from './placed-schema';
@@ -208,6 +209,7 @@ export const jobSchema = namedFields({
   ),
   buildUps: v.optional(v.pipe(v.array(buildUp), v.maxLength(limits.mostBuildUps))),
   temperatures: v.optional(temperatures),
+  offer: v.optional(offerSchema),
   fittingKinds: v.optional(
     v.pipe(
       v.array(ownKind),

@@ -17,7 +17,7 @@ const detailWords: FieldList = {
 /** Compared elsewhere, or what makes a revision and not what it holds. */
 const elsewhere = [
   ...['format', 'version', 'revision', 'date', 'revisions', 'walls', 'stock', 'rack', 'cutting'],
-  ...['chosenAlternative', 'alternatives', 'photos', 'fittingKinds'],
+  ...['chosenAlternative', 'alternatives', 'photos', 'fittingKinds', 'offer'],
 ];
 
 const cuttingWords: FieldList = {
@@ -40,6 +40,18 @@ const stockWords: FieldList = {
   tolerance: { label: 'tolerance', say: toleranceInWords },
 };
 
+const percent = (of: unknown) => `${figure(of as number)} %`;
+
+const offerWords: FieldList = {
+  overhead: { label: 'overhead', say: percent },
+  markup: { label: 'markup', say: percent },
+  discount: { label: 'discount', say: percent },
+  deposit: { label: 'deposit', say: percent },
+  retention: { label: 'retention', say: percent },
+  visits: { label: 'visits', absent: 'as planned' },
+  validityDays: { label: 'days it stands open' },
+};
+
 export function detailDifferences(before: Job, after: Job): Difference[] {
   return [
     ...fieldDifferences(before, after, detailWords, elsewhere).map(({ says }) =>
@@ -47,6 +59,9 @@ export function detailDifferences(before: Job, after: Job): Difference[] {
     ),
     ...fieldDifferences(before.cutting, after.cutting, cuttingWords).map(({ says }) =>
       say('stock', told('Cutting', says)),
+    ),
+    ...fieldDifferences(before.offer ?? {}, after.offer ?? {}, offerWords).map(({ says }) =>
+      say('job', told('The offer', says)),
     ),
   ];
 }

@@ -78,11 +78,12 @@ export class EditingRight {
     return new Set(held.flatMap(({ name }) => (name?.startsWith(prefix) ? [name.slice(prefix.length)] : [])));
   }
 
-  #request(job: string, { steal = false }): Promise<boolean> {
+  /** @param waits another tab has just taken the right: whenever it comes back, it was another's in between */
+  #request(job: string, { steal = false, waits = false }): Promise<boolean> {
     const claim: Claim = { job, abort: new AbortController(), isHeld: false, letGo: () => undefined };
     this.#claim = claim;
     return new Promise((resolve) => {
-      let isLate = false;
+      let isLate = waits;
       const answer = () => {
         if (!isLate) resolve(claim.isHeld);
         isLate = true;
@@ -105,7 +106,7 @@ export class EditingRight {
   /** A request was given up by this tab itself, or what it held was taken over. */
   #missed(claim: Claim): void {
     if (this.#claim !== claim || !claim.isHeld) return;
-    void this.#request(claim.job, {});
+    void this.#request(claim.job, { waits: true });
     this.#holder.lost();
   }
 

@@ -95,6 +95,7 @@ describe('EditingRight', () => {
     await vi.waitFor(() => expect(one.told).toEqual(['asked', 'lost']));
     await two.right.claim(K);
     await vi.waitFor(() => expect(one.right.isHeld).toBe(true));
+    expect(one.told).toEqual(['asked', 'lost', 'gained']);
   });
 
   it('stays where changes could not be kept, and says why', async () => {

@@ -8,6 +8,7 @@ import { checkLayouts } from './check-layouts';
 import { checkMarkings } from './check-markings';
 import { checkOffer } from './check-offer';
 import { checkPhotos } from './check-photos';
+import { checkProgramme } from './check-programme';
 import { checkReferences } from './check-references';
 import { checkShapes } from './check-shapes';
 import type { Job } from './schema';
@@ -31,5 +32,6 @@ export function checkJob(job: Job): Finding[] {
     ...checkMarkings(job),
     ...checkPhotos(job),
     ...checkOffer(job),
+    ...checkProgramme(job),
   ];
 }

@@ -32,6 +32,7 @@ export const mostPacks = 20;
 export const mostBuildUps = 500;
 export const mostLayers = 40;
 export const mostOfferEntries = 500;
+export const mostHolidays = 1_000;
 export const mostRackPieces = 5_000;
 export const mostRevisions = 1_000;
 export const mostAlternatives = 100;

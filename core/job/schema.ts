@@ -11,6 +11,7 @@ import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
 import { fitting, opening, verticesSchema, type vertexSchema } from './placed-schema';
 import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
 import { buildUp, product } from './product-schema';
+import { programme } from './programme-schema';
 import { cutting, rackPiece, stockSheet, type tolerance, type trim } from './stock-schema';
 import { zones, type layout, type runsOn, type zone } from './zone-schema';
 
@@ -208,6 +209,7 @@ export const jobSchema = namedFields({
     ),
   ),
   buildUps: v.optional(v.pipe(v.array(buildUp), v.maxLength(limits.mostBuildUps))),
+  programme: v.optional(programme),
   temperatures: v.optional(temperatures),
   offer: v.optional(offerSchema),
   fittingKinds: v.optional(

@@ -46,7 +46,7 @@ describe('ajv, an independent validator, by the published schema', () => {
   const refused = readdirSync(folder).filter((name) => name.endsWith('.json'));
   /** What no schema of this language can say: it stands in other places of the file, or between its points. */
   const beyondSchema =
-    /^(unusable-id|unusable-kind|duplicate-id|ambiguous-mark|unknown-stock|unknown-wall|kerf-too-wide|too-many-panels|crosses-itself|repeated-point|flat-arc|too-long|no-shape|several-shapes)$/;
+    /^(unusable-id|unusable-kind|duplicate-id|ambiguous-mark|unknown-stock|unknown-wall|kerf-too-wide|too-many-panels|crosses-itself|repeated-point|flat-arc|no-such-day|no-such-time|no-working-time|too-long|no-shape|several-shapes)$/;
 
   it.each(refused)('agrees with readJob about %s', (name) => {
     const file = JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as unknown;

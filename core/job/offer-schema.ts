@@ -143,7 +143,6 @@ export const offerSchema = v.pipe(
     lineTaxes: v.optional(list(lineTax)),
     rounding: v.optional(v.picklist(roundingModes)),
     taxRounding: v.optional(v.picklist(taxRoundings)),
-    measurementRule: v.optional(text),
     lines: v.optional(v.picklist(offerLineKinds)),
     priceList: v.optional(list(listedPrice)),
     extras: v.optional(list(extra)),

@@ -30,7 +30,6 @@ export const usualOffer = {
   lineTaxes: [],
   rounding: 'half-up',
   taxRounding: 'per-total',
-  measurementRule: '',
   lines: 'zone',
   priceList: [],
   extras: [],
@@ -44,7 +43,10 @@ export const usualOffer = {
   budgetRange: { below: 10, above: 20 },
 } as const satisfies Offer;
 
-export type OfferTerms = Required<Omit<Offer, OptionalTerm>> & Pick<Offer, OptionalTerm>;
+export type OfferTerms = { readonly [Term in keyof typeof usualOffer]: NonNullable<Offer[Term]> } & Pick<
+  Offer,
+  OptionalTerm
+>;
 
 /** What follows from the rest of the job or from `usual-words.ts` where it is absent. */
 type OptionalTerm = 'visits' | 'protection' | 'tax' | 'exclusions' | 'duties';

@@ -62,7 +62,9 @@ function workLines(job: Job, inputs: OfferInputs, costs: readonly CostLine[]): P
   const { overhead, markup, rounding, locale } = termsOf(job);
   const groups = groupsOf(job, inputs);
   const lines = groups.map(({ id, title, zones }): PricedLine => {
-    const bears = (line: CostLine) => sumOf(zones.map((zone) => line.shares.get(keyOf(zone)) ?? 0));
+    // Without a zone to bear it a cost falls on the job.
+    const bears = (line: CostLine) =>
+      zones.length === 0 ? line.cost : sumOf(zones.map((zone) => line.shares.get(keyOf(zone)) ?? 0));
     const cost = sumOf(costs.map(bears));
     const sold = surcharged(cost, [overhead, markup], rounding);
     const offered = zones.reduce((sum, zone) => sum + zone.offerArea, 0);

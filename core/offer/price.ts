@@ -1,4 +1,5 @@
 import type { Finding } from '../finding';
+import { dayNumber, isoDay } from '../job/day';
 import type { Job } from '../job/schema';
 import { costsOf, rateOf, type CostLine } from './costs';
 import { formatFigure, formatMoney, percentOf, sumOf, type Minor } from './money';
@@ -7,7 +8,6 @@ import { linesOf, type PricedLine } from './offer-lines';
 import { paymentsOf, type Payment } from './payments';
 import { taxSumsOf, type TaxSum } from './taxes';
 import { termsOf } from './usual-prices';
-import { dayAfter } from './valid-until';
 
 /** What the firm reckons with; a client never sees it. */
 export interface InternalSums {
@@ -77,13 +77,18 @@ export function priceOffer(job: Job, inputs: OfferInputs): PricedOffer {
     taxes,
     gross,
     payments,
-    validUntil: dayAfter(job.date, validityDays),
+    validUntil: lastDay(job.date, validityDays),
     validityDays,
     rounding: roundingInWords(job),
     visits: terms.visits ?? inputs.visits,
     internal,
     findings: [...blanksOf(job, inputs, gross, result), ...findings],
   };
+}
+
+function lastDay(date: string, days: number): string | null {
+  const from = dayNumber(date);
+  return from === null ? null : isoDay(from + days);
 }
 
 function roundingInWords(job: Job): string {

@@ -1,4 +1,5 @@
 import { chosenTitle } from '../job/alternatives';
+import { dayInWords } from '../job/day-in-words';
 import type { Job, Wall } from '../job/schema';
 import { inch } from '../lengths';
 import { budgetOnly } from './budget-words';
@@ -43,7 +44,7 @@ export function clientHeader(
     weight: 'semi-bold',
     colour: 'red-lead',
   };
-  const aside = [job.client && `For ${job.client}`, dateText(job.date)].filter(Boolean);
+  const aside = [job.client && `For ${job.client}`, dayInWords(job.date)].filter(Boolean);
   return [
     fitText(title, half * 1.3, measure),
     fitText(under, half * 1.3, measure),
@@ -71,25 +72,3 @@ export function stature({ units }: Job): string {
   const inches = Math.round(figureHeight / inch);
   return `about ${Math.floor(inches / 12)}'-${inches % 12}"`;
 }
-
-/** An ISO 8601 day in words, `2 March 2026`; anything else as it was written. */
-export function dateText(date: string): string {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date) ?? [];
-  const name = months[Number(month) - 1];
-  return name ? `${Number(day)} ${name} ${year}` : date;
-}
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];

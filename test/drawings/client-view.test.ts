@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { dateText } from '../../core/drawings/client-header';
 import { clientView } from '../../core/drawings/client-view';
 import { measureWith } from '../../core/drawings/fonts';
 import { figureHeight } from '../../core/drawings/standing-figure';
 import { boxOf } from '../../core/geometry/polygon';
+import { dayInWords } from '../../core/job/day-in-words';
 import { fontFiles } from './font-files';
 import { textFaults, textsOf } from './page-checks';
 import { workedJobs } from './worked-jobs';
@@ -18,7 +18,7 @@ describe.each(workedJobs)('client view of the job %s', (_, worked) => {
   });
 
   it('shows no shop dimension: no figure of three or more digits but the date', () => {
-    const date = dateText(worked.job.date);
+    const date = dayInWords(worked.job.date);
     for (const text of document.pages.flatMap(textsOf)) {
       if (text !== date) expect(text).not.toMatch(/\d{3,}/);
     }
@@ -66,11 +66,11 @@ describe.each(workedJobs)('client view of the job %s', (_, worked) => {
   });
 });
 
-describe('dateText', () => {
+describe('dayInWords', () => {
   it.each([
     ['2026-03-02', '2 March 2026'],
     ['2026-12-31', '31 December 2026'],
     ['spring', 'spring'],
     ['', ''],
-  ])('%s reads %s', (date, text) => expect(dateText(date)).toBe(text));
+  ])('%s reads %s', (date, text) => expect(dayInWords(date)).toBe(text));
 });

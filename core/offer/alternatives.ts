@@ -1,0 +1,119 @@
+import { dayInWords } from '../job/day-in-words';
+import { kindsInWords, type KindWords } from './kind-words';
+import { formatMoney, sumOf, type Minor } from './money';
+import type { OfferInputs, ReadyDates } from './offer-inputs';
+import type { ClientPrices } from './views';
+
+/** An alternative of a job with its price. */
+export interface PricedAlternative {
+  readonly title: string;
+  /** Build-up kinds of its zones. */
+  readonly buildUps: readonly string[];
+  readonly prices: ClientPrices;
+  readonly inputs: Pick<OfferInputs, 'workingDays' | 'ready' | 'handover'>;
+}
+
+/** A figure of all alternatives side by side. */
+export interface ComparedRow {
+  readonly label: string;
+  /** One for each, in their order. */
+  readonly values: readonly string[];
+  readonly differs: boolean;
+}
+
+export interface ComparedAlternatives {
+  readonly titles: readonly string[];
+  readonly rows: readonly ComparedRow[];
+  /** What each build-up of each alternative does and does not. */
+  readonly uses: readonly (readonly { readonly label: string; readonly words: KindWords }[])[];
+  /** Of each but the first against the first, in a sentence. */
+  readonly differences: readonly string[];
+}
+
+/** Alternatives of one job side by side: price, visits, days, dates, what they hold and what they do not. */
+export function compareAlternatives(alternatives: readonly PricedAlternative[]): ComparedAlternatives {
+  const row = (label: string, value: (of: PricedAlternative) => string): ComparedRow => {
+    const values = alternatives.map(value);
+    return { label, values, differs: new Set(values).size > 1 };
+  };
+  const hasTax = alternatives.some(({ prices }) => prices.taxes.length > 0);
+  const rows = [
+    row(hasTax ? 'Price with tax' : 'Price before tax', ({ prices }) => money(prices.gross, prices)),
+    ...(hasTax
+      ? [row('Tax in it', ({ prices }) => money(sumOf(prices.taxes.map(({ amount }) => amount)), prices))]
+      : []),
+    row('Visits', ({ prices }) => String(prices.visits)),
+    row('Working days on site', ({ inputs }) => String(inputs.workingDays)),
+    row('Ready for magnets', ({ inputs }) => latest(inputs.ready, 'magnets')),
+    row('Ready for writing', ({ inputs }) => latest(inputs.ready, 'writing')),
+    row('Handover', ({ inputs }) =>
+      inputs.handover === null ? 'not planned yet' : dayInWords(inputs.handover),
+    ),
+  ];
+  const [first, ...others] = alternatives;
+  return {
+    titles: alternatives.map(({ title }) => title),
+    rows: rows.filter(({ values }) => values.some((value) => value !== never)),
+    uses: alternatives.map(({ buildUps }) => kindsInWords(buildUps)),
+    differences: first ? others.map((other) => differenceInWords(first, other)) : [],
+  };
+}
+
+const never = '–';
+
+/** The day by which the last zone is ready that ever will be. */
+export function latest(ready: readonly ReadyDates[], use: 'magnets' | 'writing'): string {
+  const days = ready.flatMap((dates) => dates[use] ?? []);
+  return days.length === 0 ? never : dayInWords(days.reduce((a, b) => (a > b ? a : b)));
+}
+
+function differenceInWords(first: PricedAlternative, other: PricedAlternative): string {
+  const said = [
+    changeInWords(
+      other.prices.gross - first.prices.gross,
+      (by) => money(by, other.prices),
+      'costs',
+      'more',
+      'less',
+    ),
+    changeInWords(
+      other.prices.visits - first.prices.visits,
+      (by) => counted(by, 'visit'),
+      'takes',
+      'more',
+      'fewer',
+    ),
+    changeInWords(
+      other.inputs.workingDays - first.inputs.workingDays,
+      (by) => counted(by, 'working day'),
+      'takes',
+      'more',
+      'fewer',
+    ),
+  ].filter(Boolean);
+  const words = said.length === 0 ? 'costs the same and takes as long' : joined(said);
+  return `${other.title} ${words} ${said.length === 0 ? 'as' : 'than'} ${first.title}.`;
+}
+
+function changeInWords(
+  by: number,
+  write: (size: number) => string,
+  verb: string,
+  more: string,
+  less: string,
+): string {
+  return by === 0 ? '' : `${verb} ${write(Math.abs(by))} ${by > 0 ? more : less}`;
+}
+
+function counted(count: number, one: string): string {
+  return `${count} ${one}${count === 1 ? '' : 's'}`;
+}
+
+function joined(parts: readonly string[]): string {
+  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}`;
+}
+
+/** With the currency's code: fonts of documents lack some signs. */
+function money(amount: Minor, { currency, locale }: ClientPrices): string {
+  return formatMoney(amount, currency, locale, 'code');
+}

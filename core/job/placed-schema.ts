@@ -53,6 +53,12 @@ export const opening = namedFields({
   kind: v.pipe(text, v.description(`One of ${openingKinds.join(', ')}; any other is treated as free.`)),
   name: v.optional(text),
   ...placed,
+  reveal: v.optional(
+    v.pipe(
+      allowance,
+      v.description('Depth of its reveals, where they are coated with the wall; absent: they are not.'),
+    ),
+  ),
   /** Doors: the side the hinges are on, seen square-on. */
   hinge: v.optional(v.picklist(['left', 'right'])),
   /** Doors: whether the leaf comes towards whoever looks at the wall. */

@@ -57,7 +57,7 @@ const price = v.pipe(
   v.description("In the job's currency, rounded to its minor unit on reading."),
 );
 
-const pack = namedFields({
+export const pack = namedFields({
   size: v.pipe(
     positive,
     v.description("What it holds, in the product's unit; of a two-component product both together."),

@@ -12,6 +12,7 @@ import { fitting, opening, verticesSchema, type vertexSchema } from './placed-sc
 import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
 import { buildUp, product } from './product-schema';
 import { programme } from './programme-schema';
+import { quantitiesSettings } from './quantities-schema';
 import { cutting, rackPiece, stockSheet, type tolerance, type trim } from './stock-schema';
 import { zones, type layout, type runsOn, type zone } from './zone-schema';
 
@@ -212,6 +213,7 @@ export const jobSchema = namedFields({
   programme: v.optional(programme),
   temperatures: v.optional(temperatures),
   offer: v.optional(offerSchema),
+  quantities: v.optional(quantitiesSettings),
   fittingKinds: v.optional(
     v.pipe(
       v.array(ownKind),

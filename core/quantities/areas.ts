@@ -1,0 +1,78 @@
+import type { LayerKind } from '../job/product-schema';
+import type { WallNeeds } from './wall-needs';
+
+/** The area of one layer in one zone; hundredths squared. */
+export interface LayerAreaRow {
+  readonly delivery: string;
+  readonly wall: string;
+  readonly zone: string;
+  /** Place in the build-up, from 0. */
+  readonly layer: number;
+  readonly kind: LayerKind;
+  /** Id; null: work alone, or steel. */
+  readonly product: string | null;
+  /** Face, tapered margin and reveals. */
+  readonly area: number;
+}
+
+/** The area of a zone; hundredths squared. */
+export interface ZoneAreaRow {
+  readonly delivery: string;
+  readonly wall: string;
+  readonly zone: string;
+  /** Openings out. */
+  readonly face: number;
+  /** Openings not out. */
+  readonly gross: number;
+}
+
+/** One row for each layer that covers the face of its zone; layers over joints or edges have no area of their own. */
+export function layerAreaRows(walls: readonly WallNeeds[]): LayerAreaRow[] {
+  return walls.flatMap(({ wall: { survey }, zones }) =>
+    zones.flatMap(({ measures, layers, areas }) =>
+      layers.flatMap(({ layer, product }, i): LayerAreaRow[] => {
+        if ((layer.over ?? 'face') !== 'face') return [];
+        const { face, feather, reveals } = areas[i]!;
+        return [
+          {
+            delivery: survey.wall.delivery ?? '',
+            wall: survey.wall.id,
+            zone: measures.zone.id,
+            layer: i,
+            kind: layer.kind,
+            product: product?.id ?? null,
+            area: face + feather + reveals,
+          },
+        ];
+      }),
+    ),
+  );
+}
+
+export function zoneAreaRows(walls: readonly WallNeeds[]): ZoneAreaRow[] {
+  return walls.flatMap(({ wall: { survey }, zones }) =>
+    zones.map(({ measures }) => ({
+      delivery: survey.wall.delivery ?? '',
+      wall: survey.wall.id,
+      zone: measures.zone.id,
+      face: measures.faceArea,
+      gross: measures.grossArea,
+    })),
+  );
+}
+
+/**
+ * Sums of rows that say the same, such as by wall, by delivery or by kind of layer. Areas of rectilinear zones are whole
+ * hundredths squared, so sums of sums are exact.
+ *
+ * @example sumsBy(zoneAreaRows(walls), ({ wall }) => wall, ({ face }) => face).get('A')
+ */
+export function sumsBy<Row>(
+  rows: readonly Row[],
+  by: (row: Row) => string,
+  of: (row: Row) => number,
+): Map<string, number> {
+  const sums = new Map<string, number>();
+  for (const row of rows) sums.set(by(row), (sums.get(by(row)) ?? 0) + of(row));
+  return sums;
+}

@@ -1,0 +1,51 @@
+import type { QuantitiesSettings, Sundry } from '../job/quantities-schema';
+import type { Job } from '../job/schema';
+
+/** What quantities are counted by, nothing left open; lengths in mm, temperatures in °C. */
+export interface Settings {
+  readonly measurement: NonNullable<QuantitiesSettings['measurement']>;
+  readonly temperature: number;
+  readonly hands: number;
+  readonly potLifeHalves: number;
+  readonly hollowShare: number;
+  readonly edgeStrip: number;
+  readonly jointStrip: number;
+  readonly filmDirection: NonNullable<QuantitiesSettings['filmDirection']>;
+  readonly filmOverlap: number;
+  readonly filmTrim: number;
+  readonly filmSeamClear: number;
+  readonly sundries: readonly Sundry[];
+}
+
+/** Along every edge of a zone that is coated. */
+export const readySundries: readonly Sundry[] = [
+  {
+    id: 'masking-tape',
+    name: 'Masking tape',
+    per: 'edge',
+    amount: 1,
+    unit: 'm',
+    packs: [{ size: 50, price: 0 }],
+  },
+];
+
+/** Common practice, no source: all of them can be changed in the job. */
+const usual: Settings = {
+  measurement: 'net',
+  temperature: 20,
+  hands: 1,
+  potLifeHalves: 10,
+  hollowShare: 0.33,
+  edgeStrip: 20,
+  jointStrip: 100,
+  filmDirection: 'least-waste',
+  filmOverlap: 30,
+  filmTrim: 30,
+  filmSeamClear: 50,
+  sundries: readySundries,
+};
+
+export function settingsOf({ quantities = {} }: Pick<Job, 'quantities'>): Settings {
+  const given = Object.fromEntries(Object.entries(quantities).filter(([, value]) => value !== undefined));
+  return { ...usual, ...given };
+}

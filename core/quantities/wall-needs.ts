@@ -1,0 +1,105 @@
+import { buildUpOf } from '../build-up/resolve';
+import type { Finding } from '../finding';
+import { ownKindsOf } from '../job/fitting-kinds';
+import type { Product } from '../job/product-schema';
+import type { Job } from '../job/schema';
+import type { WorkedWall } from '../worked-out';
+import type { StripPlan } from './film-strips';
+import { layerArea, layerNeeds, type LayerArea } from './layer-needs';
+import type { Need } from './need';
+import type { Settings } from './settings';
+import { sundryNeeds } from './sundry-needs';
+import { measureZones, type ZoneMeasures } from './zone-measures';
+import type { ZoneTask } from './zone-task';
+
+/** How film is laid in a zone. */
+export interface ZoneFilm {
+  readonly zone: string;
+  /** Place of the film in the build-up, from 0. */
+  readonly layer: number;
+  readonly product: string;
+  readonly plan: StripPlan;
+}
+
+/** Everything that a wall takes, before anything is rounded up to packs. */
+export interface WallNeeds {
+  readonly wall: WorkedWall;
+  readonly zones: readonly {
+    readonly measures: ZoneMeasures;
+    readonly layers: ZoneTask['layers'];
+    /** One for each layer. */
+    readonly areas: readonly LayerArea[];
+  }[];
+  readonly needs: readonly Need[];
+  readonly films: readonly ZoneFilm[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * The needs of each wall. Kept for a wall until it, or something else that they follow from, has changed; prices and
+ * packs are not among that.
+ */
+export function needsOfWalls(job: Job, walls: readonly WorkedWall[], settings: Settings): WallNeeds[] {
+  const key = keyOf(job, settings);
+  return walls.map((wall) => {
+    const known = kept.get(wall);
+    if (known?.key === key) return known.needs;
+    const needs = needsOfWall(job, wall, settings);
+    kept.set(wall, { key, needs });
+    return needs;
+  });
+}
+
+const kept = new WeakMap<WorkedWall, { readonly key: string; readonly needs: WallNeeds }>();
+
+function needsOfWall(job: Job, worked: WorkedWall, settings: Settings): WallNeeds {
+  const { wall } = worked.survey;
+  const zones = measureZones(worked, ownKindsOf(job)).map((measures) => {
+    const { layers } = buildUpOf(job, measures.zone, wall.ground);
+    const task: ZoneTask = { wall, measures, layers, settings, featherArea: 0 };
+    return { task, own: layerNeeds(task), sundries: sundryNeeds(task) };
+  });
+  return {
+    wall: worked,
+    zones: zones.map(({ task }) => ({
+      measures: task.measures,
+      layers: task.layers,
+      areas: task.layers.map((_, i) => layerArea(task, i)),
+    })),
+    needs: zones.flatMap(({ own, sundries }) => [...own.needs, ...sundries]),
+    films: zones.flatMap(({ task, own }) =>
+      own.films.map(({ layer, plan }) => ({
+        zone: task.measures.zone.id,
+        layer,
+        product: task.layers[layer]!.product!.id,
+        plan,
+      })),
+    ),
+    findings: zones.flatMap(({ own }) => own.findings),
+  };
+}
+
+function keyOf({ products = [], buildUps, stock, fittingKinds }: Job, settings: Settings): string {
+  const { sundries, ...others } = settings;
+  return JSON.stringify([
+    products.map(withoutPacks),
+    buildUps,
+    stock.map(({ id, thickness }) => [id, thickness]),
+    fittingKinds,
+    others,
+    sundries.map(({ packs: _, ...rest }) => rest),
+  ]);
+}
+
+const written = new WeakMap<Product, string>();
+
+/** A product that did not change is not written again. */
+function withoutPacks(product: Product): string {
+  let text = written.get(product);
+  if (text === undefined) {
+    const { packs: _, ...rest } = product;
+    text = JSON.stringify(rest);
+    written.set(product, text);
+  }
+  return text;
+}

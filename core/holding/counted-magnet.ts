@@ -1,0 +1,42 @@
+import { derating, type Derating } from './derating';
+import { designFriction, measuredFriction, usualCondition, type Friction } from './friction';
+import { surfaceOf } from './ground';
+import type { HeldItem, PlacedMagnet } from './item';
+import { pullAtPlace, type PullAtPlace, type Temperatures } from './pull-at-place';
+import type { RigidMagnet } from './rigid-item';
+
+/** A magnet of an item as it is counted. */
+export interface CountedMagnet {
+  readonly place: PlacedMagnet;
+  readonly pull: PullAtPlace;
+  readonly derating: Derating;
+  readonly friction: Friction;
+}
+
+/** What is taken where no temperatures are given. */
+export const room: Temperatures = { hottest: 20, coldest: 20 };
+
+export function countMagnets(item: HeldItem): CountedMagnet[] {
+  return item.magnets.map((place, i) => {
+    const { magnet, ground, between = 0 } = place;
+    const pull = pullAtPlace(magnet, ground, between, item.temperatures ?? room);
+    const condition = item.condition ?? usualCondition(surfaceOf(ground));
+    const contact = between > 0 ? 'paper' : magnet.contact;
+    const friction =
+      item.measuredFriction === undefined
+        ? designFriction(contact, condition)
+        : measuredFriction(item.measuredFriction, contact);
+    return { place, pull, derating: derating(item.magnets, i), friction };
+  });
+}
+
+/** As designed, or with every tolerance against them. */
+export function rigidMagnets(magnets: readonly CountedMagnet[], which: 'nominal' | 'least'): RigidMagnet[] {
+  return magnets.map(({ place, pull, derating: { share }, friction }) => ({
+    x: place.x,
+    y: place.y,
+    R: place.magnet.diameter / 2,
+    F: pull[which] * share,
+    mu: friction.mu,
+  }));
+}

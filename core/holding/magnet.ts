@@ -1,0 +1,127 @@
+import type { Mm } from '../units';
+import type { Contact } from './friction';
+
+export const magnetShapes = ['disc', 'pot', 'ring', 'block', 'foil'] as const;
+export type MagnetShape = (typeof magnetShapes)[number];
+export type MagnetMaterial = 'neodymium' | 'ferrite';
+
+/** A magnet as it is bought. */
+export interface Magnet {
+  readonly name: string;
+  /** Only the pull of a bare disc is known to the model; the others need a test or their maker's figures. */
+  readonly shape: MagnetShape;
+  /** Of a disc; of another shape the least width of its face. */
+  readonly diameter: Mm;
+  readonly height: Mm;
+  readonly material: MagnetMaterial;
+  /** Remanence, T; the data sheet's least where it is known. */
+  readonly Br: number;
+  /** Recoil permeability, relative. */
+  readonly mur: number;
+  readonly contact: Contact;
+  /** Of rubber or another cover on the face that meets the wall: it adds to the gap. */
+  readonly cover: Mm;
+  readonly rated?: RatedPull;
+  /** In the job's currency. */
+  readonly price?: number;
+}
+
+/** A maker's pull, with what it was measured on; without its conditions it says nothing about a thin sheet. */
+export interface RatedPull {
+  /** N. */
+  readonly force: number;
+  /** Of the steel it was measured on. */
+  readonly thickness: Mm;
+  /** Between magnet (with its cover) and steel. */
+  readonly gap: Mm;
+}
+
+export interface MaterialLimits {
+  /** Loss of remanence per kelvin above 20 °C. */
+  readonly loss: number;
+  /** °C; thin ones (H/D below 0.25) bear less. */
+  readonly hottest: number;
+  readonly hottestThin: number;
+  readonly coldest: number;
+}
+
+/**
+ * Note on holding force, section 3: neodymium −0.11 %/K, to 80 °C (grades without a letter), thin discs 60 °C; ferrite
+ * −0.2 %/K and at risk in hard frost. The limits in °C are typical ones from memory; what counts as hard frost, judgement.
+ */
+export const materialLimits: Readonly<Record<MagnetMaterial, MaterialLimits>> = {
+  neodymium: { loss: 0.0011, hottest: 80, hottestThin: 60, coldest: -40 },
+  ferrite: { loss: 0.002, hottest: 200, hottestThin: 200, coldest: -10 },
+};
+
+/** Typical remanences, T, and recoil permeability: note on holding force, section 2. */
+export const grades = {
+  N35: { material: 'neodymium', Br: 1.19, mur: 1.05 },
+  N42: { material: 'neodymium', Br: 1.3, mur: 1.05 },
+  Y30: { material: 'ferrite', Br: 0.39, mur: 1.05 },
+} as const;
+export type Grade = keyof typeof grades;
+
+/** A generic bare disc. @example disc('N42', 20, 5) // N42 20 × 5 mm */
+export function disc(grade: Grade, diameter: Mm, height: Mm): Magnet {
+  const { material, Br, mur } = grades[grade];
+  return {
+    name: `${grade} ${diameter} × ${height} mm`,
+    shape: 'disc',
+    diameter,
+    height,
+    material,
+    Br,
+    mur,
+    contact: material === 'ferrite' ? 'ferrite' : 'metal',
+    cover: 0,
+  };
+}
+
+/** The same magnet with rubber on its face; rated figures and price of the bare one do not go with it. */
+export function withRubber(magnet: Magnet, thickness: Mm): Magnet {
+  const { rated: _rated, price: _price, ...bare } = magnet;
+  return {
+    ...bare,
+    name: `${magnet.name} with ${thickness} mm rubber`,
+    contact: 'rubber',
+    cover: magnet.cover + thickness,
+  };
+}
+
+/** Whether a pull measured with one says anything certain about the other. */
+export function isSameMagnet(a: Magnet, b: Magnet): boolean {
+  const near = (one: number, other: number, by: number) => Math.abs(one - other) <= by;
+  return (
+    a.shape === b.shape &&
+    a.material === b.material &&
+    near(a.diameter, b.diameter, 0.1) &&
+    near(a.height, b.height, 0.1) &&
+    near(a.cover, b.cover, 0.05) &&
+    near(a.Br, b.Br, 0.005)
+  );
+}
+
+/**
+ * Generic magnets to begin with: the sizes of the note's table in three grades, bare and with 1 mm of rubber. Sizes: note on
+ * holding force, section 1; ferrite of its data. No prices: they are the user's.
+ */
+export const catalogue: readonly Magnet[] = [
+  ...(['N35', 'N42'] as const).flatMap((grade) =>
+    (
+      [
+        [10, 3],
+        [12, 5],
+        [15, 3],
+        [20, 3],
+        [20, 5],
+        [20, 10],
+        [25, 5],
+        [30, 10],
+      ] as const
+    ).map(([diameter, height]) => disc(grade, diameter, height)),
+  ),
+  disc('Y30', 20, 5),
+  disc('Y30', 25, 5),
+  disc('Y30', 30, 10),
+].flatMap((bare) => [bare, withRubber(bare, 1)]);

@@ -1,0 +1,170 @@
+import { workBefore } from './calendar';
+import { timed, type Schedule } from './critical-path';
+import { CrewTime, type Stretch } from './crew-time';
+import { keptTogether } from './kept-together';
+import { indexNetwork, readyAfter, type IndexedNetwork, type Network, type NetworkLink } from './network';
+import { earliestPass, isImpossible, isLate, latestPass, mostMoves } from './passes';
+import { placeEndingFrom, placeFrom, placementAt, type Placement } from './placement';
+
+/**
+ * Dates of a network whose tasks share one crew: what needs the crew is done one after the other. A serial schedule: of
+ * the tasks whose predecessors have dates, that with the least latest start comes next, of several alike the one listed
+ * first, and gets the first gap of the crew's time where it fits. Tasks between which a greatest wait lies get their
+ * dates together. Floats and critical path count the order in which the crew goes from task to task.
+ *
+ * Source: J. E. Kelley, The Critical-Path Method: Resources Planning and Scheduling, in Industrial Scheduling, 1963; the
+ * rule of the least latest start: E. W. Davis, J. H. Patterson, Management Science 21 (1975), both from memory. It is a
+ * rule of thumb: it need not give the shortest programme.
+ * @throws Error if links run in a ring
+ */
+export function shareCrew(network: Network): Schedule {
+  const indexed = indexNetwork(network);
+  const crew = network.tasks.filter((task) => task.crew && task.work > 0);
+  const shared: SharedCrew = {
+    network: indexed,
+    bounds: network.tasks.map(({ notBefore = network.begin }) => Math.max(notBefore, network.begin)),
+    placements: new Array<Placement>(network.tasks.length),
+    time: new CrewTime(crew.reduce((least, { work }) => Math.min(least, work), Infinity)),
+    missed: new Set(network.links.filter(isImpossible)),
+  };
+  placeAll(shared);
+  const { placements, missed } = shared;
+  const inTurn = indexNetwork({ ...network, links: [...network.links, ...turnsOf(network, placements)] });
+  return timed(inTurn, { placements, missed });
+}
+
+interface SharedCrew {
+  readonly network: IndexedNetwork;
+  readonly bounds: number[];
+  readonly placements: Placement[];
+  readonly time: CrewTime;
+  readonly missed: Set<NetworkLink>;
+}
+
+function placeAll(shared: SharedCrew): void {
+  const { network, missed } = shared;
+  const windows = network.links.filter((link) => link.most !== undefined && !missed.has(link));
+  const priority = latestStarts(network);
+  let groups = keptTogether(network, windows);
+  let placed = 0;
+  while (placed < groups.length) {
+    placed = placeInTurn(shared, groups, priority);
+    // Windows that cross one another can hold each other up: then the rest is placed task by task.
+    if (placed < groups.length) {
+      groups = groups.flat().flatMap((task) => (shared.placements[task] ? [] : [[task]]));
+      placed = 0;
+    }
+  }
+}
+
+/** @returns how many groups got their dates; fewer than all if groups wait for one another */
+function placeInTurn(shared: SharedCrew, groups: readonly number[][], priority: readonly number[]): number {
+  const { network, placements } = shared;
+  const groupOf = new Map<number, number>();
+  groups.forEach((group, i) => group.forEach((task) => groupOf.set(task, i)));
+  const urgency = groups.map((group) => Math.min(...group.map((task) => priority[task]!)));
+  const isOutside = (task: number, group: number) => !placements[task] && groupOf.get(task) !== group;
+  const missing = groups.map(
+    (group, i) =>
+      group.flatMap((task) => network.into[task]!.filter(({ from }) => isOutside(from, i))).length,
+  );
+  const ready = groups.flatMap((_, i) => (missing[i] === 0 ? [i] : []));
+  let placed = 0;
+  while (ready.length > 0) {
+    let next = 0;
+    for (let i = 1; i < ready.length; i++) {
+      const earlier = urgency[ready[i]!]! - urgency[ready[next]!]! || ready[i]! - ready[next]!;
+      if (earlier < 0) next = i;
+    }
+    const group = ready[next]!;
+    ready[next] = ready.at(-1)!;
+    ready.pop();
+    placeGroup(shared, groups[group]!);
+    placed++;
+    for (const task of groups[group]!) {
+      for (const { to } of network.outOf[task]!) {
+        const other = groupOf.get(to);
+        if (other !== undefined && other !== group && --missing[other]! === 0) ready.push(other);
+      }
+    }
+  }
+  return placed;
+}
+
+/** Dates for tasks whose predecessors outside have theirs; greatest waits among them kept where that is possible. */
+function placeGroup(shared: SharedCrew, group: readonly number[]): void {
+  const { network, placements, missed } = shared;
+  const windows =
+    group.length === 1
+      ? []
+      : group.flatMap((task) =>
+          network.outOf[task]!.filter((link) => link.most !== undefined && group.includes(link.to)),
+        );
+  for (;;) {
+    const tried = tryGroup(
+      shared,
+      group,
+      windows.filter((link) => !missed.has(link)),
+    );
+    if ('taken' in tried) {
+      tried.taken.forEach((stretch) => shared.time.take(stretch));
+      break;
+    }
+    missed.add(tried.broken);
+  }
+  // A window that leaves the group was set up task by task: it is looked at, not moved for.
+  for (const task of group) {
+    for (const link of network.into[task]!) if (isLate(link, placements)) missed.add(link);
+  }
+}
+
+function tryGroup(
+  { network, bounds, placements, time }: SharedCrew,
+  group: readonly number[],
+  windows: readonly NetworkLink[],
+): { taken: readonly Stretch[] } | { broken: NetworkLink } {
+  const { tasks, into } = network;
+  const own = new Map(group.map((task) => [task, bounds[task]!]));
+  for (let moves = 0; ; moves++) {
+    const taken: Stretch[] = [];
+    for (const task of group) {
+      let ready = own.get(task)!;
+      for (const link of into[task]!) {
+        ready = Math.max(ready, readyAfter(link, placements[link.from]!.finish, network));
+      }
+      const { calendar, work, crew } = tasks[task]!;
+      if (!crew || work === 0) placements[task] = placeFrom(tasks[task]!, ready);
+      else {
+        const from = time.firstPlace(tasks[task]!, workBefore(calendar, ready), taken);
+        taken.push({ from, to: from + work });
+        placements[task] = placementAt(tasks[task]!, from);
+      }
+    }
+    const broken = windows.filter((link) => isLate(link, placements));
+    if (broken.length === 0) return { taken };
+    if (moves === mostMoves) return { broken: broken[0]! };
+    for (const { from, to, most } of broken) {
+      const { start } = placeEndingFrom(tasks[from]!, placements[to]!.start - most!);
+      own.set(from, Math.max(own.get(from)!, start));
+    }
+  }
+}
+
+/** What has the least latest start when nobody waits for the crew. */
+function latestStarts(network: IndexedNetwork): number[] {
+  const free: IndexedNetwork = withoutWindows(network);
+  const { placements } = earliestPass(free);
+  const end = placements.reduce((last, { finish }) => Math.max(last, finish), network.begin);
+  return latestPass(free, end).map(({ start }) => start);
+}
+
+function withoutWindows(network: IndexedNetwork): IndexedNetwork {
+  return { ...network, links: network.links.filter(({ most }) => most === undefined) };
+}
+
+/** Links from each task of the crew to its next. */
+function turnsOf({ tasks }: Network, placements: readonly Placement[]): NetworkLink[] {
+  const turns = tasks.flatMap(({ crew, work }, task) => (crew && work > 0 ? [task] : []));
+  turns.sort((a, b) => placements[a]!.start - placements[b]!.start);
+  return turns.slice(1).map((to, i) => ({ from: turns[i]!, to }));
+}

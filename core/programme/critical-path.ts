@@ -49,25 +49,23 @@ export function timed(network: IndexedNetwork, { placements, missed }: Pass): Sc
   const latest = latestPass(network, end, missed);
   const critical = criticalTasks(network, placements, missed, end);
   const timings = placements.map((placement, task): Timing => {
+    const { start, finish } = placement;
     const { start: latestStart, finish: latestFinish } = latest[task]!;
+    const totalFloat = slack(network, task, start, latestStart);
     return {
-      ...placement,
+      start,
+      finish,
       latestStart,
       latestFinish,
-      totalFloat: slack(network, task, placement, latestStart),
-      freeFloat: freeFloat(network, task, placements, end, missed),
+      totalFloat,
+      freeFloat: totalFloat === 0 ? 0 : freeFloat(network, task, placements, end, missed),
       critical: critical.has(task),
     };
   });
   return { timings, end, missed };
 }
 
-function slack(
-  { tasks }: Network,
-  task: number,
-  { start }: Pick<Placement, 'start'>,
-  latestStart: Minute,
-): number {
+function slack({ tasks }: Network, task: number, start: Minute, latestStart: Minute): number {
   const { calendar } = tasks[task]!;
   return workBefore(calendar, latestStart) - workBefore(calendar, start);
 }
@@ -89,7 +87,7 @@ function freeFloat(
       start = Math.min(start, placements[link.from]!.finish + link.most);
     }
   }
-  return Math.max(0, slack(network, task, placements[task]!, start));
+  return Math.max(0, slack(network, task, placements[task]!.start, start));
 }
 
 function criticalTasks(

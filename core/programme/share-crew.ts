@@ -60,14 +60,16 @@ function placeAll(shared: SharedCrew): void {
 /** @returns how many groups got their dates; fewer than all if groups wait for one another */
 function placeInTurn(shared: SharedCrew, groups: readonly number[][], priority: readonly number[]): number {
   const { network, placements } = shared;
-  const groupOf = new Map<number, number>();
-  groups.forEach((group, i) => group.forEach((task) => groupOf.set(task, i)));
-  const urgency = groups.map((group) => Math.min(...group.map((task) => priority[task]!)));
-  const isOutside = (task: number, group: number) => !placements[task] && groupOf.get(task) !== group;
-  const missing = groups.map(
-    (group, i) =>
-      group.flatMap((task) => network.into[task]!.filter(({ from }) => isOutside(from, i))).length,
+  const groupOf = new Int32Array(network.tasks.length).fill(-1);
+  groups.forEach((group, i) => group.forEach((task) => (groupOf[task] = i)));
+  const urgency = groups.map((group) =>
+    group.reduce((least, task) => Math.min(least, priority[task]!), Infinity),
   );
+  const missing = new Int32Array(groups.length);
+  for (const { from, to } of network.links) {
+    const isOutside = groupOf[from] !== groupOf[to] && groupOf[to]! >= 0 && !placements[from];
+    if (isOutside) missing[groupOf[to]!]!++;
+  }
   const ready = groups.flatMap((_, i) => (missing[i] === 0 ? [i] : []));
   let placed = 0;
   while (ready.length > 0) {
@@ -83,8 +85,8 @@ function placeInTurn(shared: SharedCrew, groups: readonly number[][], priority: 
     placed++;
     for (const task of groups[group]!) {
       for (const { to } of network.outOf[task]!) {
-        const other = groupOf.get(to);
-        if (other !== undefined && other !== group && --missing[other]! === 0) ready.push(other);
+        const other = groupOf[to]!;
+        if (other >= 0 && other !== group && --missing[other]! === 0) ready.push(other);
       }
     }
   }

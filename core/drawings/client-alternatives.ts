@@ -1,10 +1,8 @@
-import { boxOf } from '../geometry/polygon';
 import type { Job } from '../job/schema';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { figureRowsOf, type ClientRow } from './alternative-rows';
 import { clientHeader, clientMargin as margin } from './client-header';
-import { drawBareWall, drawOpeningsAndFittings, type ToPaper } from './client-view-wall';
-import { fillZone, labelZone, zoneNotices } from './client-view-zones';
+import { clientWallPicture } from './client-wall-picture';
 import type { Item, LodeplanDocument, Page, PaperFormat, Text, TextMeasure } from './page';
 import { pageSize, type PaperBox } from './paper';
 import { fitText } from './text';
@@ -122,7 +120,8 @@ function drawCell(
     bottom: cell.bottom + rows.length * rowHeight + 4,
     top: cell.top - 9,
   };
-  const picture = wall && drawWall(wall, most, measure);
+  // Cells are alike and so is the wall, therefore all pictures are to one scale.
+  const picture = wall && clientWallPicture(wall, most, measure);
   const tableTop = (picture?.bottom ?? most.bottom) - 4;
   return [
     fitText(name, wide, measure),
@@ -155,37 +154,6 @@ function drawCell(
       ];
     }),
   ];
-}
-
-/** As large as its room lets it be: cells are alike and so is the wall, therefore all pictures are to one scale. */
-function drawWall(
-  { survey, zones }: WorkedWall,
-  room: PaperBox,
-  measure: TextMeasure,
-): { items: Item[]; bottom: number } {
-  const box = boxOf(survey.outline.ring);
-  const scale = Math.min(
-    (room.right - room.left) / (box.right - box.left),
-    (room.top - room.bottom) / (box.top - box.bottom),
-  );
-  const bottomOnPaper = room.top - (box.top - box.bottom) * scale;
-  const toPaper: ToPaper = ({ x, y }) => ({
-    x: room.left + (x - box.left) * scale,
-    y: bottomOnPaper + (y - box.bottom) * scale,
-  });
-  const notices = zoneNotices(zones.map(({ area }) => area));
-  const taken = survey.keepOuts.map(({ bare }) => {
-    const { left, bottom, right, top } = boxOf(bare.ring);
-    const [low, high] = [toPaper({ x: left, y: bottom }), toPaper({ x: right, y: top })];
-    return { left: low.x, bottom: low.y, right: high.x, top: high.y };
-  });
-  const items = [
-    ...drawBareWall(survey, toPaper),
-    ...notices.flatMap((notice) => fillZone(notice, toPaper)),
-    ...drawOpeningsAndFittings(survey, toPaper),
-    ...notices.flatMap((notice) => labelZone(notice, toPaper, taken, measure)),
-  ];
-  return { items, bottom: bottomOnPaper };
 }
 
 function foot(job: Job, isOfAll: boolean, number: string, width: number, measure: TextMeasure): Item[] {

@@ -20,7 +20,7 @@ export function squareMetres(area: number): number {
   return areaIn(area, 'mm');
 }
 
-/** @example areaInWords(42_000_000_000, 'mm', 'en-GB') // 4.20 m² */
+/** @example areaInWords(42_000_000_000, 'mm', 'en-GB') // 4.20 m², with a space that does not break */
 export function areaInWords(area: number, units: LengthUnits | undefined, locale: string): string {
-  return `${formatFigure(areaIn(area, units), locale, 2)} ${areaUnit(units)}`;
+  return `${formatFigure(areaIn(area, units), locale, 2)}\u00A0${areaUnit(units)}`;
 }

@@ -1,4 +1,5 @@
 import { buildUpOf, type ResolvedLayer } from '../build-up/resolve';
+import type { Finding } from '../finding';
 import { buildUpKind } from '../job/build-up-kinds';
 import { jobCautions } from '../job/cautions';
 import { extentOf } from '../job/extent';
@@ -93,7 +94,8 @@ const done: Readonly<Record<LayerKind, string>> = {
 function layersInWords(job: Job, wall: Wall, zone: Zone): string {
   const layers = buildUpOf(job, zone, wall.ground).layers.map(layerInWords);
   if (layers.length === 0) return 'Its layers are not chosen yet.';
-  const words = layers.filter((one, i) => one !== layers[i - 1]).join('; ');
+  // What is done twice, to the wall and to the back of panels, is said once.
+  const words = [...new Set(layers)].join('; ');
   return `From the wall outward: ${words}.`;
 }
 
@@ -136,17 +138,44 @@ export function exclusionsInWords(job: Job): string[] {
 /** At most this many boxes in steel are named one by one. */
 const mostNamed = 3;
 
+/** Said to the client, where a caution of the job speaks to whoever does the work. */
+const toTheClient: Readonly<Record<string, string>> = {
+  'strong-magnets':
+    'Strong magnets pinch fingers, disturb pacemakers, cards and screens, and must never come where a child could swallow them.',
+  'blind-detectors':
+    'Detectors are blind behind steel: the plan of cables and panels as built stays with the owner of the wall.',
+};
+
+/** While the wall is used these speak to nobody. */
+const ofTheWorkAlone = ['sanding-dust', 'steel-edges'];
+
 /** Every caution that the job gives cause for; nothing leaves one out. */
 export function cautionsInWords(job: Job): string[] {
-  const all = jobCautions(job);
+  return clientCautions(job, () => true);
+}
+
+/** Those that stay when the work is done, and what holds for the next work on the wall. */
+export function lastingCautions(job: Job): string[] {
+  const isSteel = jobCautions(job).some(({ code }) => code === 'steel-edges');
+  return [
+    ...clientCautions(job, (code) => !ofTheWorkAlone.includes(code)),
+    `Before the wall is sanded or painted again: dust needs a mask and extraction, and old paint may hold lead${isSteel ? '; cut steel has sharp edges, so nobody drills or cuts into it without gloves' : ''}.`,
+  ];
+}
+
+function clientCautions(job: Job, applies: (code: string) => boolean): string[] {
+  const all = jobCautions(job).filter(({ code }) => applies(code));
   const live = all.filter(({ code }) => code === 'electrics-in-steel');
-  const others = all.filter(({ code }) => code !== 'electrics-in-steel').map(({ text }) => text);
-  if (live.length <= mostNamed) return [...live.map(({ text }) => text), ...others];
+  const others = all.filter(({ code }) => code !== 'electrics-in-steel');
+  return [...liveInWords(job, live), ...others.map(({ code, text }) => toTheClient[code] ?? text)];
+}
+
+function liveInWords(job: Job, live: readonly Finding[]): string[] {
+  if (live.length <= mostNamed) return live.map(({ text }) => text);
   const walls = job.walls.filter(({ id }) => live.some(({ wall }) => wall === id)).map(nameOf);
   const boxes = new Set(live.map(({ wall, object }) => `${wall}/${object}`)).size;
   return [
     `${boxes} sockets, switches or lights sit in steel (${walls.join(', ')}): switch off and isolate before you work round ` +
       'them, and let a licensed electrician and the local wiring rules decide on bonding and earthing.',
-    ...others,
   ];
 }

@@ -239,7 +239,7 @@ describe('every figure says how it comes about', () => {
   it('to the client without a cost, to the firm with all of them', () => {
     const measured = { ...inputs, measuredBy: 'DIN 18363' };
     const [first] = priceOffer(offeredJob({ ...rated, overhead: 10, markup: 20 }), measured).lines;
-    expect(first!.basis).toBe('2.00 m² measured by DIN 18363; true area 1.90 m².');
+    expect(first!.basis).toBe('2.00\u00A0m² measured by DIN 18363; true area 1.90\u00A0m².');
     expect(first!.costBasis).toBe('labour 260.00, materials 109.00; overhead 10 %, then markup 20 %.');
     const { costs } = priceOffer(offeredJob(rated), inputs).internal;
     expect(costs.find(({ name }) => name === 'bond')?.basis).toBe('4 h × 60.00');

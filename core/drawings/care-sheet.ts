@@ -1,0 +1,115 @@
+import { buildUpKind } from '../job/build-up-kinds';
+import { dayInWords } from '../job/day-in-words';
+import type { OfferInputs } from '../offer/offer-inputs';
+import { lastingCautions } from '../offer/scope-words';
+import { termsOf } from '../offer/usual-prices';
+import type { WorkedOut } from '../worked-out';
+import { cautions } from './cautions';
+import { headingBlock, listBlocks, paragraphBlock } from './client-blocks';
+import { clientPages, clientWidth as width, statusOf } from './client-pages';
+import { layHeading, layRows, type FlowBlock, type FlowColumn } from './flow-table';
+import type { LodeplanDocument, TextMeasure } from './page';
+
+/** Common practice, no source; the makers' words go before them. */
+const usualCleaning: Readonly<Record<'writable' | 'chalk' | 'plain', string>> = {
+  writable:
+    'Writable surfaces: wipe writing off dry and soon, with a soft clean cloth or felt; now and then with a damp cloth and a little mild soap, then clear water, then dry.',
+  chalk:
+    'Chalk surfaces: wipe with a dry felt; wash with clear water and a soft sponge, and let dry before chalk goes on again.',
+  plain: 'Painted surfaces: dust with a soft cloth; wipe damp without pressure.',
+};
+
+const neverClean =
+  'Use nothing that scratches, no solvent and no cleaner with alcohol or ammonia, unless the maker of the surface allows it.';
+
+const askForPens =
+  'No pens or chalks are recorded as tried on this surface: ask for the maker’s list, and try each in a corner first.';
+
+/**
+ * What the client keeps: from when the surfaces may be used, what to write with, how to clean, and the cautions that go
+ * with the wall, which come from the job. No pages for a job without zones.
+ *
+ * @param ready days by zone; what is not known stands as a blank to be filled in by hand
+ */
+export function careSheet(
+  worked: WorkedOut,
+  { ready, handover }: Pick<OfferInputs, 'ready' | 'handover'>,
+  measure: TextMeasure,
+): LodeplanDocument {
+  const { job, walls } = worked;
+  const kinds = job.walls.flatMap(({ zones }) => zones.map(({ buildUp }) => buildUpKind(buildUp)));
+  const { pens = '', cleaning = '' } = termsOf(job).care;
+  const surfaces = (['writable', 'chalk', 'plain'] as const).filter((surface) =>
+    kinds.some((kind) => kind.surface === surface),
+  );
+  const isWritten = kinds.some(({ surface }) => surface !== 'plain');
+  const isMagnetic = kinds.some(({ magnetic }) => magnetic !== 'none');
+  const list = (sentences: readonly string[], colour?: 'red-lead') =>
+    listBlocks(sentences.filter(Boolean), width, measure, colour);
+  const blocks: FlowBlock[] = [
+    headingBlock('From when it may be used', width),
+    ...dateBlocks(worked, ready, measure),
+    ...list([
+      'Before these days the surfaces look dry and are not hard yet: what is written may stay for good, and magnets may press marks into them.',
+    ]),
+    ...(isWritten
+      ? [headingBlock('What to write with', width), ...list(pens ? pens.split('\n') : [askForPens])]
+      : []),
+    headingBlock('Cleaning', width),
+    ...list(
+      cleaning ? cleaning.split('\n') : [...surfaces.map((surface) => usualCleaning[surface]), neverClean],
+    ),
+    ...(isMagnetic
+      ? [
+          headingBlock('Magnets', width),
+          ...list([
+            'Try on the wall what a magnet carries before you rely on it, with the real thing and some to spare.',
+            'Lift magnets off; slid over the surface they wear it, above all with grit under them.',
+          ]),
+        ]
+      : []),
+    headingBlock('Cautions', width, 'red-lead'),
+    ...list([...lastingCautions(job), ...(isMagnetic ? [cautions.overhead] : [])], 'red-lead'),
+  ];
+  const facts: [string, string][] = [
+    ...(job.reference ? [['Reference', job.reference] as [string, string]] : []),
+    ['Handed over', handover === null ? blank : dayInWords(handover)],
+  ];
+  return {
+    name: 'care-sheet',
+    title: `${job.name}: care sheet`,
+    pages: walls.some(({ zones }) => zones.length > 0)
+      ? clientPages({ job, title: 'Care sheet', facts, status: statusOf(job) }, blocks, measure)
+      : [],
+  };
+}
+
+const blank = '________________';
+
+function dateBlocks({ job }: WorkedOut, ready: OfferInputs['ready'], measure: TextMeasure): FlowBlock[] {
+  const columns: FlowColumn[] = [
+    { heading: 'Zone', align: 'left', width: width - 2 * 42 },
+    { heading: 'First magnets', align: 'left', width: 42 },
+    { heading: 'First writing', align: 'left', width: 42 },
+  ];
+  const rows = job.walls.flatMap((wall) =>
+    wall.zones.map((zone) => {
+      const { label, magnetic, surface } = buildUpKind(zone.buildUp);
+      const dates = ready.find((one) => one.wall === wall.id && one.zone === zone.id);
+      const day = (date: string | null | undefined) => (date ? dayInWords(date) : blank);
+      return {
+        kind: 'row' as const,
+        cells: [
+          `${wall.name || `Wall ${wall.id}`}: ${zone.name || `zone ${zone.id}`}, ${label.toLowerCase()}`,
+          magnetic === 'none' ? 'not for magnets' : day(dates?.magnets),
+          surface === 'plain' ? 'not for writing' : day(dates?.writing),
+        ],
+      };
+    }),
+  );
+  return [
+    layHeading(columns, measure),
+    ...layRows(columns, rows, measure),
+    paragraphBlock(' ', width, measure, { below: -2 }),
+  ];
+}

@@ -15,6 +15,8 @@ export const cautions = {
   lifting:
     'Some panels are too heavy for one person: two people or a lifting aid; the local rules for lifting decide.',
   dust: 'Sanding makes dust: mask and extraction. Paint in old buildings may hold lead.',
+  twoComponent:
+    'Two-component products: ventilate, wear gloves and eye protection, follow the maker’s safety data sheet; never lay a mix that has begun to set.',
   detectors:
     'Detectors are blind behind steel: the plan of cables and panels as built stays with the owner of the wall.',
   magnets:

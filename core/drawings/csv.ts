@@ -10,7 +10,7 @@ import { paperFigures, type WriteLength } from './paper-figures';
 import { placedPanels, type PlacedPanel } from './placed-panels';
 
 export interface CsvTable {
-  readonly name: 'cut-list' | 'panels' | 'offcuts' | 'bundles';
+  readonly name: 'cut-list' | 'panels' | 'offcuts' | 'bundles' | 'materials' | 'needs';
   readonly text: string;
 }
 
@@ -23,7 +23,7 @@ const csvUnits: Readonly<Record<LengthUnits, { name: string; per: number; places
   m: { name: 'm', per: 1e5, places: 5 },
   'ft-in': { name: 'in', per: inch * 100, places: 4 },
 };
-type Row = Readonly<Record<string, Cell>>;
+export type CsvRow = Readonly<Record<string, Cell>>;
 
 /**
  * The job's lists for other programs: RFC 4180, CRLF, first line the headings, figures with a decimal point, lengths
@@ -37,7 +37,7 @@ type Row = Readonly<Record<string, Cell>>;
 export function csvTables(worked: WorkedOut): CsvTable[] {
   const placed = placedPanels(worked);
   const { units } = worked.job;
-  const text = (columns: readonly string[], rows: readonly Row[]) =>
+  const text = (columns: readonly string[], rows: readonly CsvRow[]) =>
     csvText(columns, inUnits(rows, units), units);
   return [
     {
@@ -117,7 +117,7 @@ const bundleHeadings = [
   'bundle_mass_kg',
 ] as const;
 
-function cutListRow(placed: PlacedPanel, write: WriteLength): Row {
+function cutListRow(placed: PlacedPanel, write: WriteLength): CsvRow {
   const { panel, wall, zone, stock, sheet, placement } = placed;
   const measures = panelMeasures(panel, placed);
   const words = panelWords(panel, placed, write, measures);
@@ -143,7 +143,7 @@ function cutListRow(placed: PlacedPanel, write: WriteLength): Row {
   };
 }
 
-function panelRow(placed: PlacedPanel): Row {
+function panelRow(placed: PlacedPanel): CsvRow {
   const { panel, wall, zone } = placed;
   const { at, width, height, area } = panelMeasures(panel, placed);
   return {
@@ -164,10 +164,10 @@ function panelRow(placed: PlacedPanel): Row {
   };
 }
 
-function bundleRows(worked: WorkedOut): Row[] {
+function bundleRows(worked: WorkedOut): CsvRow[] {
   const fixing = fixingPlaces(worked);
   return bundlesOf(worked).flatMap(({ number, delivery, room, panels, mass }) =>
-    panels.map((placed): Row => {
+    panels.map((placed): CsvRow => {
       const { panel, wall, zone, sheet } = placed;
       const { width, height } = panelMeasures(panel, placed);
       return {
@@ -188,7 +188,7 @@ function bundleRows(worked: WorkedOut): Row[] {
   );
 }
 
-function offcutRows({ cutting }: WorkedOut): Row[] {
+function offcutRows({ cutting }: WorkedOut): CsvRow[] {
   return cutting.sheets.flatMap(({ id, delivery, stock, offcuts }) =>
     offcuts.map(({ x, y, width, height, keep }) => ({
       sheet: id,
@@ -212,7 +212,7 @@ function wellKnownText(rings: readonly Ring[]): string {
 }
 
 /** Rows in mm and m² in the units of the job; what is written as text stays as it is. */
-function inUnits(rows: readonly Row[], units: LengthUnits = 'mm'): Row[] {
+function inUnits(rows: readonly CsvRow[], units: LengthUnits = 'mm'): CsvRow[] {
   if (units === 'mm') return [...rows];
   const { per, places } = csvUnits[units];
   const perSquareFoot = 12 * inch * 12 * inch;
@@ -242,7 +242,12 @@ function headingIn(heading: string, units: LengthUnits): string {
   return units === 'ft-in' ? length.replace(/_m2$/, '_ft2') : length;
 }
 
-function csvText(headings: readonly string[], rows: readonly Row[], units: LengthUnits = 'mm'): string {
+/** Headings that end in `_mm` or `_m2` are put into the units. */
+export function csvText(
+  headings: readonly string[],
+  rows: readonly CsvRow[],
+  units: LengthUnits = 'mm',
+): string {
   const heads = headings.map((heading) => headingIn(heading, units));
   const cells = [heads, ...rows.map((row) => headings.map((heading) => neutral(row[heading]!)))];
   return `${Papa.unparse(cells as Cell[][], { newline: '\r\n' })}\r\n`;

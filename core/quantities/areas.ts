@@ -24,6 +24,8 @@ export interface ZoneAreaRow {
   readonly face: number;
   /** Openings not out. */
   readonly gross: number;
+  /** Of panels, by the stock that they are laid from. */
+  readonly steel: Readonly<Record<string, number>>;
 }
 
 /** One row for each layer that covers the face of its zone; layers over joints or edges have no area of their own. */
@@ -57,6 +59,7 @@ export function zoneAreaRows(walls: readonly WallNeeds[]): ZoneAreaRow[] {
       zone: measures.zone.id,
       face: measures.faceArea,
       gross: measures.grossArea,
+      steel: measures.steelByStock,
     })),
   );
 }

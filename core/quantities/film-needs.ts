@@ -39,6 +39,7 @@ export function filmNeeds(
     rollWidth: toHundredth(rollWidth),
     overlap: toHundredth(settings.filmOverlap),
     trim: toHundredth(settings.filmTrim),
+    leastStrip,
     keepOff: keepOffOf(task, below),
   };
   const direction = settings.filmDirection === 'least-waste' ? undefined : settings.filmDirection;
@@ -86,6 +87,9 @@ export function filmNeeds(
     findings,
   };
 }
+
+/** 50 mm: a narrower strip has no hold. Common practice, no source. */
+const leastStrip = 5000;
 
 function piecesOf({ strips }: StripPlan): number[] {
   return strips.flatMap(({ pieces }) => pieces.map(({ from, to }) => to - from));

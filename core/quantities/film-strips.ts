@@ -18,6 +18,8 @@ export interface FilmRules {
   readonly overlap: Hundredth;
   /** Over each edge of the region, cut off when the film has been laid. */
   readonly trim: Hundredth;
+  /** What shows at least of a strip at an edge of the region across its run. */
+  readonly leastStrip: Hundredth;
   /** No seam within any of these stretches across the run of upright and of level strips; ends are allowed. */
   readonly keepOff: Readonly<Record<FilmDirection, readonly Stretch[]>>;
 }
@@ -49,16 +51,16 @@ export interface StripPlan {
  *
  * The problem. Strips lie side by side along one direction. Where two meet they overlap by `overlap`, half of it on
  * either side of the seam; over an edge of the region a strip reaches by `trim`, across and along. With that no strip is
- * wider than the roll. A seam lies at least half an overlap inside the region and outside `keepOff`. Where the region
- * leaves a gap right across the run, a strip may end before it or go on over it. A strip takes from the roll the length
- * of what it covers with `trim` at every end; where that leaves a gap along it, it is cut into pieces. Openings inside
- * a piece are cut out and lost. Sought are the seams for which the pieces together are shortest.
+ * wider than the roll. A seam lies at least half an overlap, and `leastStrip`, inside the region, and outside `keepOff`.
+ * Where the region leaves a gap right across the run, a strip may end before it or go on over it. A strip takes from the
+ * roll the length of what it covers with `trim` at every end; where that leaves a gap along it, it is cut into pieces.
+ * Openings inside a piece are cut out and lost. Sought are the seams for which the pieces together are shortest.
  *
  * Why few places will do. Move any seam to the right: the strip on its right covers less, the one on its left covers
  * more only when its reach passes a corner. So of the best plans one has each seam half an overlap left of a corner's
- * abscissa, at the near side of a place to keep off, or a full width after the seam or end before it. Those places are
- * tried, all of them, by dynamic programming from left to right. Of sloping edges the length changes between corners
- * too; there the same places are tried and `exact` is false.
+ * abscissa, at the near side of a place to keep off, as far right as the end of the region lets it, or a full width
+ * after the seam or end before it. Those places are tried, all of them, by dynamic programming from left to right. Of
+ * sloping edges the length changes between corners too; there the same places are tried and `exact` is false.
  *
  * @param direction absent: whichever takes less film, upright if equal
  * @returns null where the roll is no wider than what overlaps and trim take, or every place for a seam is kept off
@@ -164,7 +166,7 @@ const MOST_STRIPS = 1000;
 function nodesOf(
   region: Region,
   spans: readonly Stretch[],
-  { rollWidth, trim }: FilmRules,
+  { rollWidth, trim, leastStrip }: FilmRules,
   half: Hundredth,
   keepOff: readonly Stretch[],
 ): Node[] {
@@ -175,11 +177,15 @@ function nodesOf(
   const addChain = (first: Hundredth) => {
     for (let at = first; at < last; at += step) places.add(at);
   };
-  for (const { from } of spans) addChain(from + rollWidth - half - trim);
+  const inset = Math.max(half, leastStrip);
+  for (const { from, to } of spans) {
+    addChain(from + rollWidth - half - trim);
+    addChain(to - inset);
+  }
   for (const x of cornersOf(region)) addChain(x - half);
   for (const { from } of keepOff) addChain(from);
   const isAllowed = (at: Hundredth) =>
-    spans.some(({ from, to }) => from + half <= at && at <= to - half && from < at && at < to) &&
+    spans.some(({ from, to }) => from + inset <= at && at <= to - inset && from < at && at < to) &&
     !keepOff.some(({ from, to }) => from < at && at < to);
   const node = (at: Hundredth, kind: Node['kind']): Node => ({ at, kind, best: null });
   return [

@@ -23,6 +23,8 @@ export type MaterialGroup = (typeof materialGroups)[number];
 /** What is ordered of one thing. Amounts in `unit`, money in minor units of the job's currency. */
 export interface MaterialLine {
   readonly item: string;
+  /** Id, of stock sheets alone. */
+  readonly stock?: string;
   readonly group: MaterialGroup;
   readonly name: string;
   readonly unit: string;
@@ -154,6 +156,7 @@ function stockLines(job: Job, { order, sheets }: Pick<JobCutting, 'order' | 'she
     const cost = price > 0 ? price * count : null;
     return {
       item: itemOfStock(stock),
+      stock,
       group: 'steel',
       name: nameOfStock(stock, sheet),
       unit: 'sheet',

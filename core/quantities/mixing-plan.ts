@@ -41,7 +41,7 @@ export interface Mix {
   readonly components: readonly [number, number] | null;
   /** Of the smallest kit: 1 is a whole one. */
   readonly kits: number | null;
-  /** Minutes after mixing by which the tape along what it covered has to be off; null: it stays on for the next coat. */
+  /** Minutes after mixing by which the tape along what it covered has to be off; null: it stays on for the next coat, or there is none. */
   readonly maskingOff: number | null;
 }
 
@@ -108,7 +108,7 @@ export function mixingPlans(
         amount,
         components: componentsOf(product, amount, mixing),
         kits: kitsOf(product, amount),
-        maskingOff: c + 1 === coats ? off : null,
+        maskingOff: c + 1 === coats && product.layer !== 'adhesive' ? off : null,
       };
     }),
     lapsInFace: divided.flat().filter(({ endsInFace }) => endsInFace).length,

@@ -3,30 +3,31 @@ import type { Finding } from '../finding';
 import { polygonArea } from '../geometry/polygon';
 import { nameOfWall, nameOfZone } from '../job/names';
 import type { Product } from '../job/product-schema';
-import type { Job } from '../job/schema';
 import { figure } from '../lengths';
 import { mixingPlans, type MixingPlan, type WorkSection } from './mixing-plan';
 import { coatNeed } from './product-need';
-import { settingsOf } from './settings';
+import type { Settings } from './settings';
 import type { WallNeeds } from './wall-needs';
+
+/** A plan for what is laid in one delivery. */
+export interface JobMixingPlan extends MixingPlan {
+  readonly delivery: string;
+}
 
 export interface Mixing {
   /** By product and coat. */
-  readonly plans: readonly MixingPlan[];
+  readonly plans: readonly JobMixingPlan[];
   readonly findings: readonly Finding[];
 }
 
 /**
- * How every two-component product of a job is mixed. Coats are laid zone by zone in the order of the walls, each
+ * How every two-component product of a job is mixed, delivery by delivery. Coats are laid zone by zone in the order of the walls, each
  * connected part of a zone without a lap if its pot life allows; adhesive panel by panel in the order of fixing.
- *
- * @param walls as `takeOff` gives them
  */
-export function mixingOf(job: Job, walls: readonly WallNeeds[]): Mixing {
-  const plans: MixingPlan[] = [];
+export function mixingOf(walls: readonly WallNeeds[], settings: Settings): Mixing {
+  const plans: JobMixingPlan[] = [];
   const findings: Finding[] = [];
-  const settings = settingsOf(job);
-  for (const { product, layer, sections } of usesOf(walls)) {
+  for (const { product, delivery, layer, sections } of usesOf(walls)) {
     const need = coatNeed(layer, product, 1);
     if ('missing' in need) continue;
     const own = mixingPlans(product, sections, layer.coats, need.net, settings);
@@ -38,7 +39,7 @@ export function mixingOf(job: Job, walls: readonly WallNeeds[]): Mixing {
       });
       continue;
     }
-    plans.push(...own);
+    plans.push(...own.map((plan) => ({ ...plan, delivery })));
     const laps = own[0]?.lapsInFace ?? 0;
     if (laps > 0) findings.push(lapFinding(product, own[0]!, settings));
   }
@@ -47,11 +48,12 @@ export function mixingOf(job: Job, walls: readonly WallNeeds[]): Mixing {
 
 interface Use {
   readonly product: Product;
+  readonly delivery: string;
   readonly layer: ResolvedLayer;
   readonly sections: WorkSection[];
 }
 
-/** Where each product that is mixed is laid, by product, number of coats and thickness. */
+/** Where each product that is mixed is laid, by product, delivery, number of coats and thickness. */
 function usesOf(walls: readonly WallNeeds[]): Use[] {
   const uses = new Map<string, Use>();
   for (const own of walls) {
@@ -59,8 +61,9 @@ function usesOf(walls: readonly WallNeeds[]): Use[] {
       layers.forEach((layer, i) => {
         const { product } = layer;
         if (!product?.mixing || (layer.layer.over ?? 'face') !== 'face') return;
-        const key = JSON.stringify([product.id, layer.coats, layer.layer.thickness]);
-        const use = uses.get(key) ?? { product, layer, sections: [] };
+        const { delivery = '' } = own.wall.survey.wall;
+        const key = JSON.stringify([product.id, delivery, layer.coats, layer.layer.thickness]);
+        const use = uses.get(key) ?? { product, delivery, layer, sections: [] };
         const area = areas[i]!.face + areas[i]!.feather + areas[i]!.reveals;
         use.sections.push(...sectionsOf(own, z, layer, area));
         uses.set(key, use);

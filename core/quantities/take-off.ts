@@ -5,10 +5,13 @@ import type { Job } from '../job/schema';
 import type { JobCutting, WorkedWall } from '../worked-out';
 import { layerAreaRows, zoneAreaRows, type LayerAreaRow, type ZoneAreaRow } from './areas';
 import { materialLines, type MaterialLine } from './material-lines';
+import { measuredZones, type MeasuredZone } from './measured-zones';
+import { measurementRule } from './measurement-rules';
+import { mixingOf, type JobMixingPlan } from './mixing';
 import { itemOfProduct, type Need } from './need';
 import { settingsOf } from './settings';
 import { jobSundries } from './sundry-needs';
-import { needsOfWalls, type WallNeeds } from './wall-needs';
+import { needsOfWalls, type ZoneFilm } from './wall-needs';
 
 /** What a job takes of everything. */
 export interface TakeOff {
@@ -19,9 +22,12 @@ export interface TakeOff {
   /** Minor units of the job's currency: what is known of the cost, and whether that is all. */
   readonly cost: number;
   readonly isWholeCost: boolean;
-  readonly walls: readonly WallNeeds[];
   readonly zoneAreas: readonly ZoneAreaRow[];
   readonly layerAreas: readonly LayerAreaRow[];
+  /** Zones by the job's rule of measurement. */
+  readonly offerAreas: readonly MeasuredZone[];
+  readonly films: readonly ZoneFilm[];
+  readonly mixing: readonly JobMixingPlan[];
   readonly findings: readonly Finding[];
 }
 
@@ -38,24 +44,40 @@ export function takeOff(
   walls: readonly WorkedWall[],
   cutting: Pick<JobCutting, 'order' | 'sheets'>,
 ): TakeOff {
+  const work = takeOffInSteps(job, walls, cutting);
+  for (;;) {
+    const { value, done } = work.next();
+    if (done) return value;
+  }
+}
+
+/** The same, yielding at pauses, so that the caller may stop or listen. */
+export function* takeOffInSteps(
+  job: Job,
+  walls: readonly WorkedWall[],
+  cutting: Pick<JobCutting, 'order' | 'sheets'>,
+): Generator<undefined, TakeOff> {
   const settings = settingsOf(job);
-  const own = needsOfWalls(job, walls, settings);
+  const own = yield* needsOfWalls(job, walls, settings);
   const ofWalls = own.flatMap(({ needs }) => needs);
   const needs = walls.some(({ zones }) => zones.length > 0)
     ? [...ofWalls, ...jobSundries({ settings })]
     : ofWalls;
   const products = productsOf(job);
+  const mixing = mixingOf(own, settings);
   const lines = materialLines(job, needs, products, settings.sundries, cutting);
   return {
     needs,
     lines,
     cost: lines.reduce((sum, { cost }) => sum + (cost ?? 0), 0),
     isWholeCost: lines.every(({ cost }) => cost !== null),
-    walls: own,
     zoneAreas: zoneAreaRows(own),
     layerAreas: layerAreaRows(own),
+    offerAreas: measuredZones(own, measurementRule(settings.measurement)),
+    films: own.flatMap(({ films }) => films),
+    mixing: mixing.plans,
     findings: [
-      ...saidOnce(own.flatMap(({ findings }) => findings)),
+      ...saidOnce([...own.flatMap(({ findings }) => findings), ...mixing.findings]),
       ...[...products.values()].flatMap((product) => {
         const line = lines.find(({ item }) => item === itemOfProduct(product.id));
         return line && line.withLoss > 0 ? packFindings(product, line) : [];

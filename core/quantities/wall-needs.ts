@@ -14,6 +14,7 @@ import type { ZoneTask } from './zone-task';
 
 /** How film is laid in a zone. */
 export interface ZoneFilm {
+  readonly wall: string;
   readonly zone: string;
   /** Place of the film in the build-up, from 0. */
   readonly layer: number;
@@ -37,17 +38,24 @@ export interface WallNeeds {
 
 /**
  * The needs of each wall. Kept for a wall until it, or something else that they follow from, has changed; prices and
- * packs are not among that.
+ * packs are not among that. Yields after each wall that had to be measured.
  */
-export function needsOfWalls(job: Job, walls: readonly WorkedWall[], settings: Settings): WallNeeds[] {
+export function* needsOfWalls(
+  job: Job,
+  walls: readonly WorkedWall[],
+  settings: Settings,
+): Generator<undefined, WallNeeds[]> {
   const key = keyOf(job, settings);
-  return walls.map((wall) => {
+  const all: WallNeeds[] = [];
+  for (const wall of walls) {
     const known = kept.get(wall);
-    if (known?.key === key) return known.needs;
-    const needs = needsOfWall(job, wall, settings);
+    const needs = known?.key === key ? known.needs : needsOfWall(job, wall, settings);
+    all.push(needs);
+    if (known?.needs === needs) continue;
     kept.set(wall, { key, needs });
-    return needs;
-  });
+    yield undefined;
+  }
+  return all;
 }
 
 const kept = new WeakMap<WorkedWall, { readonly key: string; readonly needs: WallNeeds }>();
@@ -69,6 +77,7 @@ function needsOfWall(job: Job, worked: WorkedWall, settings: Settings): WallNeed
     needs: zones.flatMap(({ own, sundries }) => [...own.needs, ...sundries]),
     films: zones.flatMap(({ task, own }) =>
       own.films.map(({ layer, plan }) => ({
+        wall: wall.id,
         zone: task.measures.zone.id,
         layer,
         product: task.layers[layer]!.product!.id,

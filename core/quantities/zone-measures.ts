@@ -37,8 +37,9 @@ export interface ZoneMeasures {
   readonly face: Region;
   readonly grossArea: number;
   readonly faceArea: number;
-  /** Of its panels, and how long the cut edges of all of them are. */
+  /** Of its panels, all and by the stock they are laid from, and how long the cut edges of all of them are. */
   readonly steelArea: number;
+  readonly steelByStock: Readonly<Record<string, number>>;
   readonly cutEdges: number;
   readonly panels: number;
   readonly joints: readonly JointRun[];
@@ -121,6 +122,7 @@ function steelOf(layout: ZoneLayout | null, gap: Hundredth) {
   const battens = layout?.fixing.battens ?? [];
   return {
     steelArea: outlines.reduce((sum, outline) => sum + polygonArea(outline), 0),
+    steelByStock: byStock(panels),
     cutEdges: panels.reduce((sum, panel) => sum + cutEdgesOf(panel), 0),
     panels: panels.length,
     joints,
@@ -129,6 +131,12 @@ function steelOf(layout: ZoneLayout | null, gap: Hundredth) {
     battenLength: battens.reduce((sum, { from, to }) => sum + Math.hypot(to.x - from.x, to.y - from.y), 0),
     battens: battens.length,
   };
+}
+
+function byStock(panels: ZoneLayout['panels']): Record<string, number> {
+  const areas = new Map<string, number>();
+  for (const { stock, outline } of panels) areas.set(stock, (areas.get(stock) ?? 0) + polygonArea(outline));
+  return Object.fromEntries(areas);
 }
 
 function cutEdgesOf({ outline, causes }: ZoneLayout['panels'][number]): number {

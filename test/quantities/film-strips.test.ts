@@ -12,6 +12,7 @@ const rules = (
     rollWidth: (over.rollWidth ?? 1220) * 100,
     overlap: (over.overlap ?? 20) * 100,
     trim: (over.trim ?? 25) * 100,
+    leastStrip: 5000,
     keepOff: { upright: upright.map(([from, to]) => ({ from: from! * 100, to: to! * 100 })), level: [] },
   }) satisfies FilmRules;
 const board = (width: number, height: number) => rectangle(0, 0, width * 100, height * 100);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Job } from '../../core/job/schema';
-import { takeOff } from '../../core/quantities/take-off';
-import { box, jobOf, wallOf, workedTakeOff } from './worked-jobs';
+import { takeOff, takeOffInSteps } from '../../core/quantities/take-off';
+import { box, jobOf, wallOf, wallsOf, workedTakeOff } from './worked-jobs';
 
 const job = jobOf({
   products: [
@@ -28,26 +28,35 @@ const withPaint = (fields: object): Job => ({ ...job, products: [{ ...job.produc
 
 describe('a take-off asked for again', () => {
   it('keeps the needs of every wall where only prices changed, and chooses packs anew', () => {
-    const dearer = again(
-      withPaint({
-        packs: [
-          { size: 1, price: 5 },
-          { size: 5, price: 40 },
-        ],
-      }),
-    );
-    dearer.walls.forEach((needs, i) => expect(needs).toBe(off.walls[i]));
+    const before = wallsOf(job, worked);
+    const packs = [
+      { size: 1, price: 5 },
+      { size: 5, price: 40 },
+    ];
+    const cheaper = withPaint({ packs });
+    wallsOf(cheaper, worked).forEach((needs, i) => expect(needs).toBe(before[i]));
     expect(off.lines[0]!.packs!.packs.map(({ size }) => size)).toEqual([1]);
     expect(off.cost).toBe(2400);
-    expect(dearer.cost).toBe(1000);
+    expect(again(cheaper).cost).toBe(1000);
+  });
+
+  it('pauses for no wall that it knows', () => {
+    const pauses = (changed: Job) => {
+      const work = takeOffInSteps(changed, worked.walls, worked.cutting);
+      let count = 0;
+      while (!work.next().done) count++;
+      return count;
+    };
+    again(job);
+    expect(pauses(withPaint({ packs: [] }))).toBe(0);
+    expect(pauses(withPaint({ loss: 0.3 }))).toBe(2);
   });
 
   it('works needs out anew where a rate, a setting or a wall changed', () => {
+    const before = wallsOf(job, worked);
     expect(again(withPaint({ spreadingRate: 4 })).lines[0]!.net).toBeCloseTo(3, 9);
-    const looser = again({ ...job, quantities: { hollowShare: 0.5 } });
-    expect(looser.walls[0]).not.toBe(off.walls[0]);
-    const other = takeOff(job, [{ ...worked.walls[0]! }, worked.walls[1]!], worked.cutting);
-    expect(other.walls[0]).not.toBe(off.walls[0]);
-    expect(other.walls[1]).not.toBe(looser.walls[1]);
+    expect(wallsOf({ ...job, quantities: { hollowShare: 0.5 } }, worked)[0]).not.toBe(before[0]);
+    const other = { ...worked, walls: [{ ...worked.walls[0]! }, worked.walls[1]!] };
+    expect(wallsOf(job, other)[0]).not.toBe(before[0]);
   });
 });

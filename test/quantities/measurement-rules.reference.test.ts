@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { MeasurementRuleId } from '../../core/job/quantities-schema';
 import { measurementRule, measurementRules, offerArea } from '../../core/quantities/measurement-rules';
-import { box, jobOf, wallOf, workedTakeOff } from './worked-jobs';
+import { box, jobOf, wallOf, wallsOf, workedTakeOff } from './worked-jobs';
 
 /** m² */
 interface Measured {
@@ -19,8 +19,8 @@ function measure(rule: MeasurementRuleId, ...openings: object[]): Measured {
       }),
     ],
   });
-  const { worked, off } = workedTakeOff(job);
-  const { measures } = off.walls[0]!.zones[0]!;
+  const { worked } = workedTakeOff(job);
+  const { measures } = wallsOf(job, worked)[0]!.zones[0]!;
   const { area, trueArea } = offerArea(worked.walls[0]!.survey, measures, measurementRule(rule));
   return { true: trueArea / 1e10, offer: area / 1e10 };
 }

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Product } from '../../core/job/product-schema';
-import { mixingOf } from '../../core/quantities/mixing';
 import { mixingPlans, potLifeAt } from '../../core/quantities/mixing-plan';
 import { box, jobOf, wallOf, workedTakeOff } from './worked-jobs';
 
@@ -148,7 +147,7 @@ describe('the mixing of a job', () => {
       ],
     });
     const { off } = workedTakeOff(job);
-    const { plans, findings } = mixingOf(job, off.walls);
+    const { mixing: plans, findings } = off;
     expect(findings).toEqual([]);
     const adhesive = plans.find(({ product: id }) => id === 'adhesive-two-component')!;
     expect(adhesive.mixes.flatMap(({ parts }) => parts).map(({ section }) => section)).toHaveLength(8);
@@ -165,7 +164,7 @@ describe('the mixing of a job', () => {
       quantities: { temperature: 30 },
       walls: [wallOf({ zones: [{ id: 'Z1', buildUp: 'writable', shape: box(0, 0, 6000, 3000) }] })],
     });
-    const { findings } = mixingOf(job, workedTakeOff(job).off.walls);
+    const { findings } = workedTakeOff(job).off;
     expect(findings[0]!.text).toMatch(/sets in 30 minutes at 30 °C, in which 1 person lays 5 m².*zone Z1/);
   });
 });

@@ -1,7 +1,9 @@
 import * as v from 'valibot';
 import { jobSchema, type Job } from '../../core/job/schema';
 import { workOutFully } from '../../core/run/pipeline';
+import { settingsOf } from '../../core/quantities/settings';
 import { takeOff, type TakeOff } from '../../core/quantities/take-off';
+import { needsOfWalls, type WallNeeds } from '../../core/quantities/wall-needs';
 import type { WorkedOut } from '../../core/worked-out';
 
 /** Jobs for the tests of quantities, put down in few words and worked out by the stages before. */
@@ -26,6 +28,15 @@ export function wallOf(fields: object): object {
 export function workedTakeOff(job: Job): { worked: WorkedOut; off: TakeOff } {
   const worked = workOutFully(job, { steps: 1 });
   return { worked, off: takeOff(job, worked.walls, worked.cutting) };
+}
+
+/** The needs of each wall as the take-off keeps them. */
+export function wallsOf(job: Job, { walls }: WorkedOut): WallNeeds[] {
+  const work = needsOfWalls(job, walls, settingsOf(job));
+  for (;;) {
+    const { value, done } = work.next();
+    if (done) return value;
+  }
 }
 
 /** What a job takes of each item, as it lies on the wall. */

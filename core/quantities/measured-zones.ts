@@ -1,0 +1,20 @@
+import { offerArea, type MeasurementRule } from './measurement-rules';
+import type { WallNeeds } from './wall-needs';
+
+/** A zone as an offer measures it, hundredths squared. */
+export interface MeasuredZone {
+  readonly wall: string;
+  readonly zone: string;
+  readonly trueArea: number;
+  readonly offerArea: number;
+}
+
+/** Every zone by a rule of measurement, the true area beside it. */
+export function measuredZones(walls: readonly WallNeeds[], rule: MeasurementRule): MeasuredZone[] {
+  return walls.flatMap(({ wall: { survey }, zones }) =>
+    zones.map(({ measures }) => {
+      const { area, trueArea } = offerArea(survey, measures, rule);
+      return { wall: survey.wall.id, zone: measures.zone.id, trueArea, offerArea: area };
+    }),
+  );
+}

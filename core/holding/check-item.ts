@@ -74,6 +74,8 @@ function assumptionsOf(item: HeldItem, magnets: readonly CountedMagnet[]): strin
     ...(magnets.some(({ place }) => place.clearance === undefined)
       ? ['No panel edge, joint, hole or screw within 1.5 diameters of the magnets.']
       : []),
+    'The item is stiff, and its lowest edge, or the lowest magnet’s rim, rests on the wall.',
+    'Each magnet’s own fixing to the item bears its full pull.',
     'Magnets lie flat on the wall; a wedge counts as its largest gap.',
     `At most ${hottest} °C at the wall.`,
   ]);

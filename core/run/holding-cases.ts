@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { pullOnSheet } from '../holding/pull';
+import { pullOf } from '../holding/pull-range';
 import { outsideLimits, type PullSituation } from '../holding/limits';
 import { findJsonFault } from '../job/json-fault';
 
@@ -78,18 +78,16 @@ export function readPullCases(
   return { cases: read };
 }
 
-/** @param cases at least one */
-export function comparePulls(cases: readonly PullCase[]): ComparedPulls {
+/**
+ * @param cases at least one
+ * @param pullAt N
+ */
+export function comparePulls(
+  cases: readonly PullCase[],
+  pullAt: (situation: PullSituation) => number = (situation) => pullOf(situation).F,
+): ComparedPulls {
   const compared = cases.map(({ words, situation, force }) => {
-    const { Br, mur, diameter, height, thickness, gap } = situation;
-    const pull = pullOnSheet({
-      Br,
-      mur,
-      R: diameter / 2000,
-      H: height / 1000,
-      t: thickness / 1000,
-      g: gap / 1000,
-    }).F;
+    const pull = pullAt(situation);
     return { words, pull, force, off: Math.abs(pull / force - 1) };
   });
   // Not below: a deviation that is no number would be lost in a comparison.

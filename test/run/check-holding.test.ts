@@ -31,6 +31,14 @@ describe('npm run check:holding', () => {
     expect(stdout.trim().split('\n').at(-1)).toBe('cases=2 max=9.1% rms=6.4%');
   });
 
+  it('with --solver holds the finite elements against them', () => {
+    writeFileSync(join(folder, 'one.json'), JSON.stringify({ ...sample, cases: sample.cases.slice(0, 1) }));
+    const { stdout, status } = run('--cases', 'one.json', '--solver');
+    expect(status).toBe(0);
+    expect(stdout.trim().split('\n').at(-1)).toMatch(/^cases=1 max=\d\.\d% rms=\d\.\d%$/);
+    expect(stdout).not.toContain('max 0.000%');
+  });
+
   it('says in one line what is wrong, and exits with 1', () => {
     const { stderr, stdout, status } = run('--cases', join(folder, 'nowhere.json'));
     expect(status).toBe(1);

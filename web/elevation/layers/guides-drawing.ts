@@ -3,31 +3,31 @@ import { boxOfObject } from '../../../core/job/shape';
 import { countSheets, sheetPitch } from '../../../core/panels/whole-sheets';
 import { lengthFigure } from '../../look/figures';
 import { sheetsInWords } from '../../zones/sheet-words';
-import { toScreen } from '../frame';
+import { toScreen, type Frame } from '../frame';
 import type { Hand } from '../hand.svelte';
 import type { Guide } from '../snap';
+import { guidePlace, sizePlace, wordsHeight, type WordsAt } from './guide-places';
 import { widthOfWords } from './measured-words';
 import { acrossOf, condensed, downOf, inks, strokeLine, type Pen } from './pen';
 
 /** px: of the paper behind words on the drawing. */
-const [wordsHeight, margin] = [18, 5];
+const margin = 5;
 const guideFont = `12px ${condensed}`;
 const sizeFont = `600 13px ${condensed}`;
 
-/** A dotted line across the drawing; what it is in line with stands beside it, at the foot or on the left. */
-export function paintGuide(pen: Pen, { axis, at, words }: Guide): void {
+/** A dotted line across the drawing, with what it is in line with. */
+export function paintGuide(pen: Pen, guide: Guide, size: SizeWords | null): void {
   const { frame } = pen;
-  const width = widthOfWords(guideFont, words) + 2 * margin;
+  const { axis, at, words } = guide;
   if (axis === 'x') {
     const x = acrossOf(frame, at * 100);
     strokeLine(pen, [x, 0, x, frame.height], inks['red-lead'], 1, [1, 3]);
-    const left = x + 5 + width < frame.width ? x + 5 : x - 5 - width;
-    paintWords(pen, guideFont, words, left, frame.height - wordsHeight);
   } else {
     const y = downOf(frame, at * 100);
     strokeLine(pen, [0, y, frame.width, y], inks['red-lead'], 1, [1, 3]);
-    paintWords(pen, guideFont, words, 6, Math.max(2, Math.min(y - 21, frame.height - 40)));
   }
+  const width = widthOfWords(guideFont, words) + 2 * margin;
+  paintWords(pen, guideFont, words, guidePlace(frame, guide, width, size && placeOfSize(frame, size)));
 }
 
 /** Width and height of what is being drawn or resized, and of a zone how many sheets that is. */
@@ -51,21 +51,21 @@ export function sizeInHand(hand: Hand): SizeWords | null {
   };
 }
 
-/** Beside the corner, and always on the drawing. */
-export function paintSize(pen: Pen, { words, px, py }: SizeWords): void {
-  const width = widthOfWords(sizeFont, words) + 2 * margin;
-  const across = Math.max(4, Math.min(px + 18, pen.frame.width - width - 4));
-  const down = Math.max(2, Math.min(py - 9, pen.frame.height - wordsHeight - 2));
-  paintWords(pen, sizeFont, words, across, down);
+export function paintSize(pen: Pen, size: SizeWords): void {
+  paintWords(pen, sizeFont, size.words, placeOfSize(pen.frame, size));
 }
 
-/** On paper, px from its upper left corner. */
-function paintWords({ context }: Pen, font: string, words: string, left: number, top: number): void {
+function placeOfSize(frame: Frame, { words, px, py }: SizeWords): WordsAt {
+  return sizePlace(frame, px, py, widthOfWords(sizeFont, words) + 2 * margin);
+}
+
+/** On paper. */
+function paintWords({ context }: Pen, font: string, words: string, { left, top, width }: WordsAt): void {
   context.font = font;
   context.textAlign = 'left';
   context.textBaseline = 'middle';
   context.fillStyle = inks.paper;
-  context.fillRect(left, top, widthOfWords(font, words) + 2 * margin, wordsHeight);
+  context.fillRect(left, top, width, wordsHeight);
   context.fillStyle = inks['red-lead'];
   context.fillText(words, left + margin, top + wordsHeight / 2 + 1);
 }

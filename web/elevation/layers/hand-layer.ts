@@ -96,7 +96,7 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
   paintRadii(pen, drawing.radii);
   for (const { from, to } of drawing.measures) paintMeasure(pen, from, to, false);
   if (drawing.measuring) paintMeasure(pen, drawing.measuring.from, drawing.measuring.to, true);
-  for (const guide of guides) paintGuide(pen, guide);
+  for (const guide of guides) paintGuide(pen, guide, drawing.size);
   if (drawing.size) paintSize(pen, drawing.size);
   if (corners) paintCorners(pen, corners);
 }

@@ -66,7 +66,7 @@ test('an outline is drawn by its corners, with a typed length', async ({ page })
   await startWall(page);
   await page
     .getByRole('group', { name: 'Put in' })
-    .getByRole('button', { name: 'Outline', exact: true })
+    .getByRole('button', { name: 'Wall outline', exact: true })
     .click();
   const corners: [number, number][] = [
     [0, 0],

@@ -40,6 +40,8 @@ test('a finger that rests on a socket goes to its row, and the schedule is there
   await page.goto('/');
   await goTo(page, 'Survey');
   await page.getByRole('tab', { name: 'Wall', exact: true }).tap();
+  // However many leaves there are beside it.
+  await expect(page.getByRole('button', { name: 'Hide rows' })).toBeInViewport({ ratio: 1 });
   await page.getByRole('button', { name: 'Hide rows' }).tap();
   const cdp = await page.context().newCDPSession(page);
   const { x, y } = await onScreen(page, 1633, 343);

@@ -49,16 +49,21 @@ function useOf({ magnetic, surface, label }: BuildUpKind): string {
 /** A zone's colour and texture on paper; magnetic zones that are written on keep a red-lead line inside. */
 export function fillZone({ kind, zone }: Pick<ZoneNotice, 'kind' | 'zone'>, toPaper: ToPaper): Item[] {
   const rings = paperRings(zone.area, toPaper);
-  return [...swatch(rings, kind), ...magneticLine(zone.area, kind, toPaper)];
+  const plain = (zone.zone.markings?.length ?? 0) > 0;
+  return [...swatch(rings, kind, { plain }), ...magneticLine(zone.area, kind, toPaper)];
 }
 
-/** The same colour and texture on any rings; the legend uses it too. */
-export function swatch(rings: readonly (readonly PaperPoint[])[], kind: BuildUpKind): Item[] {
+/** The same colour and texture on any rings; the legend uses it too. Without the texture lines that are marked are not taken for it. */
+export function swatch(
+  rings: readonly (readonly PaperPoint[])[],
+  kind: BuildUpKind,
+  { plain = false } = {},
+): Item[] {
   const fill = (colour: Colour): Fill => ({ kind: 'fill', rings, colour });
   if (kind.surface === 'writable') {
     return [
       fill('water'),
-      ...hatch(rings, { spacing: 3.6, angle: 0, width: 0.25, colour: 'white' }),
+      ...(plain ? [] : hatch(rings, { spacing: 3.6, angle: 0, width: 0.25, colour: 'white' })),
       ...edges(rings, 'soft'),
     ];
   }

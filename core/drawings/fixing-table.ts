@@ -14,7 +14,7 @@ export function fixingSchedule({ survey, zones }: WorkedWall, { length }: PaperF
   return {
     heading: 'Fixing points',
     columns: [
-      { heading: 'Id', align: 'left' },
+      { heading: 'Mark', align: 'left' },
       { heading: 'What', align: 'left', most: 50 },
       { heading: 'from left', align: 'right' },
       { heading: 'from floor', align: 'right' },

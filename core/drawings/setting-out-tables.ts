@@ -71,7 +71,7 @@ function objectSchedule({ survey }: WorkedWall, { length }: PaperFigures): Sched
   return {
     heading: 'Openings and fittings',
     columns: [
-      left('Id'),
+      left('Mark'),
       left('What', 50),
       right('from left'),
       right('from floor'),

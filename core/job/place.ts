@@ -1,4 +1,6 @@
 import type { Finding } from '../finding';
+import type { FixingPoint } from './ground-schema';
+import { fixingPointNames } from './names';
 
 /** The way to a value in the file: names of fields and positions in lists. */
 export type Path = readonly (string | number)[];
@@ -98,6 +100,12 @@ function nameInWords(list: string | number | undefined, value: unknown, id: stri
       const noun = list === 'openings' ? 'opening' : 'fitting';
       return `${typeof kind === 'string' && /^[a-z-]{1,20}$/.test(kind) && kind !== 'free' ? kind : noun} ${short}`;
     }
+    case 'fixingPoints': {
+      const kind = fieldOf(value, 'kind');
+      return `${fixingPointNames[kind as FixingPoint['kind']] ?? 'fixing point'} ${short}`;
+    }
+    case 'lines':
+      return `joint ${short}`;
     case 'stock':
       return `stock sheet ${short}`;
     case 'rack':

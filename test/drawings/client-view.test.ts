@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { clientView } from '../../core/drawings/client-view';
+import { fillZone, zoneNotices, type ZoneNotice } from '../../core/drawings/client-view-zones';
 import { measureWith } from '../../core/drawings/fonts';
 import { figureHeight } from '../../core/drawings/standing-figure';
 import { boxOf } from '../../core/geometry/polygon';
 import { dayInWords } from '../../core/job/day-in-words';
+import type { ZoneArea } from '../../core/zones/zone-area';
 import { fontFiles } from './font-files';
 import { textFaults, textsOf } from './page-checks';
 import { workedJobs } from './worked-jobs';
@@ -63,6 +65,27 @@ describe.each(workedJobs)('client view of the job %s', (_, worked) => {
       expect(heightOf(figure) / perMm).toBeGreaterThan(figureHeight * 0.99);
       expect(heightOf(figure) / perMm).toBeLessThan(figureHeight * 1.01);
     });
+  });
+});
+
+describe('the rules of a zone to write on', () => {
+  const toPaper = ({ x, y }: { x: number; y: number }) => ({ x: x / 2000, y: y / 2000 });
+  const notices = workedJobs
+    .flatMap(([, { walls }]) => walls.flatMap(({ zones }) => zoneNotices(zones.map(({ area }) => area))))
+    .filter(({ kind }) => kind.surface === 'writable');
+  const rulesOf = (notice: ZoneNotice, markings: readonly unknown[]) => {
+    const zone = { ...notice.zone, zone: { ...notice.zone.zone, markings } } as ZoneArea;
+    return fillZone({ ...notice, zone }, toPaper).filter(
+      (item) => 'colour' in item && item.colour === 'white',
+    );
+  };
+
+  it('are drawn, but not where lines that are marked could be taken for them', () => {
+    expect(notices.length).toBeGreaterThan(0);
+    for (const notice of notices) {
+      expect(rulesOf(notice, []).length).toBeGreaterThan(0);
+      expect(rulesOf(notice, [{}])).toEqual([]);
+    }
   });
 });
 

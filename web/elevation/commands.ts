@@ -55,7 +55,7 @@ export function drawingCommands(hand: Hand): readonly Command[] {
       whyNot: hand.wall ? null : 'there is no wall',
     },
     {
-      ...key('Choose the object before', 'Shift+Tab', { key: 'Tab', shiftKey: true }),
+      ...key('Choose the previous object', 'Shift+Tab', { key: 'Tab', shiftKey: true }),
       whyNot: hand.wall ? null : 'there is no wall',
     },
     key(`Move ${lengthWords(finestStep())} left`, 'ArrowLeft', { key: 'ArrowLeft' }, 'nudge Shift 10'),
@@ -71,13 +71,13 @@ export function drawingCommands(hand: Hand): readonly Command[] {
 export function viewCommands(hand: Hand): readonly Command[] {
   return [
     {
-      name: hand.figure ? 'Take the standing figure away' : 'Show a standing figure',
+      name: hand.figure ? 'Hide the person' : 'Show a person',
       group: 'View',
       keys: 'V F',
       run: () => (hand.figure = !hand.figure),
     },
     {
-      name: hand.heights ? 'Take the usual heights away' : 'Show usual heights',
+      name: hand.heights ? 'Hide usual heights' : 'Show usual heights',
       group: 'View',
       keys: 'V H',
       also: 'reach writing sitting standing',

@@ -92,8 +92,8 @@ export const surveyTools: readonly ToolChoice[] = [
   { label: 'Stud', keys: 'P M', tool: { kind: 'mark', what: 'stud' } },
   { label: 'Pattress', keys: 'P E', tool: { kind: 'mark', what: 'pattress' } },
   { label: 'Drilling', keys: 'P X', tool: { kind: 'mark', what: 'hole' } },
-  { label: 'Outline', keys: 'P U', tool: { kind: 'corners', of: 'outline' } },
-  { label: 'Curve', keys: 'P Y', tool: { kind: 'bend' } },
+  { label: 'Wall outline', keys: 'P U', tool: { kind: 'corners', of: 'outline' } },
+  { label: 'Curved edge', keys: 'P Y', tool: { kind: 'bend' } },
 ];
 
 export const zoneTools: readonly ToolChoice[] = [

@@ -3,6 +3,7 @@ import { readJobObject } from '../../core/job/read';
 import type { Job } from '../../core/job/schema';
 import type { Keeping, Opened } from '../keeping/keeping.svelte';
 import { sentence } from '../look/figures';
+import { faultInWords } from './fault-in-words';
 import { OpenJob, type StationName } from '../job/open-job.svelte';
 import { stations } from '../stations/stations';
 
@@ -35,11 +36,5 @@ export function goTo(open: OpenJob, wallId: string, station: string): void {
 /** The first reason why a job could not be opened again once it is saved. */
 function faultOf(job: Job): string | null {
   const text = readJobObject(job).findings[0]?.text;
-  return text === undefined ? null : sentence(withoutPath(text));
-}
-
-/** "walls[0].outline (wall A) crosses …" as it is said where there is no file yet: "Wall A crosses …". */
-function withoutPath(text: string): string {
-  const [, words, says] = /^\S+ \((.+?)\) (.*)$/s.exec(text) ?? [];
-  return words && says ? `${words.charAt(0).toUpperCase()}${words.slice(1)} ${says}` : text;
+  return text === undefined ? null : sentence(faultInWords(text));
 }

@@ -10,7 +10,7 @@ export interface TextRow {
 
 /**
  * Lines of a spreadsheet's clipboard (tabs), of a CSV file (semicolons or commas) or of a hand (spaces), each in its cells.
- * A comma between two digits parts decimals wherever something else parts the cells.
+ * A line without the mark that parts the others was added by hand. A comma between two digits parts decimals wherever something else parts the cells.
  *
  * @param names of kinds that may have figures in them, which begin a cell of their own all the same
  */
@@ -19,7 +19,10 @@ export function splitRows(text: string, names: readonly string[] = []): TextRow[
   const mark = ['\t', ';', '|'].find((one) => text.includes(one));
   return lines.flatMap((line, i): TextRow[] => {
     if (line.trim() === '') return [];
-    const cells = mark ? cellsBetween(line, mark) : (cellsBySpaces(line, names) ?? cellsBetween(line, ','));
+    const cells =
+      mark && line.includes(mark)
+        ? cellsBetween(line, mark)
+        : (cellsBySpaces(line, names) ?? cellsBetween(line, ','));
     return [{ line: i + 1, text: line, cells: cells.map((cell) => cell.trim()) }];
   });
 }

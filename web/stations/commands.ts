@@ -111,6 +111,6 @@ export function wallCommands(
   return [
     { name: 'Add a wall', group: 'Walls', keys: 'W A', run: () => (desk.dialog = 'wall') },
     go('Next wall', 'W N', at + 1),
-    go('Wall before', 'W B', at - 1),
+    go('Previous wall', 'W B', at - 1),
   ];
 }

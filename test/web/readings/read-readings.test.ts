@@ -17,6 +17,7 @@ describe('tape readings, one a line', () => {
     ['with units', 'door 22 cm 0 92.6 cm 2.04 m\n\nwindow 2.4 m 0,9 m 1,2m 120cm'],
     ['from a spreadsheet', 'Door\t220\t0\t926\t2040\r\nWindow\t2400\t900\t1200\t1200\r\n'],
     ['with semicolons and decimal commas', 'door;220;0;926,0;2040\nwindow;2,4 m;900;1200;1200'],
+    ['pasted, with a line added by hand', 'door\t220\t0\t926\t2040\nwindow 2400 900 1200 1200'],
     ['with commas', 'door,220,0,926,2040\nwindows, 2400, 900, 1200, 1200'],
     ['to the far end', 'door 220 0 to 1146 to 2040\nwindow 2400 900 to 3600 to 2.1 m'],
     [

@@ -63,14 +63,14 @@ export function paintZone(pen: Pen, zone: Zone, manner: ZoneManner): void {
 function paintSurfaceAndEdge(
   pen: Pen,
   polygon: Polygon,
-  { buildUp }: Zone,
+  { buildUp, markings = [] }: Zone,
   { faint, under }: ZoneManner,
 ): void {
   const kind = buildUpKind(buildUp);
   pen.context.save();
   if (faint) pen.context.globalAlpha = 0.4;
   if (under && kind.magnetic === 'steel' && kind.surface === 'chalk') pen.context.globalAlpha = 0.2;
-  paintSurface(pen, polygon, kind);
+  paintSurface(pen, polygon, kind, markings.length === 0);
   pen.context.globalAlpha = faint ? 0.4 : 1;
   paintEdge(pen, polygon, kind);
   pen.context.restore();
@@ -101,11 +101,12 @@ function areaOf({ x, y, width, height }: ReturnType<typeof screenBox>): PxArea {
   return { left: x, top: y, right: x + width, bottom: y + height };
 }
 
-function paintSurface(pen: Pen, polygon: Polygon, { magnetic, surface }: BuildUpKind): void {
+/** @param ruled a coat to write on has faint rules, unless lines are marked on it, which they would be taken for */
+function paintSurface(pen: Pen, polygon: Polygon, { magnetic, surface }: BuildUpKind, ruled: boolean): void {
   if (surface === 'chalk') fillPolygon(pen, polygon, inks.slate);
   else if (surface === 'writable') {
     fillPolygon(pen, polygon, inks.water);
-    paintRules(pen, polygon);
+    if (ruled) paintRules(pen, polygon);
   } else if (magnetic === 'steel') fillPolygon(pen, polygon, 'rgb(233 185 164 / 40%)');
   else if (magnetic === 'coating') fillPolygon(pen, polygon, 'rgb(233 185 164 / 18%)');
 }

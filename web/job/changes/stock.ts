@@ -13,7 +13,7 @@ const stockWords: Readonly<Record<string, string>> = {
   hasFace: 'face side',
   spares: 'spares',
   coating: 'coating',
-  available: 'number to be had',
+  available: 'number available',
   trim: 'margins',
   tolerance: 'tolerance',
 };

@@ -1,3 +1,5 @@
+import { note } from './calculation';
+
 /*
  * Friction between a magnet's face and a finished wall. Static, dry handbook ranges and deliberately low design values:
  * note on holding force, section 4 (steel on plastic from a formula bank of drive engineering; the others from memory of
@@ -23,7 +25,7 @@ export interface Friction {
   readonly source: string;
 }
 
-const source = 'note on holding force, section 4';
+const source = `${note}, section 4`;
 /** The note has a row for bare metal only; the others are halved as that one is. */
 const halved = `${source}, halved as bare metal is (judgement)`;
 

@@ -1,4 +1,5 @@
 import type { Mm } from '../units';
+import { note } from './calculation';
 
 /** How a sheet was ordered. */
 export interface SheetOrder {
@@ -42,7 +43,7 @@ export interface ThicknessTolerance {
  */
 export function thicknessTolerance(thickness: Mm, order?: SheetOrder): ThicknessTolerance {
   const row = order && thickness > 0.4 && thickness <= 0.6 ? rowOf(order) : undefined;
-  if (!order || !row) return { by: 0.08 * thickness, source: 'note on holding force, section 3: ± 8 %' };
+  if (!order || !row) return { by: 0.08 * thickness, source: `${note}, section 3: ± 8 %` };
   const column = order.width <= 1200 ? 0 : order.width <= 1500 ? 1 : 2;
   return { by: row[order.tolerance][column], source: `${order.standard}, ${order.tolerance} tolerance` };
 }

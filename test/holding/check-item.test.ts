@@ -244,6 +244,12 @@ describe('every line of the calculation', () => {
     expect(lines.filter(({ symbol }) => symbol === 'T')).toHaveLength(4);
   });
 
+  it('tells magnets on two grounds apart', () => {
+    const two = checkItem(board(2, (_, i) => (i < 2 ? { ground: steelGround({ gap: 2 }) } : {})));
+    expect(two.lines.filter(({ symbol }) => symbol === 'F')).toHaveLength(2);
+    expect(two.lines.filter(({ symbol }) => symbol === 'g').map(({ value }) => value)).toEqual([2, 1]);
+  });
+
   it('says friction, pull and factor as they were used', () => {
     const of = (symbol: string) => lines.find((line) => line.symbol === symbol)!.value;
     expect(of('μ')).toBe(0.2);

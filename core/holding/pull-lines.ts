@@ -1,0 +1,133 @@
+import { given, note, type CalculationLine, type CalculationPart } from './calculation';
+import type { SteelGround } from './ground';
+import { strongestBr, type PullSituation } from './limits';
+import type { Magnet } from './magnet';
+import { ferriticShare, tolerances, type PullRange } from './pull-range';
+import { thicknessTolerance } from './sheet-tolerance';
+
+type Row = readonly [
+  symbol: string,
+  words: string,
+  value: number,
+  unit: string,
+  source: string,
+  formula?: string,
+];
+
+/** The calculation of a pull, line by line. */
+export function pullLines(
+  magnet: Magnet,
+  { Br, gap }: PullSituation,
+  ground: SteelGround,
+  { pull, least }: PullRange,
+): CalculationLine[] {
+  const { by, source } = thicknessTolerance(ground.thickness, ground.order);
+  const { gapTolerance = tolerances.gap } = ground;
+  const fit = `${note}, section 2 (fit)`;
+  const wall: readonly Row[] = [
+    ['t', 'thickness of the steel', ground.thickness, 'mm', given],
+    ['Δt', 'the steel may be thinner by', by, 'mm', source],
+    ['g', `gap from the face of ${magnet.name} to the steel`, gap, 'mm', given],
+    [
+      'Δg',
+      'the gap may be larger by',
+      gapTolerance,
+      'mm',
+      ground.gapTolerance === undefined ? `${note}, section 3` : given,
+    ],
+    ...(ground.steel === 'ferritic-stainless'
+      ? [
+          [
+            'σ',
+            'saturation as a share of mild steel’s, in Fsat',
+            ferriticShare,
+            '',
+            `${note}, section 3 (from memory)`,
+          ] as const,
+        ]
+      : []),
+  ];
+  const bought: readonly Row[] = [
+    ['D', `diameter of ${magnet.name}, D = 2 R`, magnet.diameter, 'mm', given],
+    ['H', 'height', magnet.height, 'mm', given],
+    ['Br', 'remanence, at the hottest', Math.min(Br, strongestBr), 'T', `${given}; ${note}, section 3`],
+    ['μr', 'recoil permeability', magnet.mur, '', given],
+  ];
+  const worked: readonly Row[] = [
+    [
+      'F₀',
+      'force to ideal, thick iron',
+      pull.F0,
+      'N',
+      'Furlani 2001; Vokoun et al. 2009: method of images',
+      'Br² π R² / μ₀ · [I(2g/R) − 2 I((2g+H)/R) + I((2g+2H)/R)]',
+    ],
+    [
+      'c',
+      'recoil correction',
+      pull.c,
+      '',
+      fit,
+      '1.43 (μr − 1) / (1 + 2.2 H/R) · (g + 0.109 H) / (g + 0.0384 R + 0.109 H)',
+    ],
+    ['Fthick', 'force to thick steel', pull.Fthick, 'N', `${note}, section 2`, 'F₀ / (1 + c)²'],
+    [
+      'S₁',
+      'part along the saturated sheet',
+      pull.S1,
+      'T',
+      fit,
+      '0.899 · 2.0 [ψ(g/R) − ψ((g+H)/R)], ψ(s) = √(1 + s²) − s',
+    ],
+    [
+      'S₂',
+      'part across the saturated sheet',
+      pull.S2,
+      'T',
+      fit,
+      '0.159 ln[(1 + R/(g + 0.135 t)) / (1 + R/(g + 0.135 t + 2.33 H))]',
+    ],
+    [
+      'Fsat',
+      'force to the saturated sheet',
+      pull.Fsat,
+      'N',
+      fit,
+      'π t R Br^1.0405 / μ₀ · (S₁ + S₂)(1 + 1.02 t/R)',
+    ],
+    ['x', 'exponent that joins both', pull.x, '', fit, 'max(2.5, 7.42 − 7.49 g/R)'],
+    [
+      'F',
+      `pull of ${magnet.name} straight off`,
+      pull.F,
+      'N',
+      `${note}, section 2; within 8 %`,
+      'Fthick (1 + (Fthick/Fsat)^x)^(−1/x)',
+    ],
+  ];
+  const worst: Row = [
+    'Fmin',
+    'pull with remanence −3 %, thinner sheet, larger gap, steel −10 % at once',
+    least,
+    'N',
+    `${note}, section 3`,
+  ];
+  return [
+    ...rows('wall', wall),
+    ...rows('magnet', bought),
+    ...rows('pull', worked),
+    ...rows('tolerances', [worst]),
+  ];
+}
+
+function rows(part: CalculationPart, all: readonly Row[]): CalculationLine[] {
+  return all.map(([symbol, words, value, unit, source, formula]) => ({
+    part,
+    symbol,
+    words,
+    ...(formula === undefined ? {} : { formula }),
+    value,
+    unit,
+    source,
+  }));
+}

@@ -2,7 +2,7 @@ import type { Mm } from '../units';
 import { given, type CalculationLine } from './calculation';
 import { edgeDistance } from './derating';
 import { standardGravity } from './force-units';
-import type { Verdict } from './judge-item';
+import type { Judgement, Verdict } from './judge-item';
 
 /*
  * What hangs on a panel hangs on the panel's adhesive: its weight along the bond, and what pulls at an edge as peel. Adhesives
@@ -40,6 +40,20 @@ export interface MagnetOnPanel {
   readonly tension: number;
   /** What it pulls at most when it is torn straight off, N: `PullAtPlace.most`. */
   readonly most: number;
+}
+
+/** What the magnets of these numbers, which lie on one panel, do to it. */
+export function magnetsOnPanel({ magnets, state }: Judgement, numbers: readonly number[]): MagnetOnPanel[] {
+  return numbers.map((i) => {
+    const { place, pull } = magnets[i]!;
+    const { clearance } = place;
+    return {
+      diameter: place.magnet.diameter,
+      ...(clearance === undefined ? {} : { clearance }),
+      tension: Math.max(0, state?.T[i] ?? 0),
+      most: pull.most,
+    };
+  });
 }
 
 export interface BondResult {

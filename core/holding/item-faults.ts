@@ -1,7 +1,7 @@
 import type { HeldItem } from './item';
 
 /** One sentence for each figure of an item that nothing can be worked out from, with how to mend it; [] if all are sound. */
-export function faultsOfItem({ loads, magnets, measuredFriction }: HeldItem): string[] {
+export function faultsOfItem({ loads, magnets, measuredFriction, proofLoad = 0 }: HeldItem): string[] {
   const said: string[] = [];
   const say = (isWrong: boolean, sentence: string) => isWrong && said.push(sentence);
   const isFinite = (...values: readonly number[]) => values.every((value) => Number.isFinite(value));
@@ -27,6 +27,11 @@ export function faultsOfItem({ loads, magnets, measuredFriction }: HeldItem): st
       !(diameter > 0 && height > 0 && Br > 0 && mur > 0 && cover >= 0),
       `${which}: diameter, height and remanence have to be above 0.`,
     );
+    say(
+      magnet.rated !== undefined &&
+        !(magnet.rated.force > 0 && magnet.rated.thickness > 0 && magnet.rated.gap >= 0),
+      `${which}: its maker's pull needs a force, the steel's thickness and the gap that it was measured with.`,
+    );
     say(!(between >= 0), `${which}: what lies between has to be 0 mm or thicker.`);
     if (ground.kind === 'steel')
       say(
@@ -41,6 +46,7 @@ export function faultsOfItem({ loads, magnets, measuredFriction }: HeldItem): st
         `${which}: a reading of the pull test behind it is no force.`,
       );
   }
+  say(!(proofLoad >= 0), 'The load that the item bore in a test has to be a weight: enter it.');
   say(
     measuredFriction !== undefined && !(measuredFriction > 0),
     'The measured friction has to be above 0: enter slip force over pull.',

@@ -31,6 +31,11 @@ export interface HeldItem {
   readonly loads: readonly ItemLoad[];
   readonly magnets: readonly PlacedMagnet[];
   readonly consequence: Consequence;
+  /**
+   * Weight that the item bore on this very place at the same reach, N, itself counted: the test that a verdict asks for. Of
+   * hanging loads only.
+   */
+  readonly proofLoad?: number;
   /** Something mechanical catches the item should the magnets let go. */
   readonly hasStop?: boolean;
   /** Absent: as the surface usually is. */

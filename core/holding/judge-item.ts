@@ -70,7 +70,7 @@ export function judgeItem(item: HeldItem): Judgement {
   let verdict: Verdict;
   if (barred) verdict = 'does not hold';
   else if (!holdsAsDesigned) verdict = refused.length > 0 ? 'cannot be judged' : 'does not hold';
-  else verdict = wantsTest ? 'holds only if tested' : 'holds';
+  else verdict = wantsTest && !isProven(item, asked) ? 'holds only if tested' : 'holds';
   const said = [
     ...(barred ? [barred] : []),
     ...(holdsAsDesigned ? [] : [weakestWords(modes, asked)]),
@@ -143,6 +143,13 @@ function reasonsOf(item: HeldItem, magnets: readonly CountedMagnet[]): string[] 
         ]
       : []),
   ]);
+}
+
+/** Whether the item bore as much on its place as is asked of it. Proof lifts a doubt; it never lifts a no. */
+function isProven({ loads, proofLoad = 0 }: HeldItem, asked: number): boolean {
+  const hangs = loads.every(({ side, out }) => side === 0 && out === 0);
+  const weight = loads.reduce((sum, { down }) => sum + down, 0);
+  return hangs && proofLoad >= asked * weight;
 }
 
 /** Where a fall could hurt, no model is enough. */

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { checkBond, type BondedPanel, type MagnetOnPanel } from '../../core/holding/bond';
+import { checkBond, magnetsOnPanel, type BondedPanel, type MagnetOnPanel } from '../../core/holding/bond';
+import { flatItem } from '../../core/holding/item';
+import { judgeItem } from '../../core/holding/judge-item';
+import { disc } from '../../core/holding/magnet';
+import { steelGround } from './grounds';
 
 /** 1 m × 2 m of 0.5 mm steel, nothing else on it. */
 const panel: BondedPanel = { area: 2e6, wetted: 1, massPerArea: 3.925, hung: 0 };
@@ -57,6 +61,17 @@ describe('the bond of a panel', () => {
     expect(checkBond(panel, { shear: 1 }, []).verdict).toBe('holds');
     // What is known to fail fails, whatever else is not stated.
     expect(checkBond(panel, { peel: 0.1 }, [magnet]).verdict).toBe('does not hold');
+  });
+
+  it('takes tension, clearance and the most that a magnet pulls from a judgement', () => {
+    const magnets = [20, 120].map((y) => ({ magnet: disc('N42', 20, 5), x: 0, y, ground: steelGround() }));
+    const places = { magnets, consequence: 'light-at-reach' as const };
+    const judgement = judgeItem(flatItem(1, 50, { x: 0, y: 60 }, places));
+    const [top] = magnetsOnPanel(judgement, [1]);
+    // M y / Σy² = 50 · 120 / (20² + 120²)
+    expect(top!.tension).toBeCloseTo((50 * 120) / (400 + 14400), 9);
+    expect(top!.most).toBeGreaterThan(judgement.magnets[1]!.pull.nominal);
+    expect(top!.clearance).toBeUndefined();
   });
 
   it.each([

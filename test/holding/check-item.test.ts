@@ -59,6 +59,16 @@ describe('the verdict', () => {
     expect(checkItem(tested).verdict).toBe('holds');
   });
 
+  it('is plain once the item bore what is asked for on its very place; a no stays a no', () => {
+    const proven = (weight: number, proofLoad: number) =>
+      checkItem(board(weight, undefined, { proofLoad }, 'could-hurt')).verdict;
+    expect(proven(2, 10)).toBe('holds');
+    expect(proven(2, 9.9)).toBe('holds only if tested');
+    expect(proven(5, 100)).toBe('does not hold');
+    const coated = board(2, () => ({ ground: coatingGround() }), { proofLoad: 100 });
+    expect(checkItem(coated).verdict).toBe('cannot be judged');
+  });
+
   it('over people is no without a mechanical stop, whatever the magnets', () => {
     const tests = [{ magnet: n42, between: 0, readings: [15, 15.2, 15.1] }];
     const over = board(1, () => ({ ground: steelGround({ tests }) }), {}, 'above-people');
@@ -154,6 +164,12 @@ describe('figures that nothing follows from', () => {
     ['a magnet below the contact edge', board(1, () => ({ y: -5 })), 'lowest contact edge'],
     ['a magnet without a place', board(1, () => ({ x: NaN })), 'no place'],
     ['a sheet of no thickness', board(1, () => ({ ground: steelGround({ thickness: 0 }) })), 'thickness'],
+    ['a proof that is no weight', board(1, undefined, { proofLoad: NaN }), 'bore in a test'],
+    [
+      'a maker’s pull without its conditions',
+      board(1, () => ({ magnet: { ...n42, rated: { force: 60, thickness: NaN, gap: 0 } } })),
+      'maker',
+    ],
     ['friction of 0', board(1, undefined, { measuredFriction: 0 }), 'friction'],
     [
       'a reading that is no force',

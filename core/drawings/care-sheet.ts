@@ -1,4 +1,5 @@
 import { buildUpKind } from '../job/build-up-kinds';
+import { dayNumber } from '../job/day';
 import { dayInWords } from '../job/day-in-words';
 import type { OfferInputs } from '../offer/offer-inputs';
 import { lastingCautions } from '../offer/scope-words';
@@ -73,7 +74,7 @@ export function careSheet(
   ];
   const facts: [string, string][] = [
     ...(job.reference ? [['Reference', job.reference] as [string, string]] : []),
-    ['Handed over', handover === null ? blank : dayInWords(handover)],
+    ['Handed over', dayOrBlank(handover)],
   ];
   return {
     name: 'care-sheet',
@@ -86,6 +87,11 @@ export function careSheet(
 
 const blank = '________________';
 
+/** What is no date of the calendar is filled in by hand. */
+function dayOrBlank(date: string | null | undefined): string {
+  return date && dayNumber(date) !== null ? dayInWords(date) : blank;
+}
+
 function dateBlocks({ job }: WorkedOut, ready: OfferInputs['ready'], measure: TextMeasure): FlowBlock[] {
   const columns: FlowColumn[] = [
     { heading: 'Zone', align: 'left', width: width - 2 * 42 },
@@ -96,13 +102,12 @@ function dateBlocks({ job }: WorkedOut, ready: OfferInputs['ready'], measure: Te
     wall.zones.map((zone) => {
       const { label, magnetic, surface } = buildUpKind(zone.buildUp);
       const dates = ready.find((one) => one.wall === wall.id && one.zone === zone.id);
-      const day = (date: string | null | undefined) => (date ? dayInWords(date) : blank);
       return {
         kind: 'row' as const,
         cells: [
           `${wall.name || `Wall ${wall.id}`}: ${zone.name || `zone ${zone.id}`}, ${label.toLowerCase()}`,
-          magnetic === 'none' ? 'not for magnets' : day(dates?.magnets),
-          surface === 'plain' ? 'not for writing' : day(dates?.writing),
+          magnetic === 'none' ? 'not for magnets' : dayOrBlank(dates?.magnets),
+          surface === 'plain' ? 'not for writing' : dayOrBlank(dates?.writing),
         ],
       };
     }),

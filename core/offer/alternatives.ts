@@ -64,8 +64,11 @@ const never = '–';
 /** The day by which the last zone is ready that ever will be. */
 export function latest(ready: readonly ReadyDates[], use: 'magnets' | 'writing'): string {
   const days = ready.flatMap((dates) => dates[use] ?? []);
-  return days.length === 0 ? never : dayInWords(days.reduce((a, b) => (a > b ? a : b)));
+  return days.length === 0 ? never : dayInWords(days.reduce((a, b) => (byDay.compare(a, b) > 0 ? a : b)));
 }
+
+/** `day 9` comes before `day 12`. */
+const byDay = new Intl.Collator('en', { numeric: true });
 
 function differenceInWords(first: PricedAlternative, other: PricedAlternative): string {
   const said = [

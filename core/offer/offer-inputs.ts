@@ -38,7 +38,7 @@ export interface OfferLabour {
   readonly of?: ZoneRef;
 }
 
-/** ISO 8601 days; null: it never is, or not known. */
+/** ISO 8601 days, or `day 12` where the programme has no date; null: it never is, or not known. */
 export interface ReadyDates extends ZoneRef {
   readonly magnets: string | null;
   readonly writing: string | null;

@@ -2,15 +2,12 @@ import { regionArea } from '../geometry/polygon';
 import { dayText } from '../programme/day-text';
 import { dayMinutes, isWorkingDay, lastDayOf } from '../programme/calendar';
 import type { Programme } from '../programme/programme';
-import type { MaterialLine } from '../quantities/material-lines';
-import { measurementRule, offerArea } from '../quantities/measurement-rules';
-import { itemOfStock } from '../quantities/need';
+import { measuredBy, measuredMaterials } from '../quantities/for-offer';
 import { settingsOf } from '../quantities/settings';
 import type { TakeOff } from '../quantities/take-off';
 import type { WorkedOut, WorkedWall } from '../worked-out';
-import { formatFigure, toMinor } from './money';
-import type { OfferInputs, OfferLabour, OfferMaterial, OfferZone, ReadyDates } from './offer-inputs';
-import { termsOf } from './usual-prices';
+import { toMinor } from './money';
+import type { OfferInputs, OfferLabour, OfferMaterial, ReadyDates } from './offer-inputs';
 
 /** What a job is priced from, out of its take-off and its programme. */
 export function offerInputs(
@@ -18,63 +15,17 @@ export function offerInputs(
   quantities: TakeOff,
   programme: Programme,
 ): OfferInputs {
-  const rule = measurementRule(settingsOf(worked.job).measurement);
+  const { measurement } = settingsOf(worked.job);
   return {
-    zones: zonesOf(quantities, rule),
-    materials: [...quantities.lines.map((line) => materialOf(line, worked, quantities)), ...rackOf(worked)],
+    zones: quantities.offerAreas,
+    materials: [...measuredMaterials(quantities), ...rackOf(worked)],
     labour: labourOf(programme),
     visits: programme.visits.length,
     workingDays: workingDaysOf(programme),
-    measuredBy: rule.id === 'net' ? '' : rule.name,
+    measuredBy: measuredBy(measurement),
     ready: readyOf(worked.walls, programme),
     handover: programme.handover === null ? null : dayText(lastDayOf(programme.handover), programme.settings),
   };
-}
-
-function zonesOf({ walls }: TakeOff, rule: ReturnType<typeof measurementRule>): OfferZone[] {
-  return walls.flatMap(({ wall: { survey }, zones }) =>
-    zones.map(({ measures }) => {
-      const { trueArea, area } = offerArea(survey, measures, rule);
-      return { wall: survey.wall.id, zone: measures.zone.id, trueArea, offerArea: area };
-    }),
-  );
-}
-
-function materialOf(
-  line: MaterialLine,
-  { job, walls }: Pick<WorkedOut, 'job' | 'walls'>,
-  { needs }: TakeOff,
-): OfferMaterial {
-  const { item, name, unit, packs, cost, net, withLoss, group } = line;
-  const { locale } = termsOf(job);
-  const bought = (packs?.packs ?? []).map(
-    ({ count, size }) => `${count} × ${formatFigure(size, locale, 0, 3)} ${unit}`,
-  );
-  // Of stock sheets the spares are what is left over.
-  const taken = group === 'steel' ? net : withLoss;
-  const own = needs.filter((need) => need.item === item && need.zone !== '');
-  return {
-    id: item,
-    name: [name, ...bought].join(', '),
-    cost,
-    used: packs && packs.total > 0 ? Math.min(1, taken / packs.total) : 1,
-    needs:
-      group === 'steel'
-        ? steelNeeds(item, walls)
-        : own.map(({ wall, zone, withLoss: amount }) => ({ wall, zone, amount })),
-  };
-}
-
-/** How much of a stock sheet's steel each zone has, in m². */
-function steelNeeds(item: string, walls: readonly WorkedWall[]): OfferMaterial['needs'] {
-  return walls.flatMap(({ survey, zones }) =>
-    zones.flatMap(({ area, layout }) => {
-      const panels = (layout?.panels ?? []).filter(({ stock }) => itemOfStock(stock) === item);
-      if (panels.length === 0) return [];
-      const amount = regionArea(panels.map(({ outline }) => outline)) / 1e10;
-      return [{ wall: survey.wall.id, zone: area.zone.id, amount }];
-    }),
-  );
 }
 
 /** What rack pieces that the plan uses cost, where they have a value. */

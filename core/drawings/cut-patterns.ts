@@ -23,10 +23,12 @@ export interface CutPattern {
 export interface WholeSheets {
   readonly stock: string;
   readonly delivery: string;
+  /** Pieces of the rack that are panels as they are; else bought. */
+  readonly racked: boolean;
   readonly sheets: readonly JobSheet[];
 }
 
-/** The plan as a workshop reads it: patterns to cut by number, whole sheets by delivery and stock. */
+/** The plan as a workshop reads it: patterns to cut by number, whole sheets by delivery and stock, bought or racked. */
 export function cutPatterns({ cutting, walls }: WorkedOut): { patterns: CutPattern[]; whole: WholeSheets[] } {
   const panels = walls.flatMap(({ zones }) => zones.flatMap(({ layout }) => layout?.panels ?? []));
   const names = new Map(panels.map((panel) => [panel.mark, signedMark(panel)]));
@@ -34,7 +36,7 @@ export function cutPatterns({ cutting, walls }: WorkedOut): { patterns: CutPatte
   const whole = new Map<string, JobSheet[]>();
   for (const sheet of cutting.sheets) {
     const [group, key] = isWhole(sheet)
-      ? ([whole, `${sheet.delivery} ${sheet.stock}`] as const)
+      ? ([whole, `${sheet.delivery} ${sheet.stock} ${sheet.fromRack === null}`] as const)
       : ([patterns, sheet.pattern] as const);
     const sheets = (group as Map<string | number, JobSheet[]>).get(key);
     if (sheets) sheets.push(sheet);
@@ -47,6 +49,7 @@ export function cutPatterns({ cutting, walls }: WorkedOut): { patterns: CutPatte
     whole: [...whole.values()].map((sheets) => ({
       stock: sheets[0]!.stock,
       delivery: sheets[0]!.delivery,
+      racked: sheets[0]!.fromRack !== null,
       sheets,
     })),
   };

@@ -133,8 +133,8 @@ function cutRows(
       };
     }
     if (step.fromEdge === null) {
-      const [from, to] = [step.from, step.to].map(({ x, y }) => `${write(x)} | ${write(y)}`);
-      return { kind: 'row', cells: [number, `slanted, ${from} to ${to} from the left | the foot`, '', ''] };
+      const [from, to] = [step.from, step.to].map(({ x, y }) => `${write(x)} from the left, ${write(y)} up`);
+      return { kind: 'row', cells: [number, `slanted: ${from}; to ${to}`, '', ''] };
     }
     const edge = step.direction === 'upright' ? 'left edge' : 'foot';
     const inHand = write(step.onPiece ?? step.fromEdge);

@@ -163,14 +163,16 @@ function wholeGroup(whole: readonly WholeSheets[], worked: WorkedOut, measure: T
   const columns: FlowColumn[] = [
     { heading: 'Stock', align: 'left', width: 65 },
     { heading: 'Number', align: 'right', width: 16 },
-    { heading: 'Stock sheet: panel', align: 'left', width: wholeWidth - 81 },
+    { heading: 'Stock sheet or rack piece: panel', align: 'left', width: wholeWidth - 81 },
   ];
-  const rows = whole.flatMap(({ stock, delivery, sheets }): FlowRow[] =>
+  const rows = whole.flatMap(({ stock, delivery, racked, sheets }): FlowRow[] =>
     // Long lists in parts, so that they break over pages.
     partsOf(sheets, 60).map((part, i) => ({
       kind: 'row',
       cells: [
-        i === 0 ? `${deliveryText(delivery)}: ${stockName(worked, stock)}` : '',
+        i === 0
+          ? `${deliveryText(delivery)}: ${racked ? 'rack pieces of ' : ''}${stockName(worked, stock)}`
+          : '',
         i === 0 ? String(sheets.length) : '',
         part.map(({ id, placements }) => `${id}: ${placements[0]!.mark}`).join(', '),
       ],
@@ -179,7 +181,7 @@ function wholeGroup(whole: readonly WholeSheets[], worked: WorkedOut, measure: T
   const table = [{ ...layHeading(columns, measure), keepWithNext: true }, ...layRows(columns, rows, measure)];
   return {
     blocks: [
-      sectionBlock('Whole stock sheets, not cut'),
+      sectionBlock('Used whole, not cut'),
       ...withGapBelow(table.map((block): PageBlock => ({ width: 'whole', ...block }))),
     ],
   };

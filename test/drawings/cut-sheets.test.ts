@@ -31,7 +31,7 @@ describe('cut sheets of the demo', () => {
   const texts = document.pages.flatMap(textsOf);
 
   it('say where the cut between two panels of a slanted pair runs', () => {
-    expect(texts).toContain('slanted, 500 | 0 to 166,7 | 500 from the left');
+    expect(texts.join(' ')).toContain('slanted: 500 from the left, 0 up; to 166,7 from the left, 500 up');
     expect(texts.join(' ')).not.toContain('cutout');
   });
 

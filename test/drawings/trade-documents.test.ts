@@ -42,7 +42,12 @@ describe.each(workedJobs)('cut sheets and cut list of the job %s', (_, worked) =
     const words = wordsOf(sheets);
     for (const { patterns, whole } of [cutPatterns(worked)]) {
       for (const { sheets: alike } of patterns) expect(words).toContain(alike[0]!.id);
-      for (const { sheets: alike } of whole) for (const { id } of alike) expect(words).toContain(`${id}:`);
+      for (const { sheets: alike, racked } of whole)
+        for (const { id, fromRack } of alike) {
+          expect(words).toContain(`${id}:`);
+          // What lies on the rack is not counted among the sheets that are bought.
+          expect(fromRack !== null).toBe(racked);
+        }
     }
   });
 

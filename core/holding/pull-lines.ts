@@ -2,7 +2,7 @@ import { given, note, type CalculationLine, type CalculationPart } from './calcu
 import type { SteelGround } from './ground';
 import { strongestBr, type PullSituation } from './limits';
 import type { Magnet } from './magnet';
-import { ferriticShare, tolerances, type PullRange } from './pull-range';
+import { ferriticShare, tolerances, wideShare, type PullRange } from './pull-range';
 import { thicknessTolerance } from './sheet-tolerance';
 
 type Row = readonly [
@@ -17,10 +17,12 @@ type Row = readonly [
 /** The calculation of a pull, line by line. */
 export function pullLines(
   magnet: Magnet,
-  { Br, gap }: PullSituation,
+  situation: PullSituation,
   ground: SteelGround,
   { pull, least }: PullRange,
 ): CalculationLine[] {
+  const { Br, gap } = situation;
+  const wide = wideShare(situation);
   const { by, source } = thicknessTolerance(ground.thickness, ground.order);
   const { gapTolerance = tolerances.gap } = ground;
   const fit = `${note}, section 2 (fit)`;
@@ -105,6 +107,19 @@ export function pullLines(
       'Fthick (1 + (Fthick/Fsat)^x)^(−1/x)',
     ],
   ];
+  const counted: readonly Row[] =
+    wide === 1
+      ? []
+      : [
+          [
+            'Fw',
+            'of which is counted, the magnet being over 80 times as wide as the steel is thick',
+            pull.F * wide,
+            'N',
+            'finite elements',
+            'F / (1 + 0.12 (D/t − 80) / 53.3)',
+          ],
+        ];
   const worst: Row = [
     'Fmin',
     'pull with remanence −3 %, thinner sheet, larger gap, steel −10 % at once',
@@ -115,7 +130,7 @@ export function pullLines(
   return [
     ...rows('wall', wall),
     ...rows('magnet', bought),
-    ...rows('pull', worked),
+    ...rows('pull', [...worked, ...counted]),
     ...rows('tolerances', [worst]),
   ];
 }

@@ -44,7 +44,7 @@ const Js = 2.0;
 
 /**
  * Pull of a bare disc magnet, magnetised along its axis, face-on to a thin flat sheet of mild steel behind a gap. Says
- * nothing about its limits: `outsideLimits` does.
+ * nothing about its limits: `outsideLimits` does, and `wideShare` about wide magnets on very thin steel.
  *
  * Source: image force between coaxial cylinders, E. P. Furlani, Permanent Magnet and Electromechanical Devices (2001),
  * D. Vokoun et al., J. Magn. Magn. Mater. 321 (2009) 3758; the saturated sheet and the numbers 0.899 … 7.49 are fitted to

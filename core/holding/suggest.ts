@@ -28,6 +28,9 @@ export interface Suggestion {
   readonly count: number;
   /** In the job's currency; undefined without a price of the magnet. */
   readonly price?: number;
+  /** Centres from the item's lower left corner, mm. */
+  readonly places: readonly { readonly x: Mm; readonly y: Mm }[];
+  /** As it was judged: y from the rim of the lowest magnet, as nobody knows whether the item's own edge rests on the wall. */
   readonly item: HeldItem;
   readonly judgement: Judgement;
 }
@@ -68,7 +71,8 @@ function fewestOf(toCarry: ItemToCarry, magnet: Magnet): Suggestion[] {
     const places = arrange(count, magnet.diameter, toCarry.width, toCarry.height);
     if (!places) continue;
     const { weight, reach, width, height, ground, consequence, condition, temperatures } = toCarry;
-    const magnets = places.map((place): PlacedMagnet => ({ ...place, magnet, ground }));
+    const lowest = Math.min(...places.map(({ y }) => y)) - magnet.diameter / 2;
+    const magnets = places.map(({ x, y }): PlacedMagnet => ({ x, y: y - lowest, magnet, ground }));
     const item: HeldItem = {
       ...flatItem(weight, reach, { x: width / 2, y: height / 2 }, { magnets, consequence }),
       ...(condition && { condition }),
@@ -76,9 +80,10 @@ function fewestOf(toCarry: ItemToCarry, magnet: Magnet): Suggestion[] {
     };
     const judgement = judgeItem(item);
     const price = magnet.price === undefined ? {} : { price: magnet.price * count };
-    if (judgement.verdict === 'holds') return [...found, { magnet, count, item, judgement, ...price }];
+    if (judgement.verdict === 'holds')
+      return [...found, { magnet, count, places, item, judgement, ...price }];
     if (judgement.verdict === 'holds only if tested' && found.length === 0)
-      found.push({ magnet, count, item, judgement, ...price });
+      found.push({ magnet, count, places, item, judgement, ...price });
   }
   return found;
 }

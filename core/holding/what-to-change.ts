@@ -84,7 +84,9 @@ function candidates(item: HeldItem, now: Judgement, catalogue: readonly Magnet[]
       item: each((place) => ({ ...place, magnet: inN42(place.magnet) })),
     },
     { words: 'add magnets in the top row', item: { ...item, magnets: withMoreOnTop(magnets) } },
-    { words: 'move the top row of magnets 100 mm up', item: { ...item, magnets: raised(magnets) } },
+    ...(hasLowerRow(magnets)
+      ? [{ words: 'move the top row of magnets 100 mm up', item: { ...item, magnets: raised(magnets) } }]
+      : []),
     {
       words: 'bring its weight half as far from the wall',
       item: { ...item, loads: item.loads.map((load) => ({ ...load, reach: load.reach / 2 })) },
@@ -175,6 +177,12 @@ function withMoreOnTop(magnets: readonly PlacedMagnet[]): PlacedMagnet[] {
   if (widest && widest.width >= 2 * step)
     return [...magnets, like(widest.left, widest.left.x + widest.width / 2)];
   return [...magnets, like(row[0]!, row[0]!.x - step), like(row.at(-1)!, row.at(-1)!.x + step)];
+}
+
+/** Otherwise the lowest edge may be the magnets' own, and go up with them. */
+function hasLowerRow(magnets: readonly PlacedMagnet[]): boolean {
+  const heights = magnets.map(({ y }) => y);
+  return Math.min(...heights) < Math.max(...heights) - 1;
 }
 
 function raised(magnets: readonly PlacedMagnet[]): PlacedMagnet[] {

@@ -48,13 +48,24 @@ describe('suggested magnets', () => {
       [1, 2, 4, 6, 8, 10, 12, 16, 20].flatMap((count) => {
         const places = arrange(count, magnet.diameter, picture.width, picture.height);
         if (!places) return [];
-        const magnets = places.map((place): PlacedMagnet => ({ ...place, magnet, ground: picture.ground }));
+        // One row turns about its own rims, two rows about the lower one's, which is the item's edge.
+        const down = count > 2 ? 0 : picture.height - magnet.diameter;
+        const magnets = places.map(({ x, y }): PlacedMagnet => {
+          return { x, y: y - down, magnet, ground: picture.ground };
+        });
         const item = flatItem(4, 5, { x: 150, y: 125 }, { magnets, consequence: 'light-at-reach' });
         return judgeItem(item).verdict === 'holds' ? [{ count, thick: magnet.height + magnet.cover }] : [];
       }),
     );
     expect(fewest!.count).toBe(Math.min(...all.map(({ count }) => count)));
     expect(thinnest!.magnet.height + thinnest!.magnet.cover).toBe(Math.min(...all.map(({ thick }) => thick)));
+  });
+
+  it('turn about the rim of the lowest magnet: a single row high up bears no more than one low down', () => {
+    const light = suggestMagnets({ ...picture, weight: 0.6, reach: 12 }, [disc('N42', 25, 5)]);
+    expect(light.fewest!.count).toBeLessThanOrEqual(2);
+    expect(light.fewest!.item.magnets[0]!.y).toBe(12.5);
+    expect(light.fewest!.places[0]!.y).toBe(250 - 12.5);
   });
 
   it('are cheapest by the prices that are given, and none without a price', () => {
@@ -130,6 +141,17 @@ describe('what to change', () => {
     const changes = whatToChange(shelf({ ground: steelGround({ tests }) }), catalogue);
     const thicker = changes.find(({ words }) => words === 'take steel of 2 mm')!;
     for (const { ground } of thicker.item.magnets) expect(ground).toMatchObject({ thickness: 2, tests: [] });
+  });
+
+  it('raises a top row only above another row', () => {
+    const wordsOf = (item: HeldItem) =>
+      whatToChange(item, catalogue)
+        .map(({ words }) => words)
+        .join('; ');
+    const heavy = (magnets: readonly PlacedMagnet[]): HeldItem =>
+      flatItem(2, 150, { x: 100, y: 0 }, { magnets, consequence: 'light-at-reach' });
+    expect(wordsOf(heavy(shelf().magnets))).toContain('100 mm up');
+    expect(wordsOf(heavy(shelf().magnets.slice(2)))).not.toContain('100 mm up');
   });
 
   it('is nothing where nothing can be said', () => {

@@ -8,7 +8,7 @@ import {
   type NetworkLink,
 } from './network';
 import { earliestPass, latestPass, type Pass } from './passes';
-import { placeFrom, placeUntil, type Placement } from './placement';
+import { lastFinish, placeFrom, placeUntil, type Dates, type Placement } from './placement';
 
 /** Where a task lies and how far it can move; floats in working minutes of its calendar. */
 export interface Timing extends Placement {
@@ -44,21 +44,21 @@ export function criticalPath(network: Network): Schedule {
 }
 
 /** Floats and critical path about a pass that is feasible. */
-export function timed(network: IndexedNetwork, { placements, missed }: Pass): Schedule {
-  const end = placements.reduce((last, { finish }) => Math.max(last, finish), network.begin);
+export function timed(network: IndexedNetwork, { dates, missed }: Pass): Schedule {
+  const end = lastFinish(dates, network.begin);
   const latest = latestPass(network, end, missed);
-  const critical = criticalTasks(network, placements, missed, end);
-  const timings = placements.map((placement, task): Timing => {
-    const { start, finish } = placement;
-    const { start: latestStart, finish: latestFinish } = latest[task]!;
+  const critical = criticalTasks(network, dates, missed, end);
+  const timings = network.tasks.map((_, task): Timing => {
+    const start = dates.starts[task]!;
+    const latestStart = latest.starts[task]!;
     const totalFloat = slack(network, task, start, latestStart);
     return {
       start,
-      finish,
+      finish: dates.finishes[task]!,
       latestStart,
-      latestFinish,
+      latestFinish: latest.finishes[task]!,
       totalFloat,
-      freeFloat: totalFloat === 0 ? 0 : freeFloat(network, task, placements, end, missed),
+      freeFloat: totalFloat === 0 ? 0 : freeFloat(network, task, dates, end, missed),
       critical: critical.has(task),
     };
   });
@@ -73,40 +73,38 @@ function slack({ tasks }: Network, task: number, start: Minute, latestStart: Min
 function freeFloat(
   network: IndexedNetwork,
   task: number,
-  placements: readonly Placement[],
+  { starts, finishes }: Dates,
   end: Minute,
   missed: ReadonlySet<NetworkLink>,
 ): number {
   let due = end;
   for (const link of network.outOf[task]!) {
-    due = Math.min(due, dueBefore(link, placements[link.to]!.start, network));
+    due = Math.min(due, dueBefore(link, starts[link.to]!, network));
   }
   let { start } = placeUntil(network.tasks[task]!, due);
   for (const link of network.into[task]!) {
     if (link.most !== undefined && !missed.has(link)) {
-      start = Math.min(start, placements[link.from]!.finish + link.most);
+      start = Math.min(start, finishes[link.from]! + link.most);
     }
   }
-  return Math.max(0, slack(network, task, placements[task]!.start, start));
+  return Math.max(0, slack(network, task, starts[task]!, start));
 }
 
 function criticalTasks(
   network: IndexedNetwork,
-  placements: readonly Placement[],
+  { starts, finishes }: Dates,
   missed: ReadonlySet<NetworkLink>,
   end: Minute,
 ): Set<number> {
   const { tasks, into, outOf, begin } = network;
   const critical = new Set<number>();
-  const waiting = [...placements.keys()].filter((task) => placements[task]!.finish === end);
+  const waiting = [...tasks.keys()].filter((task) => finishes[task] === end);
   for (let task = waiting.pop(); task !== undefined; task = waiting.pop()) {
     if (critical.has(task)) continue;
     critical.add(task);
-    const { start } = placements[task]!;
+    const start = starts[task]!;
     const decides = (ready: Minute) => placeFrom(tasks[task!]!, ready).start === start;
-    const deciding = into[task]!.filter((link) =>
-      decides(readyAfter(link, placements[link.from]!.finish, network)),
-    );
+    const deciding = into[task]!.filter((link) => decides(readyAfter(link, finishes[link.from]!, network)));
     waiting.push(...deciding.map(({ from }) => from));
     if (deciding.length > 0 || decides(Math.max(begin, tasks[task]!.notBefore ?? begin))) continue;
     // Nothing before it holds it up: it waits so that what follows within a greatest wait is not late.

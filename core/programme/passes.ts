@@ -1,6 +1,14 @@
 import type { Minute } from './calendar';
 import { dueBefore, readyAfter, type IndexedNetwork, type NetworkLink } from './network';
-import { placeBegunBy, placeEndingFrom, placeFrom, placeUntil, type Placement } from './placement';
+import {
+  noDates,
+  placeBegunBy,
+  placeEndingFrom,
+  placeFrom,
+  placeUntil,
+  setDates,
+  type Dates,
+} from './placement';
 
 /*
  * The two passes of the critical path method (J. E. Kelley, M. R. Walker, Critical-Path Planning and Scheduling, 1959),
@@ -9,7 +17,7 @@ import { placeBegunBy, placeEndingFrom, placeFrom, placeUntil, type Placement } 
  */
 
 export interface Pass {
-  readonly placements: readonly Placement[];
+  readonly dates: Dates;
   /** Greatest waits that no shifting keeps. */
   readonly missed: ReadonlySet<NetworkLink>;
 }
@@ -28,43 +36,43 @@ export function earliestPass(network: IndexedNetwork): Pass {
       network,
       network.links.filter((link) => link.most !== undefined && !missed.has(link)),
     );
-    if ('placements' in tried) return { placements: tried.placements, missed };
+    if ('dates' in tried) return { dates: tried.dates, missed };
     missed.add(tried.broken);
   }
 }
 
-/** Placements that keep these greatest waits, or the one that is moved and moved and still broken. */
+/** Dates that keep these greatest waits, or the one that is moved and moved and still broken. */
 function tryEarliest(
   network: IndexedNetwork,
   windows: readonly NetworkLink[],
-): { placements: readonly Placement[] } | { broken: NetworkLink } {
+): { dates: Dates } | { broken: NetworkLink } {
   const { tasks, order, into, begin } = network;
-  const placements: Placement[] = new Array<Placement>(tasks.length);
+  const dates = noDates(tasks.length);
   const bounds = tasks.map(({ notBefore = begin }) => Math.max(notBefore, begin));
   const moves = new Map<NetworkLink, number>();
   for (;;) {
     for (const task of order) {
       let ready = bounds[task]!;
       for (const link of into[task]!) {
-        ready = Math.max(ready, readyAfter(link, placements[link.from]!.finish, network));
+        ready = Math.max(ready, readyAfter(link, dates.finishes[link.from]!, network));
       }
-      placements[task] = placeFrom(tasks[task]!, ready);
+      setDates(dates, task, placeFrom(tasks[task]!, ready));
     }
-    const broken = windows.filter((link) => isLate(link, placements));
-    if (broken.length === 0) return { placements };
+    const broken = windows.filter((link) => isLate(link, dates));
+    if (broken.length === 0) return { dates };
     for (const link of broken) {
       const count = (moves.get(link) ?? 0) + 1;
       if (count > mostMoves || isImpossible(link)) return { broken: link };
       moves.set(link, count);
-      const { start } = placeEndingFrom(tasks[link.from]!, placements[link.to]!.start - link.most!);
+      const { start } = placeEndingFrom(tasks[link.from]!, dates.starts[link.to]! - link.most!);
       bounds[link.from] = Math.max(bounds[link.from]!, start);
     }
   }
 }
 
 /** Whether the later task of a greatest wait begins too late. */
-export function isLate({ from, to, most }: NetworkLink, placements: readonly Placement[]): boolean {
-  return most !== undefined && placements[to]!.start > placements[from]!.finish + most;
+export function isLate({ from, to, most }: NetworkLink, { starts, finishes }: Dates): boolean {
+  return most !== undefined && starts[to]! > finishes[from]! + most;
 }
 
 /** A greatest wait shorter than the least one is kept by nothing. */
@@ -81,9 +89,10 @@ export function latestPass(
   network: IndexedNetwork,
   end: Minute,
   missed: ReadonlySet<NetworkLink> = new Set(),
-): readonly Placement[] {
+): Dates {
   const { tasks, order, outOf } = network;
-  const placements: Placement[] = new Array<Placement>(tasks.length);
+  const dates = noDates(tasks.length);
+  const { starts, finishes } = dates;
   const bounds = tasks.map(() => Infinity);
   const windows = network.links.filter((link) => link.most !== undefined && !missed.has(link));
   for (;;) {
@@ -91,19 +100,19 @@ export function latestPass(
       const task = order[i]!;
       let due = end;
       for (const link of outOf[task]!) {
-        due = Math.min(due, dueBefore(link, placements[link.to]!.start, network));
+        due = Math.min(due, dueBefore(link, starts[link.to]!, network));
       }
       const placement = placeUntil(tasks[task]!, due);
-      placements[task] =
-        placement.start <= bounds[task]! ? placement : placeBegunBy(tasks[task]!, bounds[task]!);
+      const inTime = placement.start <= bounds[task]!;
+      setDates(dates, task, inTime ? placement : placeBegunBy(tasks[task]!, bounds[task]!));
     }
     let moved = false;
     for (const { from, to, most } of windows) {
-      const begun = placements[from]!.finish + most!;
-      if (placements[to]!.start <= begun) continue;
+      const begun = finishes[from]! + most!;
+      if (starts[to]! <= begun) continue;
       bounds[to] = Math.min(bounds[to]!, begun);
       moved = true;
     }
-    if (!moved) return placements;
+    if (!moved) return dates;
   }
 }

@@ -7,6 +7,26 @@ export interface Placement {
   readonly finish: Minute;
 }
 
+/** Of every task of a network by its number; NaN while it has none. */
+export interface Dates {
+  readonly starts: Float64Array;
+  readonly finishes: Float64Array;
+}
+
+export function noDates(tasks: number): Dates {
+  return { starts: new Float64Array(tasks).fill(NaN), finishes: new Float64Array(tasks).fill(NaN) };
+}
+
+export function setDates({ starts, finishes }: Dates, task: number, { start, finish }: Placement): void {
+  starts[task] = start;
+  finishes[task] = finish;
+}
+
+/** When the last of all ends; `begin` if there is none. */
+export function lastFinish({ finishes }: Dates, begin: Minute): Minute {
+  return finishes.reduce((last, finish) => Math.max(last, finish), begin);
+}
+
 /** The earliest place at or after `place` among the working minutes where a task may begin. */
 export function earliestPlace({ calendar, work, unbroken }: NetworkTask, place: WorkPlace): WorkPlace {
   if (!unbroken) return place;

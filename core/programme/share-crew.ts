@@ -4,12 +4,21 @@ import { CrewTime, type Stretch } from './crew-time';
 import { keptTogether } from './kept-together';
 import { indexNetwork, readyAfter, type IndexedNetwork, type Network, type NetworkLink } from './network';
 import { earliestPass, isImpossible, isLate, latestPass, mostMoves } from './passes';
-import { placeEndingFrom, placeFrom, placementAt, type Placement } from './placement';
+import {
+  lastFinish,
+  noDates,
+  placeEndingFrom,
+  placeFrom,
+  placementAt,
+  setDates,
+  type Dates,
+} from './placement';
+import { ReadyQueue } from './ready-queue';
 
 /**
  * Dates of a network whose tasks share one crew: what needs the crew is done one after the other. A serial schedule: of
- * the tasks whose predecessors have dates, that with the least latest start comes next, of several alike the one listed
- * first, and gets the first gap of the crew's time where it fits. Tasks between which a greatest wait lies get their
+ * the tasks whose predecessors have dates, that with the least latest start comes next, of several alike the one that
+ * comes first in the network, and gets the first gap of the crew's time where it fits. Tasks between which a greatest wait lies get their
  * dates together. Floats and critical path count the order in which the crew goes from task to task.
  *
  * Source: J. E. Kelley, The Critical-Path Method: Resources Planning and Scheduling, in Industrial Scheduling, 1963; the
@@ -23,20 +32,20 @@ export function shareCrew(network: Network): Schedule {
   const shared: SharedCrew = {
     network: indexed,
     bounds: network.tasks.map(({ notBefore = network.begin }) => Math.max(notBefore, network.begin)),
-    placements: new Array<Placement>(network.tasks.length),
+    dates: noDates(network.tasks.length),
     time: new CrewTime(crew.reduce((least, { work }) => Math.min(least, work), Infinity)),
     missed: new Set(network.links.filter(isImpossible)),
   };
   placeAll(shared);
-  const { placements, missed } = shared;
-  const inTurn = indexNetwork({ ...network, links: [...network.links, ...turnsOf(network, placements)] });
-  return timed(inTurn, { placements, missed });
+  const { dates, missed } = shared;
+  const inTurn = indexNetwork({ ...network, links: [...network.links, ...turnsOf(network, dates)] });
+  return timed(inTurn, { dates, missed });
 }
 
 interface SharedCrew {
   readonly network: IndexedNetwork;
   readonly bounds: number[];
-  readonly placements: Placement[];
+  readonly dates: Dates;
   readonly time: CrewTime;
   readonly missed: Set<NetworkLink>;
 }
@@ -51,15 +60,15 @@ function placeAll(shared: SharedCrew): void {
     placed = placeInTurn(shared, groups, priority);
     // Windows that cross one another can hold each other up: then the rest is placed task by task.
     if (placed < groups.length) {
-      groups = groups.flat().flatMap((task) => (shared.placements[task] ? [] : [[task]]));
+      groups = groups.flat().flatMap((task) => (isPlaced(shared, task) ? [] : [[task]]));
       placed = 0;
     }
   }
 }
 
 /** @returns how many groups got their dates; fewer than all if groups wait for one another */
-function placeInTurn(shared: SharedCrew, groups: readonly number[][], priority: readonly number[]): number {
-  const { network, placements } = shared;
+function placeInTurn(shared: SharedCrew, groups: readonly number[][], priority: ArrayLike<number>): number {
+  const { network } = shared;
   const groupOf = new Int32Array(network.tasks.length).fill(-1);
   groups.forEach((group, i) => group.forEach((task) => (groupOf[task] = i)));
   const urgency = groups.map((group) =>
@@ -67,26 +76,19 @@ function placeInTurn(shared: SharedCrew, groups: readonly number[][], priority: 
   );
   const missing = new Int32Array(groups.length);
   for (const { from, to } of network.links) {
-    const isOutside = groupOf[from] !== groupOf[to] && groupOf[to]! >= 0 && !placements[from];
+    const isOutside = groupOf[from] !== groupOf[to] && groupOf[to]! >= 0 && !isPlaced(shared, from);
     if (isOutside) missing[groupOf[to]!]!++;
   }
-  const ready = groups.flatMap((_, i) => (missing[i] === 0 ? [i] : []));
+  const ready = new ReadyQueue(urgency);
+  missing.forEach((count, group) => count === 0 && ready.add(group));
   let placed = 0;
-  while (ready.length > 0) {
-    let next = 0;
-    for (let i = 1; i < ready.length; i++) {
-      const earlier = urgency[ready[i]!]! - urgency[ready[next]!]! || ready[i]! - ready[next]!;
-      if (earlier < 0) next = i;
-    }
-    const group = ready[next]!;
-    ready[next] = ready.at(-1)!;
-    ready.pop();
+  for (let group = ready.next(); group !== undefined; group = ready.next()) {
     placeGroup(shared, groups[group]!);
     placed++;
     for (const task of groups[group]!) {
       for (const { to } of network.outOf[task]!) {
         const other = groupOf[to]!;
-        if (other >= 0 && other !== group && --missing[other]! === 0) ready.push(other);
+        if (other >= 0 && other !== group && --missing[other]! === 0) ready.add(other);
       }
     }
   }
@@ -95,7 +97,7 @@ function placeInTurn(shared: SharedCrew, groups: readonly number[][], priority: 
 
 /** Dates for tasks whose predecessors outside have theirs; greatest waits among them kept where that is possible. */
 function placeGroup(shared: SharedCrew, group: readonly number[]): void {
-  const { network, placements, missed } = shared;
+  const { network, dates, missed } = shared;
   const windows =
     group.length === 1
       ? []
@@ -116,12 +118,12 @@ function placeGroup(shared: SharedCrew, group: readonly number[]): void {
   }
   // A window that leaves the group was set up task by task: it is looked at, not moved for.
   for (const task of group) {
-    for (const link of network.into[task]!) if (isLate(link, placements)) missed.add(link);
+    for (const link of network.into[task]!) if (isLate(link, dates)) missed.add(link);
   }
 }
 
 function tryGroup(
-  { network, bounds, placements, time }: SharedCrew,
+  { network, bounds, dates, time }: SharedCrew,
   group: readonly number[],
   windows: readonly NetworkLink[],
 ): { taken: readonly Stretch[] } | { broken: NetworkLink } {
@@ -132,32 +134,35 @@ function tryGroup(
     for (const task of group) {
       let ready = own.get(task)!;
       for (const link of into[task]!) {
-        ready = Math.max(ready, readyAfter(link, placements[link.from]!.finish, network));
+        ready = Math.max(ready, readyAfter(link, dates.finishes[link.from]!, network));
       }
       const { calendar, work, crew } = tasks[task]!;
-      if (!crew || work === 0) placements[task] = placeFrom(tasks[task]!, ready);
+      if (!crew || work === 0) setDates(dates, task, placeFrom(tasks[task]!, ready));
       else {
         const from = time.firstPlace(tasks[task]!, workBefore(calendar, ready), taken);
         taken.push({ from, to: from + work });
-        placements[task] = placementAt(tasks[task]!, from);
+        setDates(dates, task, placementAt(tasks[task]!, from));
       }
     }
-    const broken = windows.filter((link) => isLate(link, placements));
+    const broken = windows.filter((link) => isLate(link, dates));
     if (broken.length === 0) return { taken };
     if (moves === mostMoves) return { broken: broken[0]! };
     for (const { from, to, most } of broken) {
-      const { start } = placeEndingFrom(tasks[from]!, placements[to]!.start - most!);
+      const { start } = placeEndingFrom(tasks[from]!, dates.starts[to]! - most!);
       own.set(from, Math.max(own.get(from)!, start));
     }
   }
 }
 
 /** What has the least latest start when nobody waits for the crew. */
-function latestStarts(network: IndexedNetwork): number[] {
-  const free: IndexedNetwork = withoutWindows(network);
-  const { placements } = earliestPass(free);
-  const end = placements.reduce((last, { finish }) => Math.max(last, finish), network.begin);
-  return latestPass(free, end).map(({ start }) => start);
+function latestStarts(network: IndexedNetwork): Float64Array {
+  const free = withoutWindows(network);
+  const { dates } = earliestPass(free);
+  return latestPass(free, lastFinish(dates, network.begin)).starts;
+}
+
+function isPlaced({ dates }: SharedCrew, task: number): boolean {
+  return !Number.isNaN(dates.starts[task]);
 }
 
 function withoutWindows(network: IndexedNetwork): IndexedNetwork {
@@ -165,8 +170,8 @@ function withoutWindows(network: IndexedNetwork): IndexedNetwork {
 }
 
 /** Links from each task of the crew to its next. */
-function turnsOf({ tasks }: Network, placements: readonly Placement[]): NetworkLink[] {
+function turnsOf({ tasks }: Network, { starts }: Dates): NetworkLink[] {
   const turns = tasks.flatMap(({ crew, work }, task) => (crew && work > 0 ? [task] : []));
-  turns.sort((a, b) => placements[a]!.start - placements[b]!.start);
+  turns.sort((a, b) => starts[a]! - starts[b]!);
   return turns.slice(1).map((to, i) => ({ from: turns[i]!, to }));
 }

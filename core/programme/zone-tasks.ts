@@ -123,9 +123,8 @@ function addWork(state: ZoneDraft, kind: TaskKind, name: string, layer?: Resolve
   const isCoat = !isSanding && layer !== undefined;
   const task = add(state, kind, name, minutesFor(state, kind, layer), isCoat);
   // What is keyed first may come at any time.
-  for (const { most, ...link } of wet) {
-    const keepsMost = most !== undefined && isCoat;
-    draft.links.push({ ...link, to: task, ...(keepsMost && { most }) });
+  for (const { from, lag, most, wait } of wet) {
+    draft.links.push({ from, to: task, lag, most: isCoat ? most : undefined, wait });
   }
   state.wet = [{ from: task, to: 0 }];
   return task;

@@ -25,13 +25,14 @@ export function keptTogether(network: IndexedNetwork, windows: readonly NetworkL
     );
     for (const task of between) leader[leaderOf(task)] = leaderOf(from);
   }
-  const groups = new Map<number, number[]>();
+  const groups: number[][] = [];
+  const groupOf = new Int32Array(order.length).fill(-1);
   for (const task of order) {
-    const group = groups.get(leaderOf(task));
-    if (group) group.push(task);
-    else groups.set(leaderOf(task), [task]);
+    const first = leaderOf(task);
+    if (groupOf[first]! >= 0) groups[groupOf[first]!]!.push(task);
+    else groupOf[first] = groups.push([task]) - 1;
   }
-  return [...groups.values()];
+  return groups;
 }
 
 function reached(from: readonly number[], next: (task: number) => readonly number[]): Set<number> {

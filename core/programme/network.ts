@@ -43,12 +43,8 @@ export interface IndexedNetwork extends Network {
 /** @throws Error if links run in a ring */
 export function indexNetwork(network: Network): IndexedNetwork {
   const { tasks, links } = network;
-  const into = tasks.map((): NetworkLink[] => []);
-  const outOf = tasks.map((): NetworkLink[] => []);
-  for (const link of links) {
-    into[link.to]!.push(link);
-    outOf[link.from]!.push(link);
-  }
+  const into = linksBy(tasks.length, links, 'to');
+  const outOf = linksBy(tasks.length, links, 'from');
   const missing = into.map(({ length }) => length);
   const order: number[] = [];
   missing.forEach((count, task) => count === 0 && order.push(task));
@@ -58,6 +54,17 @@ export function indexNetwork(network: Network): IndexedNetwork {
   if (order.length < tasks.length) throw new Error('links run in a ring');
   return { ...network, order, into, outOf };
 }
+
+/** Lists of their true length from the start: growing thousands of them costs more than all passes. */
+function linksBy(tasks: number, links: readonly NetworkLink[], end: 'from' | 'to'): NetworkLink[][] {
+  const counts = new Int32Array(tasks);
+  for (const link of links) counts[link[end]]!++;
+  const lists = Array.from(counts, (count) => (count === 0 ? none : new Array<NetworkLink>(count)));
+  for (const link of links) lists[link[end]]![--counts[link[end]]!] = link;
+  return lists;
+}
+
+const none: NetworkLink[] = [];
 
 /** When a link lets its later task begin, given the end of the earlier. */
 export function readyAfter({ lag = 0, lagRuns, to }: NetworkLink, finish: Minute, network: Network): Minute {

@@ -1,4 +1,4 @@
-import { workBefore } from './calendar';
+import { workBefore, type Minute } from './calendar';
 import { timed, type Schedule } from './critical-path';
 import { CrewTime, type Stretch } from './crew-time';
 import { keptTogether } from './kept-together';
@@ -97,13 +97,16 @@ function placeInTurn(shared: SharedCrew, groups: readonly number[][], priority: 
 
 /** Dates for tasks whose predecessors outside have theirs; greatest waits among them kept where that is possible. */
 function placeGroup(shared: SharedCrew, group: readonly number[]): void {
-  const { network, dates, missed } = shared;
-  const windows =
-    group.length === 1
-      ? []
-      : group.flatMap((task) =>
-          network.outOf[task]!.filter((link) => link.most !== undefined && group.includes(link.to)),
-        );
+  const { network, missed } = shared;
+  if (group.length === 1) {
+    const stretch = placeTask(shared, group[0]!, shared.bounds[group[0]!]!, []);
+    if (stretch) shared.time.take(stretch);
+    lookAtWindowsInto(shared, group);
+    return;
+  }
+  const windows = group.flatMap((task) =>
+    network.outOf[task]!.filter((link) => link.most !== undefined && group.includes(link.to)),
+  );
   for (;;) {
     const tried = tryGroup(
       shared,
@@ -116,33 +119,50 @@ function placeGroup(shared: SharedCrew, group: readonly number[]): void {
     }
     missed.add(tried.broken);
   }
-  // A window that leaves the group was set up task by task: it is looked at, not moved for.
+  lookAtWindowsInto(shared, group);
+}
+
+/** A window from outside the group was set up task by task: it is looked at, not moved for. */
+function lookAtWindowsInto({ network, dates, missed }: SharedCrew, group: readonly number[]): void {
   for (const task of group) {
     for (const link of network.into[task]!) if (isLate(link, dates)) missed.add(link);
   }
 }
 
+/** @returns the crew's time that it takes, besides what is taken already; null if it takes none */
+function placeTask(
+  { network, dates, time }: SharedCrew,
+  task: number,
+  bound: Minute,
+  taken: readonly Stretch[],
+): Stretch | null {
+  const placed = network.tasks[task]!;
+  let ready = bound;
+  for (const link of network.into[task]!) {
+    ready = Math.max(ready, readyAfter(link, dates.finishes[link.from]!, network));
+  }
+  if (!placed.crew || placed.work === 0) {
+    setDates(dates, task, placeFrom(placed, ready));
+    return null;
+  }
+  const from = time.firstPlace(placed, workBefore(placed.calendar, ready), taken);
+  setDates(dates, task, placementAt(placed, from));
+  return { from, to: from + placed.work };
+}
+
 function tryGroup(
-  { network, bounds, dates, time }: SharedCrew,
+  shared: SharedCrew,
   group: readonly number[],
   windows: readonly NetworkLink[],
 ): { taken: readonly Stretch[] } | { broken: NetworkLink } {
-  const { tasks, into } = network;
+  const { network, bounds, dates } = shared;
+  const { tasks } = network;
   const own = new Map(group.map((task) => [task, bounds[task]!]));
   for (let moves = 0; ; moves++) {
     const taken: Stretch[] = [];
     for (const task of group) {
-      let ready = own.get(task)!;
-      for (const link of into[task]!) {
-        ready = Math.max(ready, readyAfter(link, dates.finishes[link.from]!, network));
-      }
-      const { calendar, work, crew } = tasks[task]!;
-      if (!crew || work === 0) setDates(dates, task, placeFrom(tasks[task]!, ready));
-      else {
-        const from = time.firstPlace(tasks[task]!, workBefore(calendar, ready), taken);
-        taken.push({ from, to: from + work });
-        setDates(dates, task, placementAt(tasks[task]!, from));
-      }
+      const stretch = placeTask(shared, task, own.get(task)!, taken);
+      if (stretch) taken.push(stretch);
     }
     const broken = windows.filter((link) => isLate(link, dates));
     if (broken.length === 0) return { taken };

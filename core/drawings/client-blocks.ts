@@ -22,7 +22,7 @@ export interface ParagraphStyle {
 
 /** A heading of a section with a rule under it; it never ends a page. */
 export function headingBlock(words: string, width: Mm, colour: Colour = 'ink'): FlowBlock {
-  const above = 6;
+  const above = 5;
   return {
     height: above + 3.5 + 4.2,
     keepWithNext: true,
@@ -73,7 +73,7 @@ export function listBlocks(
 ): FlowBlock[] {
   const indent = 5;
   return sentences.map((text) => {
-    const words = paragraphBlock(text, width, measure, { indent, below: 0.8 });
+    const words = paragraphBlock(text, width, measure, { indent, below: 0.5 });
     return {
       height: words.height,
       at: (left, top): Item[] => [

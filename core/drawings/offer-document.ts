@@ -59,7 +59,7 @@ export function offerDocument(
     ...section('Finish', list(finishInWords(job))),
     ...section('Prices', [
       ...priceBlocks(prices, width, measure),
-      paragraphBlock(leftOverWords(worked, prices), width, measure, { colour: 'soft' }),
+      paragraphBlock(onPaper(howReckoned(worked, prices)), width, measure, { colour: 'soft' }),
     ]),
     ...section('Payment', paymentBlocks(prices, width, measure)),
     ...(compared && compared.titles.length > 1
@@ -156,12 +156,12 @@ function scopeBlocks(
   });
 }
 
-function leftOverWords({ job }: WorkedOut, { rounding }: ClientPrices): string {
+function howReckoned({ job }: WorkedOut, { measured, rounding }: ClientPrices): string {
   const kept =
     termsOf(job).leftOver === 'client'
       ? 'Materials come in whole packs, which the price covers; what is left over stays with the client.'
       : 'The price covers the materials that are used; what is left over stays with the firm.';
-  return `${kept} ${rounding}`;
+  return `${measured} ${kept} ${rounding}`;
 }
 
 function cautionsOf({ job }: WorkedOut): string[] {

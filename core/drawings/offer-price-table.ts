@@ -159,7 +159,7 @@ function sumBlocks(
   function totalBlock(total: string, isTaxed: boolean): FlowBlock {
     const wide = amount.right - from;
     return {
-      height: 14,
+      height: 16,
       at: (left, top): Item[] => [
         rule(left + from, wide, top - 2.4, 0.35, 'ink'),
         {

@@ -72,7 +72,8 @@ function workLines(job: Job, inputs: OfferInputs, costs: readonly CostLine[]): P
     const area = areaIn(offered, job.units);
     const [quantity, unit] = area > 0 ? [area, areaUnit(job.units)] : [1, ''];
     const unitPrice = perUnit(sold, quantity, rounding);
-    const by = inputs.measuredBy ? `measured by ${inputs.measuredBy}` : 'measured as built';
+    // The rule in full is said once, under the lines.
+    const by = inputs.measuredBy ? `Measured by ${inputs.measuredBy.split(':')[0]!}` : 'Measured as built';
     return {
       id,
       kind: 'work',
@@ -82,7 +83,7 @@ function workLines(job: Job, inputs: OfferInputs, costs: readonly CostLine[]): P
       unitPrice,
       amount: times(unitPrice, quantity, rounding),
       tax: taxOfLine(job, id),
-      basis: `${areaInWords(offered, job.units, locale)} ${by}; true area ${areaInWords(real, job.units, locale)}.`,
+      basis: `${by}; true area ${areaInWords(real, job.units, locale)}.`,
       cost,
       costBasis: partsInWords(job, costs, bears),
     };

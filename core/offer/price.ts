@@ -36,6 +36,8 @@ export interface PricedOffer {
   readonly validityDays: number;
   /** How sums were rounded, in words. */
   readonly rounding: string;
+  /** By what rule areas are measured, as a sentence. */
+  readonly measured: string;
   readonly visits: number;
   readonly internal: InternalSums;
   readonly findings: readonly Finding[];
@@ -80,9 +82,10 @@ export function priceOffer(job: Job, inputs: OfferInputs): PricedOffer {
     validUntil: lastDay(job.date, validityDays),
     validityDays,
     rounding: roundingInWords(job),
+    measured: `Areas are measured ${inputs.measuredBy ? `by ${inputs.measuredBy}` : 'as built'}.`,
     visits: terms.visits ?? inputs.visits,
     internal,
-    findings: [...blanksOf(job, inputs, gross, result), ...findings],
+    findings: [...blanksOf(job, inputs, gross, result), ...strayTaxes(job, lines), ...findings],
   };
 }
 
@@ -150,5 +153,19 @@ function blanksOf(job: Job, { labour, materials }: OfferInputs, gross: Minor, re
             'The sum is larger than can be counted exactly: look for a price with too many figures.',
           ),
         ]),
+  ];
+}
+
+/** Taxes that were chosen for lines which the offer does not have, or has no more. */
+function strayTaxes(job: Job, lines: readonly PricedLine[]): Finding[] {
+  const stray = termsOf(job).lineTaxes.filter(({ line }) => !lines.some(({ id }) => id === line));
+  if (stray.length === 0) return [];
+  const named = stray.map(({ line }) => `“${line}”`).join(', ');
+  return [
+    {
+      level: 'note',
+      code: 'offer-stray-tax',
+      text: `The offer has a tax for ${named}, but no such line: the usual tax stands where the work is priced otherwise; choose the tax again or take it out.`,
+    },
   ];
 }

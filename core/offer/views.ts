@@ -40,12 +40,13 @@ export interface ClientPrices {
   readonly validUntil: string | null;
   readonly validityDays: number;
   readonly rounding: string;
+  readonly measured: string;
   readonly visits: number;
 }
 
 export function clientPrices(offer: PricedOffer): ClientPrices {
   const { currency, locale, lines, net, taxes, gross, payments } = offer;
-  const { validUntil, validityDays, rounding, visits } = offer;
+  const { validUntil, validityDays, rounding, measured, visits } = offer;
   const placeOf = ({ tax }: PricedLine) => taxes.findIndex((one) => one.tax.id === tax?.id) + 1;
   return {
     currency,
@@ -68,6 +69,7 @@ export function clientPrices(offer: PricedOffer): ClientPrices {
     validUntil,
     validityDays,
     rounding,
+    measured,
     visits,
   };
 }

@@ -220,6 +220,13 @@ describe('what a price leaves out', () => {
     expect(priceOffer(offeredJob({ ...rated, ...vat }), inputs).findings).toEqual([]);
   });
 
+  it('is said of a tax for a line that is not there', () => {
+    const lineTaxes = [{ line: 'A/Z9', tax: 'V' }];
+    const { findings } = priceOffer(offeredJob({ ...rated, ...vat, lineTaxes }), inputs);
+    expect(findings.map(({ code, level }) => [code, level])).toEqual([['offer-stray-tax', 'note']]);
+    expect(findings[0]!.text).toContain('“A/Z9”');
+  });
+
   it('is said where the firm would pay for the work itself', () => {
     const { findings } = priceOffer(offeredJob({ ...rated, ...vat, discount: 25 }), inputs);
     expect(findings.map(({ text }) => text)).toEqual([
@@ -237,10 +244,14 @@ describe('what a price leaves out', () => {
 
 describe('every figure says how it comes about', () => {
   it('to the client without a cost, to the firm with all of them', () => {
-    const measured = { ...inputs, measuredBy: 'DIN 18363' };
+    const measured = { ...inputs, measuredBy: 'DIN 18363: openings above 2.5 m² out' };
     const [first] = priceOffer(offeredJob({ ...rated, overhead: 10, markup: 20 }), measured).lines;
-    expect(first!.basis).toBe('2.00\u00A0m² measured by DIN 18363; true area 1.90\u00A0m².');
+    expect(first!.basis).toBe('Measured by DIN 18363; true area 1.90\u00A0m².');
     expect(first!.costBasis).toBe('labour 260.00, materials 109.00; overhead 10 %, then markup 20 %.');
+    expect(priceOffer(offeredJob(rated), measured).measured).toBe(
+      'Areas are measured by DIN 18363: openings above 2.5 m² out.',
+    );
+    expect(priceOffer(offeredJob(rated), inputs).measured).toBe('Areas are measured as built.');
     const { costs } = priceOffer(offeredJob(rated), inputs).internal;
     expect(costs.find(({ name }) => name === 'bond')?.basis).toBe('4 h × 60.00');
   });

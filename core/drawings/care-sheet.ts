@@ -24,7 +24,7 @@ const neverClean =
   'Use nothing that scratches, no solvent and no cleaner with alcohol or ammonia, unless the maker of the surface allows it.';
 
 const askForPens =
-  'No pens or chalks are recorded as tried on this surface: ask for the maker’s list, and try each in a corner first.';
+  'No pens or chalks are recorded as tried here: ask for the maker’s list, try in a corner first.';
 
 /**
  * What the client keeps: from when the surfaces may be used, what to write with, how to clean, and the cautions that go

@@ -143,7 +143,7 @@ const toTheClient: Readonly<Record<string, string>> = {
   'strong-magnets':
     'Strong magnets pinch fingers, disturb pacemakers, cards and screens, and must never come where a child could swallow them.',
   'blind-detectors':
-    'Detectors are blind behind steel: the plan of cables and panels as built stays with the owner of the wall.',
+    'Detectors are blind behind steel: the owner keeps a plan of cables and panels as built.',
 };
 
 /** While the wall is used these speak to nobody. */

@@ -1,4 +1,4 @@
-import { buildUpOf } from '../build-up/resolve';
+import { buildUpOf, type ResolvedLayer } from '../build-up/resolve';
 import type { Finding } from '../finding';
 import type { Product } from '../job/product-schema';
 import type { Job } from '../job/schema';
@@ -7,6 +7,7 @@ import { roundTheClock, type Minute } from './calendar';
 import { climateFindings } from './climate-findings';
 import type { Timing } from './critical-path';
 import type { Draft, DraftLink, DraftTask, ProgrammeKind } from './draft';
+import { dryingFindings } from './drying-findings';
 import { programmeFindings } from './programme-findings';
 import { settingsOf, type Settings, type Supply } from './settings';
 import { shareCrew } from './share-crew';
@@ -59,7 +60,7 @@ export interface Programme {
  */
 export function planProgramme(job: Job, walls: readonly WorkedWall[]): Programme {
   const settings = settingsOf(job);
-  const { draft, products } = draftOf(job, walls, settings);
+  const { draft, layers } = draftOf(job, walls, settings);
   const { timings, missed } = shareCrew({ begin: settings.begin, tasks: draft.tasks, links: draft.links });
   const tasks = draft.tasks.map((task, i): DatedTask => dated(task, timings[i]!));
   const crewWork = tasks
@@ -74,7 +75,8 @@ export function planProgramme(job: Job, walls: readonly WorkedWall[]): Programme
     ready: { magnets: lastOf(tasks, 'magnets'), writing: lastOf(tasks, 'writing') },
     handover: lastOf(tasks, 'handover'),
     findings: [
-      ...climateFindings(products, settings),
+      ...climateFindings(productsIn(layers), settings),
+      ...dryingFindings(layers),
       ...programmeFindings(job, tasks, [...missed], settings),
     ],
   };
@@ -84,19 +86,24 @@ function draftOf(
   job: Job,
   walls: readonly WorkedWall[],
   settings: Settings,
-): { draft: Draft; products: Product[] } {
+): { draft: Draft; layers: ResolvedLayer[] } {
   const draft: Draft = { tasks: [], links: [], calendar: settings.calendar };
-  const products = new Map<string, Product>();
+  const all: ResolvedLayer[] = [];
   const ends: number[] = [];
   for (const { survey, zones } of walls) {
     for (const zone of zones) {
       const { layers } = buildUpOf(job, zone.area.zone, survey.wall.ground);
-      for (const { product } of layers) if (product) products.set(product.id, product);
+      all.push(...layers);
       ends.push(...addZoneTasks(draft, settings, survey.wall.id, zone, layers));
     }
   }
   if (ends.length > 0) addHandover(draft, settings, ends);
-  return { draft, products: [...products.values()] };
+  return { draft, layers: all };
+}
+
+function productsIn(layers: readonly ResolvedLayer[]): Product[] {
+  const products = layers.flatMap(({ product }) => (product ? [[product.id, product] as const] : []));
+  return [...new Map(products).values()];
 }
 
 /** Inspection when all has cured, then what it finds is put right. */

@@ -154,6 +154,23 @@ describe('when the work begins', () => {
   });
 });
 
+describe('drying times that nobody has given', () => {
+  it('are usual ones, and are said to be', () => {
+    const silent = productOf({ id: 'finish', name: 'Paint of the client', layer: 'chalk', coats: 2 });
+    const layers: Layers = {
+      products: [silent],
+      layers: [{ kind: 'primer' }, { kind: 'chalk', product: 'finish' }],
+    };
+    const { findings, waits } = plan(start, layers);
+    expect(findings.map(({ text }) => text)).toEqual([
+      'The layer “primer” without a product gives no time for it: the programme takes 12 h to dry and 24 h to cure, as is usual; enter what the data sheet says.',
+      'Paint of the client gives no time for it: the programme takes 6 h to dry and 72 h to cure, as is usual; enter what the data sheet says.',
+    ]);
+    expect(waits.map(({ start: from, finish: to }) => (to - from) / 60)).toEqual([12, 6, 6, 72]);
+    expect(plan(start).findings).toEqual([]);
+  });
+});
+
 describe('greatest waits between coats', () => {
   const short = productOf({ ...finish, coats: 2, recoatLeast: 6, recoatMost: 24 });
   const layers: Layers = { products: [short], layers: [{ kind: 'writable', product: 'finish' }] };

@@ -33,10 +33,24 @@ export interface ClientPaper {
   readonly status?: string;
 }
 
-export function clientPages(paper: ClientPaper, blocks: readonly FlowBlock[], measure: TextMeasure): Page[] {
+/** A block of a table, whose heading stands over it again where it begins a page. */
+export interface ClientBlock extends FlowBlock {
+  readonly heading?: FlowBlock;
+}
+
+export function clientPages(
+  paper: ClientPaper,
+  blocks: readonly ClientBlock[],
+  measure: TextMeasure,
+): Page[] {
   const head = firstHead(paper, measure);
   const nextTop = height - margin - 8;
-  const dealt = dealOut(blocks, nextTop - bottom, head.bottom - bottom);
+  const forHeading = Math.max(0, ...blocks.map(({ heading }) => heading?.height ?? 0));
+  const dealt: (readonly ClientBlock[])[] = dealOut(
+    blocks,
+    nextTop - bottom - forHeading,
+    head.bottom - bottom,
+  );
   return dealt.map((own, i) => ({
     format: 'A4',
     landscape: false,
@@ -47,7 +61,9 @@ export function clientPages(paper: ClientPaper, blocks: readonly FlowBlock[], me
         colour: 'white',
       },
       ...(i === 0 ? head.items : nextHead(paper, measure)),
-      ...stack(own, margin, i === 0 ? head.bottom : nextTop),
+      ...(i === 0
+        ? stack(own, margin, head.bottom)
+        : stack([...(own[0]?.heading ? [own[0].heading] : []), ...own], margin, nextTop)),
       ...foot(paper, i + 1, dealt.length, measure),
     ],
   }));

@@ -15,7 +15,7 @@ import type { ClientPrices } from '../offer/views';
 import type { WorkedOut } from '../worked-out';
 import { cautions } from './cautions';
 import { headingBlock, listBlocks, paragraphBlock, signatureBlock, spaceBlock } from './client-blocks';
-import { clientPages, clientWidth as width, statusOf } from './client-pages';
+import { clientPages, clientWidth as width, statusOf, type ClientBlock } from './client-pages';
 import { zoneNotices } from './client-view-zones';
 import type { FlowBlock } from './flow-table';
 import { comparedBlocks } from './offer-alternatives';
@@ -48,11 +48,11 @@ export function offerDocument(
   const { job, walls } = worked;
   const title = budget ? 'Budget offer' : 'Offer';
   const onPaper = writerOf(worked, prices);
-  const section = (heading: string, blocks: readonly FlowBlock[], colour?: 'red-lead'): FlowBlock[] =>
+  const section = (heading: string, blocks: readonly ClientBlock[], colour?: 'red-lead'): ClientBlock[] =>
     blocks.length === 0 ? [] : [headingBlock(heading, width, colour), ...blocks];
   const list = (sentences: readonly string[], colour?: 'red-lead') =>
     listBlocks(sentences.map(onPaper), width, measure, colour);
-  const blocks = [
+  const blocks: ClientBlock[] = [
     ...priceAtAGlance(prices, budget, measure),
     ...pictureBlocks(walls, width, job.units, pictures, measure),
     ...section('What is offered', scopeBlocks(worked, onPaper, measure)),

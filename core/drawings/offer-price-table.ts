@@ -1,6 +1,7 @@
 import { formatAmount, formatFigure, formatMoney, type Minor } from '../offer/money';
 import type { ClientLine, ClientPrices, ClientTax } from '../offer/views';
 import type { Mm } from '../units';
+import type { ClientBlock } from './client-pages';
 import type { FlowBlock } from './flow-table';
 import { rule } from './client-blocks';
 import type { Item, Text, TextMeasure } from './page';
@@ -23,7 +24,7 @@ interface Column {
   readonly width: Mm;
 }
 
-export function priceBlocks(prices: ClientPrices, width: Mm, measure: TextMeasure): FlowBlock[] {
+export function priceBlocks(prices: ClientPrices, width: Mm, measure: TextMeasure): ClientBlock[] {
   const showsTax = prices.taxes.length > 1;
   const right = width;
   const tax: Column = { right, width: showsTax ? taxWidth : 0 };
@@ -67,7 +68,7 @@ export function priceBlocks(prices: ClientPrices, width: Mm, measure: TextMeasur
       rule(left, width, top - 5.6, 0.35, 'ink'),
     ],
   };
-  const rows = prices.lines.map((line, i): FlowBlock => {
+  const rows = prices.lines.map((line, i): ClientBlock => {
     const titleLines = wrapText(line.title, words.width - gap, 2.5, {}, measure);
     const basisLines = line.basis
       ? wrapText(line.basis, words.width - gap, 2.5, { face: 'condensed' }, measure)
@@ -75,6 +76,7 @@ export function priceBlocks(prices: ClientPrices, width: Mm, measure: TextMeasur
     const total = (titleLines.length + basisLines.length) * lineHeight + 2.6;
     return {
       height: total,
+      heading,
       // The last line stays with the sums.
       keepWithNext: i === prices.lines.length - 1 && total < 60,
       at: (left, top): Item[] => {

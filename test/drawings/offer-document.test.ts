@@ -25,7 +25,7 @@ import type { WorkedOut } from '../../core/worked-out';
 import { inputs, offeredJob } from '../offer/offered-job';
 import { currencies, offers } from '../offer/random-offer';
 import { fontFiles } from './font-files';
-import { textFaults, wordsOf } from './page-checks';
+import { textFaults, textsOf, wordsOf } from './page-checks';
 
 const measure = measureWith(fontFiles);
 const worked = workOutFully(offeredJob(), { steps: 1 });
@@ -198,6 +198,18 @@ describe('the offer', () => {
     );
     expect(textFaults(document, measure, false)).toEqual([]);
     expect(outOfMargins(document)).toEqual([]);
+  });
+
+  it('says again over a table what its columns are, where it goes on on another page', () => {
+    const many = Array.from({ length: 60 }, (_, i) => ({ id: `P${i}`, words: `part ${i}`, amount: 100 }));
+    const { document } = drawn(withOffer(worked, { ...full, provisionalSums: many }));
+    const withLines = document.pages.filter((page) =>
+      textsOf(page).some((text) => text.includes('Provisional')),
+    );
+    expect(withLines.length).toBeGreaterThan(2);
+    for (const page of withLines)
+      expect(textsOf(page).filter((text) => text === 'Description')).toHaveLength(1);
+    expect(textFaults(document, measure, false)).toEqual([]);
   });
 
   it('keeps to its margins with every price', () => {

@@ -1,6 +1,6 @@
 import type { Finding } from '../finding';
 import type { Job } from '../job/schema';
-import { percentOf, shareOut, sumOf, type Minor } from './money';
+import { percentOf, shareOut, type Minor } from './money';
 import { termsOf } from './usual-prices';
 
 export interface Payment {
@@ -62,11 +62,6 @@ export function paymentsOf(
             },
           ],
   };
-}
-
-/** Whether payments come to the total, as they always should. */
-export function addsUp(payments: readonly Payment[], total: Minor): boolean {
-  return sumOf(payments.map(({ amount }) => amount)) === total;
 }
 
 /** Sums of typed percentages without binary dust. */

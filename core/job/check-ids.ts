@@ -12,6 +12,7 @@ export function checkIds(job: Job): Finding[] {
     job.stock.map((_, i) => ['stock', i]),
     job.rack.map((_, i) => ['rack', i]),
     job.walls.map((_, i) => ['walls', i]),
+    (job.quantities?.sundries ?? []).map((_, i) => ['quantities', 'sundries', i]),
     job.revisions.map((_, i) => ['revisions', i]),
     (job.photos ?? []).map((_, i) => ['photos', i]),
     ...job.walls.map((wall, w) => (wall.pins ?? []).map((_, i): Path => ['walls', w, 'pins', i])),

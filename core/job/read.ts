@@ -9,6 +9,7 @@ import { roundToMinorUnit } from './minor-unit';
 import { withRoundedOffer } from './offer-prices';
 import { refusal, shown } from './place';
 import { jobSchema, type Job } from './schema';
+import { withRoundedPacks } from './rounded-packs';
 import { boundsOfFile } from './untrusted';
 
 /** `findings` of level `error` if and only if there is no job. */
@@ -44,7 +45,7 @@ export function readJobObject(value: unknown): ReadJob {
   const result = v.safeParse(jobSchema, file, { abortEarly: bounds.values > 50_000 });
   if (!result.success) return refused(onePerPath(result.issues.map((issue) => explainIssue(file, issue))));
 
-  const job = withRoundedOffer(withRoundedPrices(result.output));
+  const job = withRoundedOffer(withRoundedPacks(withRoundedPrices(result.output)));
   const faults = checkJob(job);
   return faults.length > 0 ? refused(faults) : { job, findings: [] };
 }

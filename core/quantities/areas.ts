@@ -1,4 +1,5 @@
 import type { LayerKind } from '../job/product-schema';
+import { onceFor } from './once-for';
 import type { WallNeeds } from './wall-needs';
 
 /** The area of one layer in one zone; hundredths squared. */
@@ -30,39 +31,43 @@ export interface ZoneAreaRow {
 
 /** One row for each layer that covers the face of its zone; layers over joints or edges have no area of their own. */
 export function layerAreaRows(walls: readonly WallNeeds[]): LayerAreaRow[] {
-  return walls.flatMap(({ wall: { survey }, zones }) =>
-    zones.flatMap(({ measures, layers, areas }) =>
-      layers.flatMap(({ layer, product }, i): LayerAreaRow[] => {
-        if ((layer.over ?? 'face') !== 'face') return [];
-        const { face, feather, reveals } = areas[i]!;
-        return [
-          {
-            delivery: survey.wall.delivery ?? '',
-            wall: survey.wall.id,
-            zone: measures.zone.id,
-            layer: i,
-            kind: layer.kind,
-            product: product?.id ?? null,
-            area: face + feather + reveals,
-          },
-        ];
-      }),
-    ),
-  );
+  return walls.flatMap(layersOfWall);
 }
 
 export function zoneAreaRows(walls: readonly WallNeeds[]): ZoneAreaRow[] {
-  return walls.flatMap(({ wall: { survey }, zones }) =>
-    zones.map(({ measures }) => ({
-      delivery: survey.wall.delivery ?? '',
-      wall: survey.wall.id,
-      zone: measures.zone.id,
-      face: measures.faceArea,
-      gross: measures.grossArea,
-      steel: measures.steelByStock,
-    })),
-  );
+  return walls.flatMap(zonesOfWall);
 }
+
+const layersOfWall = onceFor(({ wall: { survey }, zones }: WallNeeds) =>
+  zones.flatMap(({ measures, layers, areas }) =>
+    layers.flatMap(({ layer, product }, i): LayerAreaRow[] => {
+      if ((layer.over ?? 'face') !== 'face') return [];
+      const { face, feather, reveals } = areas[i]!;
+      return [
+        {
+          delivery: survey.wall.delivery ?? '',
+          wall: survey.wall.id,
+          zone: measures.zone.id,
+          layer: i,
+          kind: layer.kind,
+          product: product?.id ?? null,
+          area: face + feather + reveals,
+        },
+      ];
+    }),
+  ),
+);
+
+const zonesOfWall = onceFor(({ wall: { survey }, zones }: WallNeeds) =>
+  zones.map(({ measures }): ZoneAreaRow => ({
+    delivery: survey.wall.delivery ?? '',
+    wall: survey.wall.id,
+    zone: measures.zone.id,
+    face: measures.faceArea,
+    gross: measures.grossArea,
+    steel: measures.steelByStock,
+  })),
+);
 
 /**
  * Sums of rows that say the same, such as by wall, by delivery or by kind of layer. Areas of rectilinear zones are whole

@@ -65,9 +65,16 @@ export function layerArea(
   const goesRound = isAbove && onReveals.includes(kind);
   return {
     face: measures.faceArea,
-    feather: hasPanels && index > steel ? featherArea : 0,
+    feather: index >= taperedFrom(layers) ? featherArea : 0,
     reveals: goesRound ? measures.reveals.reduce((sum, { area }) => sum + area, 0) : 0,
   };
+}
+
+/** From which layer on a build-up has a tapered margin: above steel, else from the first filler. */
+function taperedFrom(layers: ZoneTask['layers']): number {
+  const steel = layers.findIndex(({ layer }) => layer.kind === 'steel');
+  const first = steel >= 0 ? steel + 1 : layers.findIndex(({ layer }) => layer.kind === 'filler');
+  return first < 0 ? Infinity : first;
 }
 
 const onPanels: readonly LayerKind[] = ['adhesive', 'steel', 'metal-primer'];
@@ -119,18 +126,13 @@ function fillingParts(
   const add = (of: NeedFor, litres: number, how: string) => {
     if (litres > 0) parts.push({ of, coat: 0, need: volumeNeed(product, litres, how) });
   };
-  if (steel >= 0 && index > steel) {
-    const from = layers.findIndex(({ layer }) => layer.kind === 'adhesive' || layer.kind === 'steel');
-    const height = isFirst
-      ? layers.slice(from, index + 1).reduce((sum, { thickness }) => sum + (thickness ?? 0), 0)
-      : (layers[index]!.thickness ?? 0);
-    const margin = `${squareMetres(feather)} of tapered margin × half of ${figure(height, 2)} mm`;
-    add('feather', (feather / 1e10) * (height / 2), margin);
+  const height = isFirst ? heightUpTo(layers, index) : (layers[index]!.thickness ?? 0);
+  const margin = `${squareMetres(feather)} of tapered margin × half of ${figure(height, 2)} mm`;
+  add('feather', (feather / 1e10) * (height / 2), margin);
+  if (isFirst && steel >= 0 && index > steel) {
     const thickness = layers[steel]!.thickness ?? 0;
-    if (isFirst) {
-      const gaps = `${squareMetres(measures.gapArea, 4)} of joint gaps × ${figure(thickness, 2)} mm of steel`;
-      add('gaps', (measures.gapArea / 1e10) * thickness, gaps);
-    }
+    const gaps = `${squareMetres(measures.gapArea, 4)} of joint gaps × ${figure(thickness, 2)} mm of steel`;
+    add('gaps', (measures.gapArea / 1e10) * thickness, gaps);
   }
   const hollow = wall.ground?.hollow ?? 0;
   if (isFirst) {
@@ -139,6 +141,15 @@ function fillingParts(
     add('hollows', (face / 1e10) * hollow * share, words);
   }
   return parts;
+}
+
+/** mm from the ground, or what prepares it, to the face of a filler: what its margin has to run out. */
+function heightUpTo(layers: ZoneTask['layers'], index: number): number {
+  const from = layers.findIndex(({ layer }) => layer.kind === 'adhesive' || layer.kind === 'steel');
+  return layers
+    .slice(from < 0 || from > index ? index : from, index + 1)
+    .filter(({ layer }) => (layer.over ?? 'face') === 'face')
+    .reduce((sum, { thickness }) => sum + (thickness ?? 0), 0);
 }
 
 function isFilling(kind: LayerKind): boolean {

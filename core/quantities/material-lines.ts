@@ -5,9 +5,11 @@ import type { Job, StockSheet } from '../job/schema';
 import { toHundredth, type Hundredth } from '../units';
 import type { JobCutting } from '../worked-out';
 import { isFilm } from './film-needs';
-import { battenItem, itemOfProduct, itemOfStock, itemOfSundry, type Need } from './need';
+import { itemOfProduct, itemOfStock, itemOfSundry, itemOfThing, type Need, type ThingKind } from './need';
+import { onceFor } from './once-for';
 import { choosePacks, type PackChoice, type PackOffered } from './packs';
 import { chooseRolls } from './rolls';
+import type { WallNeeds } from './wall-needs';
 
 /** In the order in which a merchant's counter is gone along. */
 export const materialGroups = [
@@ -45,10 +47,15 @@ export interface MaterialLine {
   }[];
 }
 
-/** One line for each thing that is needed or planned, by group, in the order in which the needs come. */
+/**
+ * One line for each thing that is needed or planned, by group, in the order in which the needs come.
+ *
+ * @param ofJob needs of no wall
+ */
 export function materialLines(
   job: Job,
-  needs: readonly Need[],
+  walls: readonly WallNeeds[],
+  ofJob: readonly Need[],
   products: ReadonlyMap<string, Product>,
   sundries: readonly Sundry[],
   cutting: Pick<JobCutting, 'order' | 'sheets'>,
@@ -62,14 +69,19 @@ export function materialLines(
       itemOfSundry(sundry.id),
       { source: sundry, name: sundry.name, group: groupOfSundry(sundry), packs: sundry.packs },
     ]),
-    [battenItem, { source: battens, name: 'Starting battens', group: 'tapes and profiles', packs: [] }],
+    ...plainThings.map(([kind, group, name]): [string, Thing] => [
+      itemOfThing(kind),
+      { source: { kind }, name, group, packs: [] },
+    ]),
   ]);
   const lines = [
     ...stockLines(job, cutting),
-    ...[...summed(needs)].flatMap(([item, sum]): MaterialLine[] => {
-      const thing = things.get(item);
-      return thing ? [lineOf(job, item, thing, sum)] : [];
-    }),
+    ...[...summed([...walls.flatMap(sumsOfWall), ...sumsOf(ofJob)])].flatMap(
+      ([item, sum]): MaterialLine[] => {
+        const thing = things.get(item);
+        return thing ? [lineOf(job, item, thing, sum)] : [];
+      },
+    ),
   ];
   return materialGroups.flatMap((group) => lines.filter((line) => line.group === group));
 }
@@ -81,7 +93,9 @@ interface Thing {
   readonly packs: readonly ProductPack[];
 }
 
-const battens = {};
+const plainThings: readonly (readonly [ThingKind, MaterialGroup, string])[] = [
+  ['batten', 'tapes and profiles', 'Starting battens'],
+];
 
 interface Sum {
   readonly unit: string;
@@ -91,14 +105,38 @@ interface Sum {
   readonly byDelivery: Map<string, { net: number; withLoss: number }>;
 }
 
-function summed(needs: readonly Need[]): Map<string, Sum> {
+interface WallSum {
+  readonly item: string;
+  readonly delivery: string;
+  readonly unit: string;
+  net: number;
+  withLoss: number;
+  readonly pieces: Hundredth[];
+}
+
+const sumsOfWall = onceFor(({ needs }: Pick<WallNeeds, 'needs'>) => sumsOf(needs));
+
+/** Needs of one delivery by item. */
+function sumsOf(needs: readonly Need[]): WallSum[] {
+  const sums = new Map<string, WallSum>();
+  for (const { item, delivery, unit, net, withLoss, pieces } of needs) {
+    let sum = sums.get(item);
+    if (!sum) sums.set(item, (sum = { item, delivery, unit, net: 0, withLoss: 0, pieces: [] }));
+    sum.net += net;
+    sum.withLoss += withLoss;
+    if (pieces) sum.pieces.push(...pieces);
+  }
+  return [...sums.values()];
+}
+
+function summed(parts: readonly WallSum[]): Map<string, Sum> {
   const sums = new Map<string, Sum>();
-  for (const { item, unit, net, withLoss, delivery, pieces } of needs) {
+  for (const { item, unit, net, withLoss, delivery, pieces } of parts) {
     let sum = sums.get(item);
     if (!sum) sums.set(item, (sum = { unit, net: 0, withLoss: 0, pieces: [], byDelivery: new Map() }));
     sum.net += net;
     sum.withLoss += withLoss;
-    if (pieces) sum.pieces.push(...pieces);
+    sum.pieces.push(...pieces);
     const share = sum.byDelivery.get(delivery) ?? { net: 0, withLoss: 0 };
     sum.byDelivery.set(delivery, { net: share.net + net, withLoss: share.withLoss + withLoss });
   }

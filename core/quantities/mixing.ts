@@ -5,6 +5,7 @@ import { nameOfWall, nameOfZone } from '../job/names';
 import type { Product } from '../job/product-schema';
 import { figure } from '../lengths';
 import { mixingPlans, type MixingPlan, type WorkSection } from './mixing-plan';
+import { onceFor } from './once-for';
 import { coatNeed } from './product-need';
 import type { Settings } from './settings';
 import type { WallNeeds } from './wall-needs';
@@ -24,10 +25,16 @@ export interface Mixing {
  * How every two-component product of a job is mixed, delivery by delivery. Coats are laid zone by zone in the order of the walls, each
  * connected part of a zone without a lap if its pot life allows; adhesive panel by panel in the order of fixing.
  */
-export function mixingOf(walls: readonly WallNeeds[], settings: Settings): Mixing {
+export function mixingOf(
+  walls: readonly WallNeeds[],
+  products: ReadonlyMap<string, Product>,
+  settings: Settings,
+): Mixing {
   const plans: JobMixingPlan[] = [];
   const findings: Finding[] = [];
-  for (const { product, delivery, layer, sections } of usesOf(walls)) {
+  for (const { delivery, layer, sections } of usesOf(walls)) {
+    // As the job has it now: its packs may have changed since the layers were worked out.
+    const product = products.get(layer.product!.id) ?? layer.product!;
     const need = coatNeed(layer, product, 1);
     if ('missing' in need) continue;
     const own = mixingPlans(product, sections, layer.coats, need.net, settings);
@@ -47,31 +54,35 @@ export function mixingOf(walls: readonly WallNeeds[], settings: Settings): Mixin
 }
 
 interface Use {
-  readonly product: Product;
+  readonly key: string;
   readonly delivery: string;
   readonly layer: ResolvedLayer;
-  readonly sections: WorkSection[];
+  readonly sections: readonly WorkSection[];
 }
 
 /** Where each product that is mixed is laid, by product, delivery, number of coats and thickness. */
 function usesOf(walls: readonly WallNeeds[]): Use[] {
-  const uses = new Map<string, Use>();
-  for (const own of walls) {
-    own.zones.forEach(({ layers, areas }, z) => {
-      layers.forEach((layer, i) => {
-        const { product } = layer;
-        if (!product?.mixing || (layer.layer.over ?? 'face') !== 'face') return;
-        const { delivery = '' } = own.wall.survey.wall;
-        const key = JSON.stringify([product.id, delivery, layer.coats, layer.layer.thickness]);
-        const use = uses.get(key) ?? { product, delivery, layer, sections: [] };
-        const area = areas[i]!.face + areas[i]!.feather + areas[i]!.reveals;
-        use.sections.push(...sectionsOf(own, z, layer, area));
-        uses.set(key, use);
-      });
-    });
+  const uses = new Map<string, Use & { readonly sections: WorkSection[] }>();
+  for (const use of walls.flatMap(usesOnWall)) {
+    const known = uses.get(use.key);
+    if (known) known.sections.push(...use.sections);
+    else uses.set(use.key, { ...use, sections: [...use.sections] });
   }
   return [...uses.values()];
 }
+
+const usesOnWall = onceFor((own: WallNeeds): Use[] =>
+  own.zones.flatMap(({ layers, areas }, z) =>
+    layers.flatMap((layer, i): Use[] => {
+      const { product } = layer;
+      if (!product?.mixing || (layer.layer.over ?? 'face') !== 'face') return [];
+      const { delivery = '' } = own.wall.survey.wall;
+      const key = JSON.stringify([product.id, delivery, layer.coats, layer.layer.thickness]);
+      const area = areas[i]!.face + areas[i]!.feather + areas[i]!.reveals;
+      return [{ key, delivery, layer, sections: sectionsOf(own, z, layer, area) }];
+    }),
+  ),
+);
 
 function sectionsOf(
   { wall, zones }: WallNeeds,

@@ -53,4 +53,9 @@ export function itemOfStock(id: string): string {
   return `stock ${id}`;
 }
 
-export const battenItem = 'batten';
+/** Things of no product. */
+export type ThingKind = 'batten';
+
+export function itemOfThing(kind: ThingKind): string {
+  return `thing ${kind}`;
+}

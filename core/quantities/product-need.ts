@@ -1,7 +1,7 @@
 import type { ResolvedLayer } from '../build-up/resolve';
 import type { Product } from '../job/product-schema';
 import { figure } from '../lengths';
-import { theoreticalSpreadingRate, trowelled } from './spreading';
+import { theoreticalSpreadingRate, trowelled, wetFilm } from './spreading';
 
 /** What one coat of a product takes for an area, in the product's unit, before any loss, and how that was worked out. */
 export type CoatNeed = { readonly net: number; readonly how: string } | { readonly missing: string };
@@ -55,7 +55,8 @@ function byRate(area: number, square: string, rate: number, unit: string): CoatN
 
 function bySolids(area: number, square: string, solids: number, dryFilm: number): Litres {
   const rate = theoreticalSpreadingRate(solids, dryFilm);
-  const from = `${figure(solids, 1)} % solids, ${figure(dryFilm, 1)} µm dry`;
+  const films = `${figure(wetFilm(dryFilm, solids), 0)} µm wet for ${figure(dryFilm, 1)} µm dry`;
+  const from = `${figure(solids, 1)} % solids, ${films}`;
   return { net: area / rate, how: `${square} at ${figure(rate, 2)} m² a litre (${from})` };
 }
 

@@ -16,12 +16,10 @@ export function theoreticalSpreadingRate(volumeSolids: number, dryFilm: number):
   return (volumeSolids * 10) / dryFilm;
 }
 
-/** What reaches the wall of it: the rate falls to 1 − loss, so the need is divided by 1 − loss, not multiplied by 1 + loss. */
-export function practicalSpreadingRate(theoretical: number, loss: number): number {
-  return theoretical * (1 - loss);
-}
-
-/** What has to be bought for what has to lie on the wall. */
+/**
+ * What has to be there for what has to lie on the wall. A practical spreading rate is the theoretical one times 1 − loss, so
+ * the need is divided by 1 − loss; it is not multiplied by 1 + loss.
+ */
 export function withLoss(net: number, loss: number): number {
   return net / (1 - loss);
 }

@@ -1,6 +1,6 @@
 import type { Sundry } from '../job/quantities-schema';
 import { figure } from '../lengths';
-import { battenItem, itemOfSundry, type Need, type NeedFor } from './need';
+import { itemOfSundry, itemOfThing, type Need, type NeedFor } from './need';
 import { readySundries } from './settings';
 import type { ZoneMeasures } from './zone-measures';
 import type { ZoneTask } from './zone-task';
@@ -122,7 +122,7 @@ function battenNeeds({ wall, measures }: ZoneTask): Need[] {
       kind: null,
       coat: 0,
       of: 'fixing',
-      item: battenItem,
+      item: itemOfThing('batten'),
       unit: 'm',
       net: length,
       withLoss: length,

@@ -59,15 +59,12 @@ export function* takeOffInSteps(
 ): Generator<undefined, TakeOff> {
   const settings = settingsOf(job);
   const own = yield* needsOfWalls(job, walls, settings);
-  const ofWalls = own.flatMap(({ needs }) => needs);
-  const needs = walls.some(({ zones }) => zones.length > 0)
-    ? [...ofWalls, ...jobSundries({ settings })]
-    : ofWalls;
+  const ofJob = walls.some(({ zones }) => zones.length > 0) ? jobSundries({ settings }) : [];
   const products = productsOf(job);
-  const mixing = mixingOf(own, settings);
-  const lines = materialLines(job, needs, products, settings.sundries, cutting);
+  const mixing = mixingOf(own, products, settings);
+  const lines = materialLines(job, own, ofJob, products, settings.sundries, cutting);
   return {
-    needs,
+    needs: [...own.flatMap(({ needs }) => needs), ...ofJob],
     lines,
     cost: lines.reduce((sum, { cost }) => sum + (cost ?? 0), 0),
     isWholeCost: lines.every(({ cost }) => cost !== null),

@@ -2,7 +2,7 @@ import { buildUpOf } from '../build-up/resolve';
 import type { Finding } from '../finding';
 import { ownKindsOf } from '../job/fitting-kinds';
 import type { Product } from '../job/product-schema';
-import type { Job } from '../job/schema';
+import type { Job, Wall } from '../job/schema';
 import type { WorkedWall } from '../worked-out';
 import type { StripPlan } from './film-strips';
 import { layerArea, layerNeeds, type LayerArea } from './layer-needs';
@@ -37,8 +37,8 @@ export interface WallNeeds {
 }
 
 /**
- * The needs of each wall. Kept for a wall until it, or something else that they follow from, has changed; prices and
- * packs are not among that. Yields after each wall that had to be measured.
+ * The needs of each wall. Kept for a wall of the job until it, its panels or something else that they follow from has
+ * changed; prices and packs are not among that. Yields after each wall that had to be measured.
  */
 export function* needsOfWalls(
   job: Job,
@@ -48,24 +48,32 @@ export function* needsOfWalls(
   const key = keyOf(job, settings);
   const all: WallNeeds[] = [];
   for (const wall of walls) {
-    const known = kept.get(wall);
-    const needs = known?.key === key ? known.needs : needsOfWall(job, wall, settings);
+    const known = kept.get(wall.survey.wall);
+    if (known?.key === key && hasSamePanels(known.needs.wall, wall)) {
+      all.push(known.needs);
+      continue;
+    }
+    const needs = needsOfWall(job, wall, settings);
+    kept.set(wall.survey.wall, { key, needs });
     all.push(needs);
-    if (known?.needs === needs) continue;
-    kept.set(wall, { key, needs });
     yield undefined;
   }
   return all;
 }
 
-const kept = new WeakMap<WorkedWall, { readonly key: string; readonly needs: WallNeeds }>();
+/** By the walls of the job, which stay the same objects while nobody changes them. */
+const kept = new WeakMap<Wall, { readonly key: string; readonly needs: WallNeeds }>();
+
+function hasSamePanels(a: WorkedWall, b: WorkedWall): boolean {
+  return a.zones.length === b.zones.length && a.zones.every(({ layout }, i) => layout === b.zones[i]!.layout);
+}
 
 function needsOfWall(job: Job, worked: WorkedWall, settings: Settings): WallNeeds {
   const { wall } = worked.survey;
   const zones = measureZones(worked, ownKindsOf(job)).map((measures) => {
     const { layers } = buildUpOf(job, measures.zone, wall.ground);
     const task: ZoneTask = { wall, measures, layers, settings, featherArea: 0 };
-    return { task, own: layerNeeds(task), sundries: sundryNeeds(task) };
+    return { task, own: layerNeeds(task), others: sundryNeeds(task) };
   });
   return {
     wall: worked,
@@ -74,7 +82,7 @@ function needsOfWall(job: Job, worked: WorkedWall, settings: Settings): WallNeed
       layers: task.layers,
       areas: task.layers.map((_, i) => layerArea(task, i)),
     })),
-    needs: zones.flatMap(({ own, sundries }) => [...own.needs, ...sundries]),
+    needs: zones.flatMap(({ own, others }) => [...own.needs, ...others]),
     films: zones.flatMap(({ task, own }) =>
       own.films.map(({ layer, plan }) => ({
         wall: wall.id,
@@ -89,7 +97,8 @@ function needsOfWall(job: Job, worked: WorkedWall, settings: Settings): WallNeed
 }
 
 function keyOf({ products = [], buildUps, stock, fittingKinds }: Job, settings: Settings): string {
-  const { sundries, ...others } = settings;
+  // Rules of measurement and conditions of work change nothing that is needed.
+  const { sundries, measurement: _m, temperature: _t, hands: _h, potLifeHalves: _p, ...others } = settings;
   return JSON.stringify([
     products.map(withoutPacks),
     buildUps,

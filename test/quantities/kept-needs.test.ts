@@ -54,9 +54,11 @@ describe('a take-off asked for again', () => {
 
   it('works needs out anew where a rate, a setting or a wall changed', () => {
     const before = wallsOf(job, worked);
-    expect(again(withPaint({ spreadingRate: 4 })).lines[0]!.net).toBeCloseTo(3, 9);
+    expect(workedTakeOff(withPaint({ spreadingRate: 4 })).off.lines[0]!.net).toBeCloseTo(3, 9);
     expect(wallsOf({ ...job, quantities: { hollowShare: 0.5 } }, worked)[0]).not.toBe(before[0]);
-    const other = { ...worked, walls: [{ ...worked.walls[0]! }, worked.walls[1]!] };
-    expect(wallsOf(job, other)[0]).not.toBe(before[0]);
+    const [first, second] = worked.walls;
+    const survey = { ...first!.survey, wall: { ...first!.survey.wall } };
+    const other = wallsOf(job, { ...worked, walls: [{ ...first!, survey }, second!] });
+    expect(other[0]).not.toBe(before[0]);
   });
 });

@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  practicalSpreadingRate,
-  theoreticalSpreadingRate,
-  trowelled,
-  wetFilm,
-  withLoss,
-} from '../../core/quantities/spreading';
+import { theoreticalSpreadingRate, trowelled, wetFilm, withLoss } from '../../core/quantities/spreading';
 
 /** One mil, and a square foot and a US gallon, in µm, m² and l; international yard and pound, 231 cubic inches. */
 const mil = 25.4;
@@ -41,11 +35,11 @@ describe('theoretical spreading rate, TSR = VS · 10 / DFT', () => {
 
 describe('loss', () => {
   it('leaves 70 of 100 ft²/gal at 30 % (corrosion glossary)', () => {
-    expect(practicalSpreadingRate(100, 0.3)).toBeCloseTo(70, 10);
+    expect(1 / withLoss(1 / 100, 0.3)).toBeCloseTo(70, 10);
   });
 
   it('leaves 167 ft² of 1604 · 0.52 / 1.5 at a transfer of 30 % (pollution-prevention centre)', () => {
-    expect(Math.round(practicalSpreadingRate((1604 * 0.52) / 1.5, 0.7))).toBe(167);
+    expect(Math.round(1 / withLoss(1.5 / (1604 * 0.52), 0.7))).toBe(167);
   });
 
   it('divides the need by 1 − loss: 30 % asks for 1.4286 times as much, not for 1.30', () => {

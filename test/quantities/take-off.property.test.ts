@@ -14,6 +14,7 @@ const products = [
     coats: 2,
     loss: 0.05,
   },
+  { id: 'c', name: 'Coarse filler', layer: 'filler', unit: 'l', thickness: 2.5, loss: 0.05 },
   { id: 'p', name: 'Paint', layer: 'decorative', unit: 'l', spreadingRate: 7.3, coats: 2, loss: 0.1 },
 ];
 const buildUps = [
@@ -22,6 +23,14 @@ const buildUps = [
     kind: 'writable',
     layers: [
       { kind: 'smoothing', product: 'f' },
+      { kind: 'decorative', product: 'p' },
+    ],
+  },
+  {
+    id: 'thick',
+    kind: 'writable',
+    layers: [
+      { kind: 'filler', product: 'c' },
       { kind: 'decorative', product: 'p' },
     ],
   },
@@ -35,14 +44,15 @@ const wall = fc.record({
   fittings: fc.array(rectangle, { maxLength: 2 }),
   reveal: fc.constantFrom(0, 120),
   hollow: fc.constantFrom(0, 4),
-  cut: mm(600, 5200),
+  cut: mm(700, 5200),
   upright: fc.boolean(),
+  layers: fc.constantFrom('own', 'thick'),
 });
 
 describe('a zone cut in two', () => {
   it('takes what the whole one did of everything: materials, masking tape, areas', () => {
     fc.assert(
-      fc.property(wall, ({ openings, fittings, reveal, hollow, cut, upright }) => {
+      fc.property(wall, ({ openings, fittings, reveal, hollow, cut, upright, layers }) => {
         const jobWith = (shapes: [number, number][][]) =>
           jobOf({
             products,
@@ -55,14 +65,14 @@ describe('a zone cut in two', () => {
                 zones: shapes.map((shape, i) => ({
                   id: `Z${i + 1}`,
                   buildUp: 'writable',
-                  layers: 'own',
+                  layers,
                   shape,
                 })),
               }),
             ],
           });
         const at = upright ? cut : (cut * 2) / 5;
-        const [x, y, width, height] = [300, 100, 5400, 2700];
+        const [x, y, width, height] = [550, 200, 4900, 2400];
         const parts = upright
           ? [box(x, y, at - x, height), box(at, y, x + width - at, height)]
           : [box(x, y, width, at - y), box(x, at, width, y + height - at)];
@@ -98,7 +108,7 @@ describe('packs of a take-off', () => {
         const packs = sizes.map((size, i) => ({ size, price: 10 + size * (5 - i) }));
         const { off } = workedTakeOff(
           jobOf({
-            products: [products[0], { ...products[1], packs }],
+            products: products.map((product) => (product.id === 'p' ? { ...product, packs } : product)),
             buildUps,
             walls: [
               wallOf({

@@ -42,7 +42,9 @@ describe('the need of a coat', () => {
     expect(line.withLoss).toBeCloseTo(11.03, 2);
     expect(line.packs!.total).toBe(12.5);
     expect(line.cost).toBe(12000);
-    expect(needs[0]!.how).toBe('12.5 m² at 4 m² a litre (40 % solids, 100 µm dry); 15 % lost, so ÷ 0.85.');
+    expect(needs[0]!.how).toBe(
+      '12.5 m² at 4 m² a litre (40 % solids, 250 µm wet for 100 µm dry); 15 % lost, so ÷ 0.85.',
+    );
   });
 
   it('goes by the spreading rate of the data sheet where there is one, and by the layer’s own thickness before that', () => {
@@ -187,7 +189,7 @@ describe('a zone of steel panels', () => {
   });
 
   it('stands on a starting batten as long as its first course', () => {
-    const line = workedTakeOff(steelJob()).off.lines.find(({ item }) => item === 'batten')!;
+    const line = workedTakeOff(steelJob()).off.lines.find(({ item }) => item === 'thing batten')!;
     expect(line).toMatchObject({ net: 2, unit: 'm', group: 'tapes and profiles' });
   });
 

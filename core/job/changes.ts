@@ -20,7 +20,7 @@ import { insertVertexIn, moveVertexOf, removeVertexFrom } from './vertices';
  */
 
 export function changeJob(job: Job, patch: Partial<Job>): Job {
-  return { ...job, ...patch };
+  return withoutUndefined({ ...job, ...patch });
 }
 
 export function addWall(job: Job, wall: Wall): Job {

@@ -112,6 +112,13 @@ export const quantitiesSettings = v.pipe(
         ),
       ),
     ),
+    battens: v.optional(
+      v.pipe(
+        v.array(pack),
+        v.maxLength(limits.mostPacks),
+        v.description('Lengths in which starting battens are sold, m.'),
+      ),
+    ),
     sundries: v.optional(
       v.pipe(
         v.array(sundry),

@@ -69,10 +69,10 @@ export function materialLines(
       itemOfSundry(sundry.id),
       { source: sundry, name: sundry.name, group: groupOfSundry(sundry), packs: sundry.packs },
     ]),
-    ...plainThings.map(([kind, group, name]): [string, Thing] => [
-      itemOfThing(kind),
-      { source: { kind }, name, group, packs: [] },
-    ]),
+    ...plainThings.map(([kind, group, name]): [string, Thing] => {
+      const packs = (kind === 'batten' && job.quantities?.battens) || noPacks;
+      return [itemOfThing(kind), { source: packs === noPacks ? { kind } : packs, name, group, packs }];
+    }),
   ]);
   const lines = [
     ...stockLines(job, cutting),
@@ -92,6 +92,9 @@ interface Thing {
   readonly group: MaterialGroup;
   readonly packs: readonly ProductPack[];
 }
+
+/** Of things that nobody has said the packs of. */
+const noPacks: readonly ProductPack[] = [];
 
 const plainThings: readonly (readonly [ThingKind, MaterialGroup, string])[] = [
   ['batten', 'tapes and profiles', 'Starting battens'],

@@ -8,6 +8,7 @@ import { cutSheets } from './cut-sheets';
 import { markingsSheet } from './markings-sheet';
 import type { LodeplanDocument, TextMeasure } from './page';
 import { picturesInFile, type Pictures } from './pictures';
+import { pricedDocuments } from './priced-documents';
 import { settingOutSheet } from './setting-out';
 
 /** What a job is drawn beside, as far as it is known. */
@@ -21,7 +22,7 @@ export interface Beside {
 
 /**
  * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, bundle labels, markings of
- * each wall that has some, client view, alternatives side by side, changes since a revision. A document with nothing to show is
+ * each wall that has some, client view, alternatives side by side, materials list, programme, offer, care sheet, changes since a revision. A document with nothing to show is
  * left out; a job without walls has none.
  */
 export function composeDocuments(
@@ -37,6 +38,7 @@ export function composeDocuments(
     ...worked.walls.map((_, wallIndex) => markingsSheet(worked, wallIndex, measure, pictures)),
     clientView(worked, measure, pictures),
     clientAlternatives(worked.job, alternatives, measure),
+    ...pricedDocuments(worked, alternatives, pictures, measure),
     ...(since ? [changesSince(worked, since, measure)] : []),
   ];
   return documents.filter(({ pages }) => pages.length > 0);

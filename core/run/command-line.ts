@@ -12,6 +12,7 @@ import { clientAlternatives, type DrawnAlternative } from '../drawings/client-al
 import { csvTables } from '../drawings/csv';
 import { measureWith, type FontFiles } from '../drawings/fonts';
 import { writePdf } from '../drawings/pdf';
+import { pricedTables } from '../drawings/priced-tables';
 import { picturesInFile } from '../drawings/pictures';
 import { alternativesOf, chooseAlternative } from '../job/alternatives';
 import type { Job } from '../job/schema';
@@ -125,6 +126,7 @@ async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {
     files.push({ name: `${document.name}.pdf`, content });
   }
   for (const table of csvTables(worked)) files.push({ name: `${table.name}.csv`, content: table.text });
+  for (const { name, text } of pricedTables(worked)) files.push({ name, content: text });
   return files;
 }
 

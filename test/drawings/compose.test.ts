@@ -23,6 +23,10 @@ describe('composeDocuments', () => {
       'cut-list',
       'bundle-labels',
       'client-view',
+      'materials-list',
+      'programme',
+      'offer',
+      'care-sheet',
     ]);
   });
 
@@ -31,7 +35,9 @@ describe('composeDocuments', () => {
       for (const page of pages) {
         const texts = textsOf(page);
         const inBlock = texts[texts.indexOf('Revision') + 1] === worked.job.revision;
-        expect(inBlock || texts.join(' ').includes(`Revision ${worked.job.revision}`)).toBe(true);
+        expect(
+          inBlock || texts.join(' ').toLowerCase().includes(`revision ${worked.job.revision}`.toLowerCase()),
+        ).toBe(true);
       }
     }
   });

@@ -119,7 +119,9 @@ describe('the documents of a job with markings', () => {
   it('have a markings sheet for each wall that has some, and for no other', () => {
     const names = (job: Job) =>
       composeDocuments(workOutFully(job, { steps: 1 }), measure).map(({ name }) => name);
-    expect(names(markedJob())).toEqual(['setting-out-B', 'markings-B', 'client-view']);
+    expect(names(markedJob())).toEqual([
+      ...['setting-out-B', 'markings-B', 'client-view', 'materials-list', 'programme', 'offer', 'care-sheet'],
+    ]);
     expect(names(demoJob()).filter((name) => name.startsWith('markings'))).toEqual(['markings-A']);
   });
 

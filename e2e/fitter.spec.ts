@@ -40,6 +40,9 @@ test('a fitter prints the sheets of the demo', async ({ page }) => {
     'cut-sheets',
     'cut-list',
     'client-view',
+    'materials',
+    'offer',
+    'care-sheet',
   ]) {
     expect(names).toContain(name);
   }

@@ -17,8 +17,9 @@ const parts = {
     'Photos',
     'Arrange',
   ],
-  Zones: ['Zones', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
+  Zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
   Panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
+  Price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],
   Drawings: ['Documents', 'Revisions'],
 } as const;
 

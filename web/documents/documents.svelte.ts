@@ -114,7 +114,7 @@ export class Documents {
   /** Loads what documents need while nobody waits: on a site the network may be gone later. */
   makeReady(): void {
     this.#shop.makeReady();
-    void loadCsv().catch(() => undefined);
+    void loadLists().catch(() => undefined);
   }
 
   /** After a fault: once more, from the start. */
@@ -136,9 +136,11 @@ export class Documents {
     const { worked } = this;
     if (!worked) return;
     try {
-      const { csvTables } = await loadCsv();
-      for (const { name, text } of csvTables(worked)) {
-        download(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileOf(worked.job, name)}.csv`);
+      const [{ csvTables }, { pricedTables }] = await loadLists();
+      const lists = csvTables(worked).map(({ name, text }) => ({ name: `${name}.csv`, text }));
+      for (const { name, text } of [...lists, ...pricedTables(worked)]) {
+        const type = name.endsWith('.ics') ? 'text/calendar' : 'text/csv';
+        download(new Blob([text], { type: `${type};charset=utf-8` }), fileOf(worked.job, name));
       }
     } catch (reason) {
       this.fault = `The lists could not be made: ${wordsOf(reason)}.`;
@@ -175,7 +177,8 @@ function isSameBeside(a: DrawnBeside, b: DrawnBeside): boolean {
   );
 }
 
-const loadCsv = () => import('../../core/drawings/csv');
+const loadLists = () =>
+  Promise.all([import('../../core/drawings/csv'), import('../../core/drawings/priced-tables')]);
 
 function wordsOf(reason: unknown): string {
   return (reason instanceof Error ? reason.message : String(reason)).replace(/\.$/, '');

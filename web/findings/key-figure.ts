@@ -23,7 +23,7 @@ export interface KeyFigure {
 
 /** Of every station that shows an elevation; of the others see below. */
 export function keyFigure(
-  station: Exclude<StationName, 'drawings'>,
+  station: Exclude<StationName, 'drawings' | 'price'>,
   worked: WorkedOut,
   wallId: string | undefined,
 ): KeyFigure | null {

@@ -14,8 +14,9 @@ export const leavesOf = {
     'Photos',
     'Arrange',
   ],
-  zones: ['Zones', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
+  zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
   panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
+  price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],
   drawings: ['Documents', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;
 

@@ -12,5 +12,6 @@ export const stations: readonly Station[] = [
   { name: 'survey', label: 'Survey', number: 1 },
   { name: 'zones', label: 'Zones', number: 2 },
   { name: 'panels', label: 'Panels', number: 3 },
-  { name: 'drawings', label: 'Drawings', number: 4 },
+  { name: 'price', label: 'Price', number: 4 },
+  { name: 'drawings', label: 'Drawings', number: 5 },
 ];

@@ -5,7 +5,7 @@ import type { OpenJob, Selection, StationName } from '../../job/open-job.svelte'
 
 /** Zones are changed where zones are agreed; openings and fittings wherever the wall is worked on. */
 export function canChange(station: StationName, ref: ObjectRef): boolean {
-  return station !== 'drawings' && (ref.kind !== 'zone' || station === 'zones');
+  return station !== 'drawings' && station !== 'price' && (ref.kind !== 'zone' || station === 'zones');
 }
 
 /** The opening, fitting or zone that is chosen; null if it is a panel, a corner or nothing. */
@@ -31,5 +31,6 @@ export function copyable({ chosen, station }: OpenJob): { refs: readonly ObjectR
 }
 
 function whyNotHere(station: StationName): string {
-  return station === 'drawings' ? 'Nothing is changed at Drawings' : 'Zones are changed at Zones';
+  if (station === 'drawings') return 'Nothing is changed at Drawings';
+  return station === 'price' ? 'At Price nothing is moved on the wall' : 'Zones are changed at Zones';
 }

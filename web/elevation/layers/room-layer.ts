@@ -39,7 +39,7 @@ export function paintRoom(pen: Pen, { walls, folds, station, taken: takenBy }: R
       openings: wall.openings,
       taken,
     });
-    paintPanels(own, { panels, leftOut: [], faint: station === 'zones', chosen: null });
+    paintPanels(own, { panels, leftOut: [], faint: station !== 'panels', chosen: null });
     paintOpenings(own, wall.openings);
     paintFittings(own, wall.fittings);
     paintName(own, titleOfWall(wall), boxOf(polygon.outer));

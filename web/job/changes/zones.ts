@@ -21,7 +21,12 @@ export function setBuildUp(wallId: string, zoneId: string, buildUp: string): Nam
       if (!zone || zone.buildUp === buildUp) return job;
       const steel = buildUpKind(buildUp).magnetic === 'steel';
       const layout = steel ? (zone.layout ?? defaultLayout(job)) : undefined;
-      return changeObject<Zone>(job, wallId, { kind: 'zone', id: zoneId }, { buildUp, layout });
+      return changeObject<Zone>(
+        job,
+        wallId,
+        { kind: 'zone', id: zoneId },
+        { buildUp, layout, layers: undefined },
+      );
     },
   };
 }

@@ -1,0 +1,80 @@
+import { expect, test } from '@playwright/test';
+import { goTo, waitForPlan } from './wall-points';
+
+test('sales makes three alternatives, changes a price, sees all totals follow, and prints the offer', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await waitForPlan(page);
+  await goTo(page, 'Price');
+  const total = page.getByLabel('Findings').locator('.key b');
+  await expect(total).toHaveText(/^\d[\d ]*\.\d\d$/);
+  const before = await total.textContent();
+
+  await page.getByRole('tab', { name: 'Side by side' }).click();
+  await page.getByRole('button', { name: 'as magnetic coating' }).click();
+  await page.getByRole('button', { name: 'as magnetic film' }).click();
+  const leaf = page.locator('#leaf');
+  const prices = leaf.getByRole('row', { name: /^Price with tax/ }).getByRole('cell');
+  await expect(prices).toHaveCount(3);
+  const apart = await prices.allTextContents();
+  expect(new Set(apart).size).toBe(3);
+  await expect(leaf).toContainText('Holds strong magnets through its finish');
+  await expect(leaf).toContainText('Holds no tools, frames or thick stacks');
+
+  await page.getByRole('tab', { name: 'Products', exact: true }).click();
+  const packs = page.getByRole('textbox', { name: 'Fine filler, packs' });
+  await packs.fill('20 at 1000');
+  await packs.press('Enter');
+  await expect(total).not.toHaveText(before!);
+  await page.getByRole('tab', { name: 'Side by side' }).click();
+  await expect(prices.first()).not.toHaveText(apart[0]!);
+
+  // What is typed wrong is said, and nothing changes.
+  await page.getByRole('tab', { name: 'Products', exact: true }).click();
+  await packs.fill('a bucket');
+  await packs.press('Enter');
+  await expect(leaf.getByRole('alert')).toContainText('is no pack');
+  await packs.press('Escape');
+  await expect(packs).toHaveValue('20 at 1000.00');
+
+  await page.getByRole('tab', { name: 'Offer', exact: true }).click();
+  await expect(leaf.getByRole('row', { name: /^Total/ })).toContainText((await total.textContent())!);
+  await expect(leaf).not.toContainText('Markup');
+  await page.getByRole('button', { name: 'With costs, for the firm' }).click();
+  await expect(leaf.getByRole('row', { name: /^Markup/ })).toBeVisible();
+
+  await goTo(page, 'Drawings');
+  await waitForPlan(page);
+  const row = page.getByRole('row').filter({ hasText: /^\s*Offer/ });
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    row.getByRole('button', { name: /^Download/ }).click(),
+  ]);
+  expect(download.suggestedFilename()).toContain('offer.pdf');
+});
+
+test('a layer is changed for one zone, kept under a name, and the ready layers come back', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await waitForPlan(page);
+  await goTo(page, 'Zones');
+  await page.getByRole('tab', { name: 'Layers', exact: true }).click();
+  const leaf = page.locator('#leaf');
+  await expect(leaf).toContainText('Layers of zone Z1, Proofs');
+  const thickness = page.getByRole('textbox', { name: /filler: thickness/ });
+  await thickness.fill('3');
+  await thickness.press('Enter');
+  await expect(thickness).toHaveValue('3');
+  const name = page.getByRole('textbox', { name: /^Own layers B1, name/ });
+  await name.fill('Deep filler');
+  await name.press('Enter');
+  const choice = page.getByRole('combobox', { name: 'Zone Z1, layers' });
+  await expect(choice).toHaveValue('B1');
+  await page.getByRole('button', { name: 'Ready layers again' }).click();
+  await expect(choice).toHaveValue('');
+  await expect(choice.getByRole('option', { name: 'Deep filler' })).toHaveCount(1);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(choice).toHaveValue('B1');
+});

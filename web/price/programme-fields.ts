@@ -1,0 +1,56 @@
+import type { SettingField } from './setting-fields';
+
+const hours = { of: 'number', most: 10_000 } as const;
+const degrees = { of: 'number', least: -40, most: 60 } as const;
+const percent = { of: 'number', least: 1, most: 100 } as const;
+
+export const programmeFields: readonly SettingField[] = [
+  { path: 'start', label: 'Work begins on', kind: { of: 'day' }, usual: 'day 1' },
+  { path: 'ordered', label: 'or materials are ordered on', kind: { of: 'day' }, usual: '–' },
+  {
+    path: 'leadTime',
+    label: 'Order to delivery',
+    unit: 'days',
+    kind: { of: 'number', most: 1000 },
+    usual: 'as usual',
+  },
+  { path: 'acclimatise', label: 'Materials lie in the room', unit: 'h', kind: hours, usual: 'as usual' },
+  {
+    path: 'crew',
+    label: 'Crew',
+    unit: 'persons',
+    kind: { of: 'number', least: 1, most: 100, whole: true },
+    usual: 'as usual',
+  },
+  { path: 'hours.from', label: 'Working day from', kind: { of: 'time' }, usual: 'as usual' },
+  { path: 'hours.to', label: 'to', kind: { of: 'time' }, usual: 'as usual' },
+  {
+    path: 'hours.break',
+    label: 'Break',
+    unit: 'min',
+    kind: { of: 'number', most: 720, whole: true },
+    usual: 'as usual',
+  },
+  {
+    path: 'weekdays',
+    label: 'Working days, 1 Monday to 7 Sunday',
+    kind: { of: 'numbers', least: 1, most: 7 },
+    usual: '1, 2, 3, 4, 5',
+  },
+  { path: 'weekends', label: 'Weekends are worked', kind: { of: 'yes-no' } },
+  { path: 'nights', label: 'Nights are worked', kind: { of: 'yes-no' } },
+  { path: 'visitGap', label: 'The crew leaves when it waits', unit: 'h', kind: hours, usual: 'as usual' },
+  { path: 'climate.temperature', label: 'Air', unit: '°C', kind: degrees, usual: '20' },
+  { path: 'climate.humidity', label: 'Humidity', unit: '%', kind: percent, usual: '50' },
+  { path: 'climate.surface', label: 'Face of the wall', unit: '°C', kind: degrees, usual: 'as the air' },
+  {
+    path: 'slowing.factor',
+    label: 'Cool or humid: drying times',
+    unit: '×',
+    kind: { of: 'number', least: 1, most: 20 },
+    usual: 'as usual',
+  },
+  { path: 'inspection', label: 'Inspection', unit: 'h', kind: hours, usual: 'as usual' },
+  { path: 'snags', label: 'Snags', unit: 'h', kind: hours, usual: 'as usual' },
+  { path: 'holidays', label: 'Holidays, as 2026-12-25; part by commas', kind: { of: 'days' }, usual: 'none' },
+];

@@ -161,7 +161,7 @@ test('an edge is pulled into an arc, typed by rise and radius, and straightened'
   // The outline of the wall, at Survey.
   await goTo(page, 'Survey');
   await page.getByRole('tab', { name: 'Corners' }).click();
-  await page.getByRole('button', { name: 'Curved edge', exact: true }).click();
+  await page.getByRole('button', { name: 'Curved wall edge', exact: true }).click();
   await dragWall(page, [3000, 2700], [3000, 2450]);
   await expect(page.locator('#leaf')).toContainText('arc through');
   await page.getByRole('button', { name: /^Undo/ }).click();

@@ -93,7 +93,7 @@ export const surveyTools: readonly ToolChoice[] = [
   { label: 'Pattress', keys: 'P E', tool: { kind: 'mark', what: 'pattress' } },
   { label: 'Drilling', keys: 'P X', tool: { kind: 'mark', what: 'hole' } },
   { label: 'Wall outline', keys: 'P U', tool: { kind: 'corners', of: 'outline' } },
-  { label: 'Curved edge', keys: 'P Y', tool: { kind: 'bend' } },
+  { label: 'Curved wall edge', keys: 'P Y', tool: { kind: 'bend' } },
 ];
 
 export const zoneTools: readonly ToolChoice[] = [

@@ -33,7 +33,10 @@ export async function dragWall(page: Page, from: readonly [number, number], to: 
   await page.mouse.up();
 }
 
-export async function goTo(page: Page, station: 'Survey' | 'Zones' | 'Panels' | 'Price' | 'Drawings'): Promise<void> {
+export async function goTo(
+  page: Page,
+  station: 'Survey' | 'Zones' | 'Panels' | 'Price' | 'Drawings',
+): Promise<void> {
   await page.getByRole('navigation', { name: 'Stations' }).getByText(station).click();
 }
 

@@ -1,3 +1,4 @@
+import type { WorkedBuildUp } from './build-up/worked-build-up';
 import type { PlannedSheet } from './cutting/plan';
 import type { Finding } from './finding';
 import type { Job } from './job/schema';
@@ -9,6 +10,7 @@ export interface WorkedZone {
   readonly area: ZoneArea;
   /** null: the zone has no steel. */
   readonly layout: ZoneLayout | null;
+  readonly buildUp: WorkedBuildUp;
 }
 
 export interface WorkedWall {

@@ -2,10 +2,10 @@ import { reactionCautions, typicalProduct, type Put } from './typical-product';
 
 /* What goes under and over steel panels. Every value: common practice, no source; the data sheet replaces it. */
 
-/** Ridges of 3 × 3 mm, 3 mm apart, flatten to a bed of 3 · 3 / (3 + 3) = 1.5 mm. */
+/** Ridges of 2 × 2 mm, 2 mm apart, flatten to a bed of 2 · 2 / (2 + 2) = 1 mm. */
 const bedTrowel: Put['tool'] = {
   kind: 'notched-trowel',
-  notch: { shape: 'square', bridge: 3, width: 3, depth: 3 },
+  notch: { shape: 'square', bridge: 2, width: 2, depth: 2 },
 };
 
 export const readySteelProducts = [
@@ -15,7 +15,7 @@ export const readySteelProducts = [
     layer: 'adhesive',
     unit: 'kg',
     packs: [5, 15],
-    thickness: 1.5,
+    thickness: 1,
     density: 1.5,
     drying: 'water-loss',
     recoatLeast: 48,
@@ -35,7 +35,7 @@ export const readySteelProducts = [
     layer: 'adhesive',
     unit: 'kg',
     packs: [6, 10],
-    thickness: 1.5,
+    thickness: 1,
     density: 1.5,
     drying: 'reaction',
     mixing: { parts: [5, 1], by: 'weight', potLife: 45, openTime: 60 },
@@ -136,7 +136,7 @@ export const readySteelProducts = [
     layer: 'filler',
     unit: 'kg',
     packs: [5, 20],
-    thickness: 1,
+    thickness: 0.5,
     density: 1.7,
     coats: 2,
     drying: 'water-loss',

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
+import type { ResolvedBuildUp } from '../build-up/resolve';
 import type { Finding } from '../finding';
 import type { Polygon } from '../geometry/polygon';
+import { layerKinds } from '../job/product-schema';
 import type { Revision } from '../job/schema';
 import type { ZoneLayout } from '../panels/panel';
 import { toHundredth } from '../units';
@@ -10,7 +12,7 @@ import { toMinorUnits } from './whole-money';
 
 /*
  * Results as a revision keeps them: the results file, and under `laid` what only drawings ask for (cell, course, causes of
- * edges; of a zone how its start was found), as the program holds it, in hundredths. So the documents of a revision are
+ * edges; of a zone how its start was found) and under `layers` its layers with their products, as the program holds it, in hundredths. So the documents of a revision are
  * printed from its record, whatever layout and cutting find by then.
  */
 
@@ -29,11 +31,12 @@ export function freezeResults(worked: WorkedOut): NonNullable<Revision['results'
 
 type ZoneResult = ReturnType<typeof toResults>['walls'][number]['zones'][number];
 
-function freezeZone(zone: ZoneResult, { layout }: WorkedZone) {
-  if (!layout) return zone;
+function freezeZone(zone: ZoneResult, { layout, buildUp: { resolved } }: WorkedZone) {
+  if (!layout) return { ...zone, layers: resolved };
   const { panels, ...laid } = layout;
   return {
     ...zone,
+    layers: resolved,
     laid,
     panels: zone.panels.map((panel, i) => {
       const {
@@ -77,6 +80,20 @@ const frozenZone = v.object({
     }),
   ),
   panels: v.array(frozenPanel),
+  layers: v.optional(
+    v.looseObject({
+      id: v.string(),
+      name: v.string(),
+      layers: v.array(
+        v.looseObject({
+          layer: v.looseObject({ kind: v.string(), over: v.string() }),
+          product: v.nullable(v.looseObject({ id: v.string(), name: v.string(), coats: integer })),
+          coats: integer,
+          thickness: v.nullable(length),
+        }),
+      ),
+    }),
+  ),
 });
 
 const frozenSheet = v.object({
@@ -147,6 +164,14 @@ export function thawLayout({
       ...(own as unknown as Pick<ZoneLayout['panels'][number], 'cell' | 'course' | 'causes'>),
     })),
   };
+}
+
+/** A zone's layers again; undefined for a record that does not keep them, or names kinds that nobody knows. */
+export function thawLayers({
+  layers,
+}: FrozenResults['walls'][number]['zones'][number]): ResolvedBuildUp | undefined {
+  const isKnown = layers?.layers.every(({ layer }) => (layerKinds as readonly string[]).includes(layer.kind));
+  return isKnown ? (layers as unknown as ResolvedBuildUp) : undefined;
 }
 
 /** The plan again, but for what is to be ordered, which follows from it. */

@@ -1,7 +1,10 @@
+import { buildUpOf } from '../build-up/resolve';
+import { buildUpFindings, workOutBuildUp } from '../build-up/worked-build-up';
 import { searchCuttingInSteps } from '../cutting/search';
 import type { Finding } from '../finding';
 import type { Job, Wall } from '../job/schema';
 import { sentenceInUnits, type LengthUnits } from '../lengths';
+import { findKind, ownKindsOf } from '../job/fitting-kinds';
 import { jobCautions } from '../job/cautions';
 import { jobWarnings } from '../job/warnings';
 import { markingFindings } from '../markings/marking-findings';
@@ -22,7 +25,7 @@ import { createCache, type WallCache } from './wall-cache';
 import type { WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
 
 /**
- * Works out a job: survey → zones → panels → cutting.
+ * Works out a job: survey → zones → panels → cutting, and the build-up of each zone.
  *
  * Yields a result as soon as every wall is laid out and has a first cutting plan, a better one whenever there is one,
  * and `undefined` at pauses in between, at most some milliseconds apart, so that the caller may stop or listen;
@@ -90,7 +93,7 @@ function* workOutWall(
     yield undefined;
     const laid = yield* layOutArea(job, wall, area, runs, cache);
     if (laid) layouts.set(laid.key, laid.layout);
-    zones.push({ area, layout: laid?.layout ?? null });
+    zones.push({ area, layout: laid?.layout ?? null, buildUp: workOutBuildUp(job, survey, area) });
   }
   const worked = { survey, zones };
   cache.keep(key, worked, layouts);
@@ -123,7 +126,19 @@ function keyOf(job: Job, wall: Wall, tied: readonly Wall[]): string {
   const { stock, cutting, revisions, currency, temperatures } = job;
   const { method, kerf } = cutting;
   const [own, ...others] = [wall, ...tied].map(withoutPhotos);
-  return JSON.stringify([own, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures, others]);
+  return JSON.stringify([
+    ...[own, stock, method, kerf, revisions.at(-1)?.id, currency, temperatures, others],
+    ownPartsOf(job, wall),
+  ]);
+}
+
+/** What the job itself says of the layers and the fittings of a wall: products and kinds that it does not use do not count. */
+function ownPartsOf(job: Job, wall: Wall): unknown {
+  const kinds = ownKindsOf(job);
+  return [
+    job.products || job.buildUps ? wall.zones.map((zone) => buildUpOf(job, zone, wall.ground)) : [],
+    kinds.length > 0 ? wall.fittings.map(({ kind }) => findKind(kinds, kind)) : [],
+  ];
 }
 
 /** Photos are looked at and measured by, but nothing is worked out from them. */
@@ -170,6 +185,9 @@ function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {
         ...markingFindings(job, survey, area),
       ]),
     ]),
+    ...buildUpFindings(
+      walls.flatMap(({ survey, zones }) => zones.map(({ area, buildUp }) => ({ survey, area, buildUp }))),
+    ),
     ...jobCautions(job),
   ];
 }

@@ -1,9 +1,17 @@
+import { workOutBuildUp } from '../build-up/worked-build-up';
 import { readJobObject } from '../job/read';
 import type { Job, Revision } from '../job/schema';
 import { surveyWall } from '../survey/survey';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { zoneAreas } from '../zones/zone-areas';
-import { parseFrozen, thawCutting, thawFindings, thawLayout, type FrozenResults } from './frozen-results';
+import {
+  parseFrozen,
+  thawCutting,
+  thawFindings,
+  thawLayers,
+  thawLayout,
+  type FrozenResults,
+} from './frozen-results';
 import { orderOf } from './job-cutting';
 
 /**
@@ -42,7 +50,9 @@ function thawWalls(job: Job, { walls }: FrozenResults): WorkedWall[] | null {
     const survey = surveyWall(wall);
     const zones = zoneAreas(survey).map((area) => {
       const zone = zonesOf.find(({ id }) => id === area.zone.id);
-      return zone && { area, layout: thawLayout(zone) };
+      if (!zone) return undefined;
+      const buildUp = workOutBuildUp(job, survey, area, thawLayers(zone));
+      return { area, layout: thawLayout(zone), buildUp };
     });
     const known = zones.filter((zone) => zone !== undefined);
     if (known.length < zones.length) return null;

@@ -5,7 +5,8 @@ import { groundBlanks, plannedOn, type Planned } from './ground-blanks';
 
 /*
  * What the ground says about what is planned on it. The limits are common practice, no source; the maker's data sheet
- * of the adhesive, filler or film goes first, and each sentence leaves room for it.
+ * of the adhesive, filler or film goes first, and each sentence leaves room for it. What an escape route asks of the
+ * layers stands with these (`core/build-up/rules-ground.ts`).
  */
 
 /** Deepest hollow under 2 m that is levelled in the course of the work, mm. */
@@ -85,12 +86,6 @@ function combinations(planned: Planned, name: string, say: Say): Finding[] {
   if (steel && exposure === 'heated-behind') {
     const says = `${name} is heated from behind: ask the adhesive's maker for the warmth that it stands, and give the panels the joint gap that they need to grow.`;
     findings.push(say('note', 'ground-heated', says));
-  }
-  if (ground.escapeRoute) {
-    const wants =
-      ground.fire && ground.fire !== 'none' ? `, and ${ground.fire} (EN 13501-1) is required` : '';
-    const says = `${name} is on an escape route${wants}: the whole build-up, adhesive and film included, needs the evidence that the local code asks for before it is ordered.`;
-    findings.push(say('note', 'ground-escape-route', says));
   }
   return findings;
 }

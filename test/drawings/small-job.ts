@@ -1,3 +1,4 @@
+import { workOutBuildUp } from '../../core/build-up/worked-build-up';
 import type { Cut, Offcut, Placement } from '../../core/cutting/plan';
 import { difference, intersection } from '../../core/geometry/clip';
 import type { Outline } from '../../core/geometry/outline';
@@ -184,7 +185,8 @@ function layOut(survey: SurveyedWall, zone: Zone): WorkedZone {
     ],
     findings: [],
   };
-  if (!zone.layout) return { area, layout: null };
+  const buildUp = workOutBuildUp(smallJob(), survey, area);
+  if (!zone.layout) return { area, layout: null, buildUp };
   const { left, bottom, right, top } = area.box;
   const panels: Panel[] = [];
   for (let y = bottom, course = 0; y < top; y += 50000, course++) {
@@ -214,7 +216,7 @@ function layOut(survey: SurveyedWall, zone: Zone): WorkedZone {
     creep: [],
     findings: [],
   };
-  return { area, layout };
+  return { area, layout, buildUp };
 }
 
 function causeAt(point: Point, area: ZoneArea): EdgeCause {

@@ -1,0 +1,48 @@
+import { changeObject } from '../job/changes';
+import type { BuildUp, Layer } from '../job/product-schema';
+import type { Job, Zone } from '../job/schema';
+import { findWall } from '../job/shape';
+import { zoneListsOf } from '../job/zone-lists';
+import { buildUpOf } from './resolve';
+
+/**
+ * A zone's layers replaced, in a build-up of the job's own: the one that the zone names if no other zone does (also none
+ * of another alternative), else a new one, so that no other zone changes. The job as it was where there is no such zone
+ * or nothing changes.
+ */
+export function changeLayers(
+  job: Job,
+  wallId: string,
+  zoneId: string,
+  change: (layers: readonly Layer[]) => readonly Layer[],
+): Job {
+  const wall = findWall(job, wallId);
+  const zone = wall?.zones.find(({ id }) => id === zoneId);
+  if (!wall || !zone) return job;
+  const before = buildUpOf(job, zone, wall.ground).layers.map(({ layer }) => layer);
+  const layers = [...change(before)];
+  if (JSON.stringify(layers) === JSON.stringify(before)) return job;
+  const own = job.buildUps?.find(({ id }) => id === zone.layers);
+  if (own && usersOf(job, own.id) === 1) {
+    return { ...job, buildUps: job.buildUps!.map((one) => (one === own ? { ...own, layers } : one)) };
+  }
+  const id = freshBuildUpId(job);
+  const made: BuildUp = { id, name: own?.name ?? '', kind: zone.buildUp, layers };
+  const grown = { ...job, buildUps: [...(job.buildUps ?? []), made] };
+  return changeObject<Zone>(grown, wallId, { kind: 'zone', id: zoneId }, { layers: id });
+}
+
+/** `B1`, or the next that is free. */
+export function freshBuildUpId({ buildUps = [] }: Job): string {
+  for (let n = 1; ; n++) {
+    if (!buildUps.some(({ id }) => id === `B${n}`)) return `B${n}`;
+  }
+}
+
+/** How many zones, of all alternatives, name the build-up. */
+export function usersOf(job: Job, buildUpId: string): number {
+  return zoneListsOf(job).reduce(
+    (users, { zones }) => users + zones.filter(({ layers }) => layers === buildUpId).length,
+    0,
+  );
+}

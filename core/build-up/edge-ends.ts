@@ -59,18 +59,19 @@ export function thicknessToEnd(buildUp: ResolvedBuildUp): Mm {
  * stop bead along openings and movement joints, nothing along boxes and along zones that are as thick, a feather
  * elsewhere. Common practice, no source.
  *
- * @param rings the edge of the zone's area in pieces, ring by ring
+ * @param rings the edge of the zone's area in pieces, ring by ring, cut at its thick neighbours
+ * @param thick its neighbours whose layers have to be run out too
  */
 export function zoneEdgeEnds(
   job: Job,
   survey: SurveyedWall,
   area: ZoneArea,
   rings: readonly (readonly EdgePiece[])[],
+  thick: readonly Neighbour[],
   buildUp: ResolvedBuildUp,
 ): ZoneEdges {
   const thickness = thicknessToEnd(buildUp);
   if (thickness === 0) return noEdges;
-  const thick = thickNeighbours(job, survey, area);
   const ended = rings.map((pieces) =>
     pieces.map((piece) => ({ piece, ...endOf(piece, area.zone, thickness, thick) })),
   );
@@ -133,14 +134,14 @@ function usualEnd(cause: EdgeCause): End | null {
   return cause.kind === 'fitting' ? null : 'feather';
 }
 
-interface Neighbour {
+export interface Neighbour {
   readonly id: string;
   readonly region: Region;
   readonly box: Box;
 }
 
 /** Other zones of the wall whose layers have to be run out too. */
-function thickNeighbours(job: Job, { wall }: SurveyedWall, area: ZoneArea): Neighbour[] {
+export function thickNeighbours(job: Job, { wall }: SurveyedWall, area: ZoneArea): Neighbour[] {
   return wall.zones.flatMap((other): Neighbour[] => {
     if (other.id === area.zone.id) return [];
     const polygon = polygonOf(other.shape);

@@ -1,5 +1,13 @@
 import type { Outline } from '../geometry/outline';
-import { boxesMeet, boxOf, distanceToSegment, type Box, type Point, type Ring } from '../geometry/polygon';
+import {
+  boxesMeet,
+  boxOf,
+  distanceToSegment,
+  type Box,
+  type Point,
+  type Region,
+  type Ring,
+} from '../geometry/polygon';
 import type { Zone } from '../job/schema';
 import { pointOf } from '../job/shape';
 import type { EdgeCause } from '../survey/surveyed-wall';
@@ -22,13 +30,22 @@ const REACH = 2;
 /**
  * The edge of a zone's area in pieces, ring by ring; the area is on the left of each piece. What stands on the wall comes
  * before lines that someone drew, as in `ZoneArea.boundaries`.
+ *
+ * @param beside other zones: a piece ends where one of theirs begins, but they are not its cause
  */
-export function edgePieces(area: ZoneArea): EdgePiece[][] {
+export function edgePieces(area: ZoneArea, beside: Region = []): EdgePiece[][] {
   const boundaries = area.boundaries.map(({ cause, polygon }) => ({
     cause,
     box: boxOf(polygon.outer),
     segments: [polygon.outer, ...polygon.holes].flatMap(segmentsOf),
   }));
+  for (const { outer } of beside) {
+    boundaries.push({
+      cause: { kind: 'zone', id: area.zone.id },
+      box: boxOf(outer),
+      segments: segmentsOf(outer),
+    });
+  }
   const drawn = drawnEdges(area.zone, area.shape);
   return area.area
     .flatMap(({ outer, holes }) => [outer, ...holes])

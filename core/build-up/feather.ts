@@ -44,14 +44,7 @@ export function featherRegion(
   on: Region,
   less: Region,
 ): Region {
-  const strips = rings.flatMap((ring) =>
-    ring.flatMap((one, i) => {
-      if (!one) return [];
-      const next = ring[(i + 1) % ring.length];
-      const wedge = next && ring.length > 1 ? wedgeBetween(one, next) : null;
-      return [stripOf(one), ...(wedge ? [wedge] : [])];
-    }),
-  );
+  const strips = rings.flatMap(stripsAlong);
   if (strips.length === 0) return [];
   const box = boxOf(strips.flatMap(({ outer }) => outer));
   const near = less.filter(({ outer }) => boxesMeet(boxOf(outer), box));
@@ -89,26 +82,79 @@ export function roomBefore({ piece, width }: FeatheredPiece, ring: Ring): Mm | n
   return nearest < toHundredth(width) ? Math.round(toMm(nearest) * 10) / 10 : null;
 }
 
-function stripOf({ piece, width }: FeatheredPiece): Polygon {
-  const n = outward(piece);
-  const { from, to } = piece;
-  return { outer: [from, shifted(from, n, width), shifted(to, n, width), to], holes: [] };
+/** Strips of pieces that follow on each other smoothly are one, so that a curve is not a fan of slivers. */
+function stripsAlong(ring: readonly (FeatheredPiece | null)[]): Polygon[] {
+  const strips: Polygon[] = [];
+  let chain: FeatheredPiece[] = [];
+  let turned = 0;
+  const close = () => {
+    if (chain.length > 0) strips.push(stripOf(chain));
+    [chain, turned] = [[], 0];
+  };
+  const corner = (one: FeatheredPiece | null | undefined, next: FeatheredPiece | null | undefined) => {
+    const wedge = one && next ? wedgeBetween(one, next) : null;
+    if (wedge) strips.push(wedge);
+  };
+  for (const one of ring) {
+    if (!one) {
+      close();
+      continue;
+    }
+    const last = chain.at(-1);
+    const turn = last ? turnBetween(last, one) : 0;
+    if (last && (Math.abs(turn) > smooth || turned + turn > mostTurned || last.width !== one.width)) {
+      close();
+      corner(last, one);
+    }
+    turned = chain.length > 0 ? turned + turn : 0;
+    chain.push(one);
+  }
+  close();
+  if (ring.length > 1) corner(ring.at(-1), ring[0]);
+  return strips;
+}
+
+/** Radians. A greater turn is a corner. */
+const smooth = 0.3;
+/** Radians. A strip that turned farther might run into itself. */
+const mostTurned = 2;
+
+/** Radians, to the left positive: outwards from the zone. */
+function turnBetween(one: FeatheredPiece, next: FeatheredPiece): number {
+  const [a, b] = [outward(one.piece), outward(next.piece)];
+  return Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+}
+
+function stripOf(chain: readonly FeatheredPiece[]): Polygon {
+  const outer: Point[] = chain.map(({ piece }) => piece.from);
+  const { piece: lastPiece, width } = chain.at(-1)!;
+  const far: Point[] = [shifted(chain[0]!.piece.from, outward(chain[0]!.piece), width)];
+  for (const [i, { piece }] of chain.entries()) {
+    const [n, next] = [outward(piece), chain[i + 1] && outward(chain[i + 1]!.piece)];
+    if (!next) {
+      far.push(shifted(piece.to, n, width));
+      continue;
+    }
+    const along = 1 + n.x * next.x + n.y * next.y;
+    far.push(shifted(piece.to, { x: (n.x + next.x) / along, y: (n.y + next.y) / along }, width));
+  }
+  return { outer: [...outer.toReversed(), ...far, lastPiece.to], holes: [] };
 }
 
 /** Between two strips that part at a corner which points outwards. */
 function wedgeBetween(one: FeatheredPiece, next: FeatheredPiece): Polygon | null {
   const [a, b] = [outward(one.piece), outward(next.piece)];
-  const turn = a.x * b.y - a.y * b.x;
+  const turn = turnBetween(one, next);
   const corner = next.piece.from;
-  if (turn < 1e-6 || corner.x !== one.piece.to.x || corner.y !== one.piece.to.y) return null;
+  if (turn < 0.01 || corner.x !== one.piece.to.x || corner.y !== one.piece.to.y) return null;
   const [from, to] = [shifted(corner, a, one.width), shifted(corner, b, next.width)];
-  // The lines of both outer edges cross in the mitre; a corner sharper than 60° is cut off.
-  const towards = a.x * b.x + a.y * b.y;
-  if (towards < -0.5) return { outer: [corner, from, to], holes: [] };
-  const [wa, wb] = [one.width * 100, next.width * 100];
+  // A corner sharper than 60° is cut off, and so is the step between two widths that hardly turn.
+  const isStep = turn < smooth && one.width !== next.width;
+  if (turn > (2 * Math.PI) / 3 || isStep) return { outer: [corner, from, to], holes: [] };
+  const [wa, wb, sine] = [toHundredth(one.width), toHundredth(next.width), Math.sin(turn)];
   const mitre = {
-    x: Math.round(corner.x + (wa * b.y - wb * a.y) / turn),
-    y: Math.round(corner.y + (wb * a.x - wa * b.x) / turn),
+    x: Math.round(corner.x + (wa * b.y - wb * a.y) / sine) + 0,
+    y: Math.round(corner.y + (wb * a.x - wa * b.x) / sine) + 0,
   };
   return { outer: [corner, from, mitre, to], holes: [] };
 }

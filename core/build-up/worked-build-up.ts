@@ -5,7 +5,7 @@ import type { SurveyedWall } from '../survey/surveyed-wall';
 import type { ZoneArea } from '../zones/zone-area';
 import { consequenceFindings, consequencesOf, forwardBy, noticeable, type Consequence } from './consequences';
 import { edgePieces } from './edge-pieces';
-import { zoneEdgeEnds, type ZoneEdges } from './edge-ends';
+import { thickNeighbours, zoneEdgeEnds, type ZoneEdges } from './edge-ends';
 import { figuresOfBuildUp, type BuildUpFigures } from './figures';
 import { buildUpOf, type ResolvedBuildUp } from './resolve';
 import { findingOf, remarksOn, type Remark } from './rules';
@@ -37,8 +37,15 @@ export function workOutBuildUp(
   const { zone } = area;
   // Coats and films end anywhere and bring nothing forward.
   const by = forwardBy(resolved);
-  const rings = by === null || by >= noticeable ? edgePieces(area) : [];
-  const edges = zoneEdgeEnds(job, survey, area, rings, resolved);
+  const isThick = by === null || by >= noticeable;
+  const thick = isThick ? thickNeighbours(job, survey, area) : [];
+  const rings = isThick
+    ? edgePieces(
+        area,
+        thick.flatMap(({ region }) => region),
+      )
+    : [];
+  const edges = zoneEdgeEnds(job, survey, area, rings, thick, resolved);
   const consequences = consequencesOf(job, survey, rings.flat(), resolved);
   const context = { job, wall, ground: wall.ground ?? {}, zone, layers: resolved.layers };
   const remarks = area.area.length === 0 ? [] : remarksOn(context);

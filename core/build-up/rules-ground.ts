@@ -1,5 +1,5 @@
 import { commonPractice, has, nameOfLayer, type Rule, type RuleContext } from './rule';
-import { filmLayers, workAlone } from './layer-kinds';
+import { filmLayers, layerNames, workAlone } from './layer-kinds';
 
 /*
  * What the ground and the place ask of the whole build-up. That steel on a damp, outdoor or heated wall is a risk, and how
@@ -7,6 +7,18 @@ import { filmLayers, workAlone } from './layer-kinds';
  */
 
 export const groundRules: readonly Rule[] = [
+  {
+    code: 'unknown-product',
+    level: 'warning',
+    test: (context) => unknownProduct(context) !== undefined,
+    text: (context) => {
+      const { kind, product } = unknownProduct(context)!.layer;
+      return `its ${layerNames[kind]} names the product “${product!.slice(0, 40)}”, which the job does not have`;
+    },
+    reason: 'Nothing of such a layer is known: no thickness, no mass, no quantity and no time to dry.',
+    source: commonPractice,
+    mend: 'add the product, or choose another for the layer',
+  },
   {
     code: 'old-paint-untested',
     level: 'warning',
@@ -55,6 +67,10 @@ export const groundRules: readonly Rule[] = [
     mend: 'ask whoever answers for fire safety, and order nothing before the evidence is there',
   },
 ];
+
+function unknownProduct({ layers }: RuleContext) {
+  return layers.find(({ layer, product }) => layer.product !== undefined && product === null);
+}
 
 function isPainted(material: string | undefined): boolean {
   return material === 'sound-paint' || material === 'old-coating';

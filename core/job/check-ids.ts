@@ -4,7 +4,8 @@ import type { Job } from './schema';
 import { zoneListsOf } from './zone-lists';
 
 /**
- * Ids name one thing each (stock sheets, rack pieces, walls, revisions and photos in the job; openings, fittings,
+ * Ids name one thing each (stock sheets, rack pieces, walls, products,
+ * build-ups, revisions and photos in the job; openings, fittings,
  * lines, fixing points and zones together in a wall, its pinned photos by themselves), can stand in a file's name, and make marks that no two panels share.
  */
 export function checkIds(job: Job): Finding[] {
@@ -15,6 +16,8 @@ export function checkIds(job: Job): Finding[] {
     (job.quantities?.sundries ?? []).map((_, i) => ['quantities', 'sundries', i]),
     job.revisions.map((_, i) => ['revisions', i]),
     (job.photos ?? []).map((_, i) => ['photos', i]),
+    (job.products ?? []).map((_, i) => ['products', i]),
+    (job.buildUps ?? []).map((_, i) => ['buildUps', i]),
     ...job.walls.map((wall, w) => (wall.pins ?? []).map((_, i): Path => ['walls', w, 'pins', i])),
     (job.alternatives ?? []).map((_, i) => ['alternatives', i]),
     ...job.walls.map((wall, w) =>

@@ -2,6 +2,7 @@ import type { Finding } from '../finding';
 import { checkByHand } from './check-by-hand';
 import { checkCorners } from './check-corners';
 import { checkAlternatives } from './check-alternatives';
+import { checkBuildUps } from './check-build-ups';
 import { checkFittingKinds } from './check-fitting-kinds';
 import { checkIds } from './check-ids';
 import { checkLayouts } from './check-layouts';
@@ -25,6 +26,7 @@ export function checkJob(job: Job): Finding[] {
     ...checkFittingKinds(job),
     ...checkAlternatives(job),
     ...checkReferences(job),
+    ...checkBuildUps(job),
     ...checkCorners(job),
     ...checkShapes(job),
     ...checkLayouts(job),

@@ -112,6 +112,10 @@ function nameInWords(list: string | number | undefined, value: unknown, id: stri
       return `rack piece ${short}`;
     case 'fittingKinds':
       return `kind of fitting ${shown(id)}`;
+    case 'products':
+      return `product ${short}`;
+    case 'buildUps':
+      return `build-up ${short}`;
     case 'revisions':
       return `revision ${short}`;
     case 'markings':

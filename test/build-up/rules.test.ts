@@ -53,6 +53,12 @@ const beads = {
 
 const cases: readonly Case[] = [
   {
+    code: 'unknown-product',
+    kind: 'chalk',
+    fires: { layers: ['sealer=sealer', 'chalk=slate-coat'] },
+    keeps: { layers: ['sealer=sealer', 'chalk=chalk-coat'] },
+  },
+  {
     code: 'steel-without-adhesive',
     kind: 'steel-panel',
     fires: { layers: less('adhesive=adhesive-two-component') },

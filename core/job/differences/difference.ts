@@ -7,6 +7,8 @@ export type DifferenceSubject =
   | 'job'
   | 'alternative'
   | 'stock'
+  | 'product'
+  | 'build-up'
   | 'rack'
   | 'wall'
   | 'opening'

@@ -1,5 +1,6 @@
 import type { Job } from '../schema';
 import type { Difference } from './difference';
+import { buildUpDifferences, productDifferences } from './build-ups';
 import { fittingKindDifferences } from './fitting-kinds';
 import { fixingPointDifferences, groundDifferences } from './ground';
 import { alternativeDifferences, detailDifferences, rackDifferences, stockDifferences } from './job-parts';
@@ -30,6 +31,8 @@ export function jobDifferences(before: Job, after: Job): Difference[] {
     ...alternativeDifferences(before, after),
     ...stockDifferences(before, after),
     ...rackDifferences(before, after),
+    ...productDifferences(before, after),
+    ...buildUpDifferences(before, after),
     ...fittingKindDifferences(before, after),
     ...(isReordered ? [reordered] : []),
     ...after.walls.flatMap((wall) => {

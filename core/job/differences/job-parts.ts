@@ -18,6 +18,7 @@ const detailWords: FieldList = {
 const elsewhere = [
   ...['format', 'version', 'revision', 'date', 'revisions', 'walls', 'stock', 'rack', 'cutting'],
   ...['chosenAlternative', 'alternatives', 'photos', 'fittingKinds', 'offer'],
+  ...['products', 'buildUps'],
 ];
 
 const cuttingWords: FieldList = {

@@ -12,6 +12,7 @@ import {
   type DifferenceSubject,
   type Says,
 } from './difference';
+import { edgeEndsInWords } from './build-ups';
 import { fieldDifferences, type FieldList } from './fields';
 import { lockWords, runInWords } from './field-words';
 import { matchLists, type Matched } from './match';
@@ -35,6 +36,8 @@ const placedWords: FieldList = {
 const zoneWords: FieldList = {
   name: { label: 'name' },
   buildUp: { label: 'build-up', say: (id) => buildUpKind(String(id)).label.toLowerCase() },
+  layers: { label: 'layers', say: (id) => `build-up ${String(id)}`, absent: 'the ready ones' },
+  edges: { label: 'ends of edges', say: edgeEndsInWords, absent: 'as usual' },
   runsOn: { label: 'run round the corner', whole: runInWords },
   locked: lockWords,
 };

@@ -1,3 +1,6 @@
+import { workOutBuildUp } from '../../core/build-up/worked-build-up';
+import type { SurveyedWall } from '../../core/survey/surveyed-wall';
+import type { ZoneArea } from '../../core/zones/zone-area';
 import * as v from 'valibot';
 import { boxOfRegion, rectangle } from '../../core/geometry/polygon';
 import { product as productSchema, type Product } from '../../core/job/product-schema';
@@ -66,30 +69,29 @@ export function jobOf(
 export function wallsOf(job: Job): WorkedWall[] {
   return job.walls.map((wall): WorkedWall => {
     const outline = rectangle(0, 0, 4_000_000, 250_000);
+    const survey: SurveyedWall = {
+      wall,
+      outline: { ring: outline.outer, arcs: [] },
+      keepOuts: [],
+      rim: [],
+      movementJoints: [],
+      usable: [outline],
+      findings: [],
+    };
     return {
-      survey: {
-        wall,
-        outline: { ring: outline.outer, arcs: [] },
-        keepOuts: [],
-        rim: [],
-        movementJoints: [],
-        usable: [outline],
-        findings: [],
-      },
+      survey,
       zones: wall.zones.map((zone, i) => {
         const shape = rectangle(i * 400_000, 0, 400_000, 250_000);
-        return {
-          area: {
-            zone,
-            shape: { ring: shape.outer, arcs: [] },
-            shapePolygon: shape,
-            box: boxOfRegion([shape]),
-            area: [shape],
-            boundaries: [],
-            findings: [],
-          },
-          layout: null,
+        const area: ZoneArea = {
+          zone,
+          shape: { ring: shape.outer, arcs: [] },
+          shapePolygon: shape,
+          box: boxOfRegion([shape]),
+          area: [shape],
+          boundaries: [],
+          findings: [],
         };
+        return { area, layout: null, buildUp: workOutBuildUp(job, survey, area) };
       }),
     };
   });

@@ -173,9 +173,9 @@ describe('a zone of steel panels', () => {
       ...fields,
     });
 
-  it('takes adhesive by the notches of its trowel: 2 m² × 1.5 l/m² × 1.5 kg/l (geometry)', () => {
+  it('takes adhesive by the notches of its trowel: 2 m² × 1 l/m² × 1.5 kg/l (geometry)', () => {
     const { off } = workedTakeOff(steelJob());
-    expect(lineOf(off, 'adhesive-two-component').net).toBeCloseTo(4.5, 9);
+    expect(lineOf(off, 'adhesive-two-component').net).toBeCloseTo(3, 9);
   });
 
   it('takes tape along the joints: one of 2 m level and three of 1 m upright', () => {

@@ -98,6 +98,11 @@ const noPacks: readonly ProductPack[] = [];
 
 const plainThings: readonly (readonly [ThingKind, MaterialGroup, string])[] = [
   ['batten', 'tapes and profiles', 'Starting battens'],
+  ['stop-bead', 'tapes and profiles', 'Stop beads'],
+  ['trim', 'tapes and profiles', 'Edge trims'],
+  ['extension-ring', 'sundries', 'Extension rings for boxes'],
+  ['longer-screws', 'sundries', 'Longer screws for faceplates'],
+  ['radiator-bracket', 'sundries', 'Longer brackets, sets for a radiator'],
 ];
 
 interface Sum {

@@ -14,6 +14,7 @@ export type NeedFor =
   | 'boxes'
   | 'panels'
   | 'fixing'
+  | 'ends'
   | 'job';
 
 /** One line of a take-off: so much of one thing, for one coat of one layer of one zone. */
@@ -53,8 +54,9 @@ export function itemOfStock(id: string): string {
   return `stock ${id}`;
 }
 
-/** Things of no product. */
-export type ThingKind = 'batten';
+/** Things of no product: what panels stand on, how layers end, what comes forward with the face. */
+export type ThingKind =
+  'batten' | 'stop-bead' | 'trim' | 'extension-ring' | 'longer-screws' | 'radiator-bracket';
 
 export function itemOfThing(kind: ThingKind): string {
   return `thing ${kind}`;

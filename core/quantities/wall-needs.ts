@@ -1,9 +1,10 @@
-import { buildUpOf } from '../build-up/resolve';
 import type { Finding } from '../finding';
+import { regionArea } from '../geometry/polygon';
 import { ownKindsOf } from '../job/fitting-kinds';
 import type { Product } from '../job/product-schema';
 import type { Job, Wall } from '../job/schema';
 import type { WorkedWall } from '../worked-out';
+import { endNeeds } from './end-needs';
 import type { StripPlan } from './film-strips';
 import { layerArea, layerNeeds, type LayerArea } from './layer-needs';
 import type { Need } from './need';
@@ -70,10 +71,21 @@ function hasSamePanels(a: WorkedWall, b: WorkedWall): boolean {
 
 function needsOfWall(job: Job, worked: WorkedWall, settings: Settings): WallNeeds {
   const { wall } = worked.survey;
-  const zones = measureZones(worked, ownKindsOf(job)).map((measures) => {
-    const { layers } = buildUpOf(job, measures.zone, wall.ground);
-    const task: ZoneTask = { wall, measures, layers, settings, featherArea: 0 };
-    return { task, own: layerNeeds(task), others: sundryNeeds(task) };
+  const counted = new Set<string>();
+  const zones = measureZones(worked, ownKindsOf(job)).map((measures, z) => {
+    const { buildUp } = worked.zones[z]!;
+    const task: ZoneTask = {
+      wall,
+      measures,
+      layers: buildUp.resolved.layers,
+      settings,
+      featherArea: regionArea(buildUp.edges.feather),
+    };
+    return {
+      task,
+      own: layerNeeds(task),
+      others: [...endNeeds(task, buildUp, counted), ...sundryNeeds(task)],
+    };
   });
   return {
     wall: worked,

@@ -188,6 +188,45 @@ describe('a zone of steel panels', () => {
     expect(line).toMatchObject({ net: 8, withLoss: 9, cost: 5760, unit: 'sheet' });
   });
 
+  it('takes half a prism of filler in the margin that tapers off from it', () => {
+    const { worked, off } = workedTakeOff(steelJob());
+    const { featherArea } = worked.walls[0]!.zones[0]!.buildUp.edges;
+    expect(featherArea).toBeGreaterThan(6e6 * 0.3);
+    const need = needOf(off, 'fine-filler').find(({ of }) => of === 'feather')!;
+    // Adhesive 1, steel 0.5, metal primer 0.04, bonding coat 0.1, filler 1 mm; 1.7 kg/l.
+    expect(need.net).toBeCloseTo((featherArea / 1e6) * (2.64 / 2) * 1.7, 9);
+    // The finish goes over the margin too.
+    expect(off.layerAreas.at(-1)!.area).toBeCloseTo(2e10 + featherArea * 1e4, 0);
+  });
+
+  it('takes beads and trims where its edges end so, rings and screws where a box comes forward', () => {
+    const job = steelJob();
+    const [wall] = job.walls;
+    const changed = jobOf({
+      ...job,
+      walls: [
+        {
+          ...wall,
+          fittings: [{ id: 'K1', kind: 'socket', x: 1500, y: 1300, width: 80, height: 80, clearance: 5 }],
+          zones: [
+            {
+              ...wall!.zones[0],
+              edges: [
+                { edge: 1, end: 'stop-bead' },
+                { edge: 2, end: 'trim' },
+              ],
+            },
+          ],
+        },
+      ],
+    });
+    const lines = workedTakeOff(changed).off.lines.map(({ item, net }) => [item, net]);
+    expect(lines).toContainEqual(['thing stop-bead', 2]);
+    expect(lines).toContainEqual(['thing trim', 1]);
+    expect(lines).toContainEqual(['thing extension-ring', 1]);
+    expect(lines).toContainEqual(['thing longer-screws', 2]);
+  });
+
   it('stands on a starting batten as long as its first course', () => {
     const line = workedTakeOff(steelJob()).off.lines.find(({ item }) => item === 'thing batten')!;
     expect(line).toMatchObject({ net: 2, unit: 'm', group: 'tapes and profiles' });

@@ -2,7 +2,7 @@ import { buildUpOf } from '../build-up/resolve';
 import { buildUpFindings, workOutBuildUp } from '../build-up/worked-build-up';
 import { searchCuttingInSteps } from '../cutting/search';
 import type { Finding } from '../finding';
-import type { Job, Wall } from '../job/schema';
+import type { Job, Wall, Zone } from '../job/schema';
 import { sentenceInUnits, type LengthUnits } from '../lengths';
 import { findKind, ownKindsOf } from '../job/fitting-kinds';
 import { jobCautions } from '../job/cautions';
@@ -132,11 +132,23 @@ function keyOf(job: Job, wall: Wall, tied: readonly Wall[]): string {
   ]);
 }
 
+/** Another price of a pack works no wall out anew: what is bought goes by the job's products, not by these. */
+function layersWithoutPacks(job: Job, wall: Wall, zone: Zone): unknown {
+  const { layers, ...rest } = buildUpOf(job, zone, wall.ground);
+  return {
+    ...rest,
+    layers: layers.map(({ product, ...layer }) => ({
+      ...layer,
+      product: product && { ...product, packs: [] },
+    })),
+  };
+}
+
 /** What the job itself says of the layers and the fittings of a wall: products and kinds that it does not use do not count. */
 function ownPartsOf(job: Job, wall: Wall): unknown {
   const kinds = ownKindsOf(job);
   return [
-    job.products || job.buildUps ? wall.zones.map((zone) => buildUpOf(job, zone, wall.ground)) : [],
+    job.products || job.buildUps ? wall.zones.map((zone) => layersWithoutPacks(job, wall, zone)) : [],
     kinds.length > 0 ? wall.fittings.map(({ kind }) => findKind(kinds, kind)) : [],
   ];
 }

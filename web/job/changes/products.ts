@@ -36,6 +36,19 @@ export function addProduct(
   };
 }
 
+/** Products of a list: each takes the place of the one of its id, or stands beside the others. */
+export function takeInProducts(list: readonly Product[]): NamedChange {
+  const count = list.length === 1 ? '1 product' : `${list.length} products`;
+  return {
+    name: `Load ${count}`,
+    change: (job) => {
+      const ids = new Set(list.map(({ id }) => id));
+      const kept = (job.products ?? []).filter(({ id }) => !ids.has(id));
+      return changeJob(job, { products: [...kept, ...list] });
+    },
+  };
+}
+
 /** The job's own record goes; a ready one is as it came again. */
 export function takeOutProduct({ id, name }: Product): NamedChange {
   const isReady = readyProducts.some((ready) => ready.id === id);

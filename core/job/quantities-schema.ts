@@ -42,6 +42,21 @@ export const sundry = namedFields({
   ),
 });
 
+/** What is counted without being a product: battens, beads and trims by the metre, the others by the piece. */
+export const pieceKinds = [
+  'batten',
+  'stop-bead',
+  'trim',
+  'extension-ring',
+  'longer-screws',
+  'radiator-bracket',
+] as const;
+
+const piece = namedFields({
+  kind: v.picklist(pieceKinds),
+  packs: v.pipe(v.array(pack), v.maxLength(limits.mostPacks)),
+});
+
 export const quantitiesSettings = v.pipe(
   namedFields({
     measurement: v.optional(
@@ -112,11 +127,11 @@ export const quantitiesSettings = v.pipe(
         ),
       ),
     ),
-    battens: v.optional(
+    pieces: v.optional(
       v.pipe(
-        v.array(pack),
-        v.maxLength(limits.mostPacks),
-        v.description('Lengths in which starting battens are sold, m.'),
+        v.array(piece),
+        v.maxLength(pieceKinds.length),
+        v.description('In what packs battens, beads and the like are sold; each kind once.'),
       ),
     ),
     sundries: v.optional(
@@ -131,5 +146,6 @@ export const quantitiesSettings = v.pipe(
 );
 
 export type QuantitiesSettings = v.InferOutput<typeof quantitiesSettings>;
+export type PieceKind = (typeof pieceKinds)[number];
 export type Sundry = v.InferOutput<typeof sundry>;
 export type MeasurementRuleId = (typeof measurementRuleIds)[number];

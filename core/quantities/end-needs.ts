@@ -1,6 +1,7 @@
+import type { PieceKind } from '../job/quantities-schema';
 import type { WorkedBuildUp } from '../build-up/worked-build-up';
 import { figure } from '../lengths';
-import { itemOfThing, type Need, type ThingKind } from './need';
+import { itemOfThing, type Need } from './need';
 import type { ZoneTask } from './zone-task';
 
 /**
@@ -13,7 +14,7 @@ export function endNeeds(
   { edges, consequences }: Pick<WorkedBuildUp, 'edges' | 'consequences'>,
   counted: Set<string>,
 ): Need[] {
-  const needOf = (kind: ThingKind, of: Need['of'], unit: string, amount: number, how: string): Need => ({
+  const needOf = (kind: PieceKind, of: Need['of'], unit: string, amount: number, how: string): Need => ({
     wall: wall.id,
     zone: measures.zone.id,
     delivery: wall.delivery ?? '',

@@ -1,11 +1,11 @@
 import { minorUnitDigits, roundToMinorUnit } from '../job/minor-unit';
 import type { LayerKind, Product, ProductPack } from '../job/product-schema';
-import type { Sundry } from '../job/quantities-schema';
+import type { PieceKind, Sundry } from '../job/quantities-schema';
 import type { Job, StockSheet } from '../job/schema';
 import { toHundredth, type Hundredth } from '../units';
 import type { JobCutting } from '../worked-out';
 import { isFilm } from './film-needs';
-import { itemOfProduct, itemOfStock, itemOfSundry, itemOfThing, type Need, type ThingKind } from './need';
+import { itemOfProduct, itemOfStock, itemOfSundry, itemOfThing, type Need } from './need';
 import { onceFor } from './once-for';
 import { choosePacks, type PackChoice, type PackOffered } from './packs';
 import { chooseRolls } from './rolls';
@@ -70,7 +70,7 @@ export function materialLines(
       { source: sundry, name: sundry.name, group: groupOfSundry(sundry), packs: sundry.packs },
     ]),
     ...plainThings.map(([kind, group, name]): [string, Thing] => {
-      const packs = (kind === 'batten' && job.quantities?.battens) || noPacks;
+      const packs = job.quantities?.pieces?.find((piece) => piece.kind === kind)?.packs ?? noPacks;
       return [itemOfThing(kind), { source: packs === noPacks ? { kind } : packs, name, group, packs }];
     }),
   ]);
@@ -96,7 +96,7 @@ interface Thing {
 /** Of things that nobody has said the packs of. */
 const noPacks: readonly ProductPack[] = [];
 
-const plainThings: readonly (readonly [ThingKind, MaterialGroup, string])[] = [
+const plainThings: readonly (readonly [PieceKind, MaterialGroup, string])[] = [
   ['batten', 'tapes and profiles', 'Starting battens'],
   ['stop-bead', 'tapes and profiles', 'Stop beads'],
   ['trim', 'tapes and profiles', 'Edge trims'],

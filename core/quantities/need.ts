@@ -1,4 +1,5 @@
 import type { LayerKind } from '../job/product-schema';
+import type { PieceKind } from '../job/quantities-schema';
 import type { Hundredth } from '../units';
 
 /** What of a zone a need is for. */
@@ -55,9 +56,6 @@ export function itemOfStock(id: string): string {
 }
 
 /** Things of no product: what panels stand on, how layers end, what comes forward with the face. */
-export type ThingKind =
-  'batten' | 'stop-bead' | 'trim' | 'extension-ring' | 'longer-screws' | 'radiator-bracket';
-
-export function itemOfThing(kind: ThingKind): string {
+export function itemOfThing(kind: PieceKind): string {
   return `thing ${kind}`;
 }

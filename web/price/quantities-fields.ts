@@ -1,4 +1,4 @@
-import { filmDirections, sundryMeasures } from '../../core/job/quantities-schema';
+import { filmDirections, pieceKinds, sundryMeasures } from '../../core/job/quantities-schema';
 import { measurementRules } from '../../core/quantities/measurement-rules';
 import type { SettingField } from './setting-fields';
 
@@ -55,7 +55,6 @@ export const quantitiesFields: readonly SettingField[] = [
   },
   { path: 'filmOverlap', label: 'Overlap for the double cut', unit: 'mm', kind: millimetres, usual: '30' },
   { path: 'filmTrim', label: 'Film over each edge', unit: 'mm', kind: millimetres, usual: '30' },
-  { path: 'battens', label: 'Starting battens, m', kind: { of: 'packs' } },
   { path: 'filmSeamClear', label: 'Seams clear of joints', unit: 'mm', kind: millimetres, usual: '50' },
 ];
 
@@ -78,4 +77,16 @@ export const sundryColumns: readonly SettingField[] = [
     kind: { of: 'choice', options: sundryMeasures.map((value) => ({ value, label: measures[value] })) },
   },
   { path: 'packs', label: 'packs', kind: { of: 'packs' } },
+];
+
+export const pieceColumns: readonly SettingField[] = [
+  {
+    path: 'kind',
+    label: 'what',
+    kind: {
+      of: 'choice',
+      options: pieceKinds.map((value) => ({ value, label: value.replaceAll('-', ' ') })),
+    },
+  },
+  { path: 'packs', label: 'packs, m or pieces', kind: { of: 'packs' } },
 ];

@@ -7,6 +7,7 @@ import { documentsBench } from './documents-bench';
 import { schoolJob, singleWallJob } from './generated-jobs';
 import { panelsBench } from './panels-bench';
 import { peersBench } from './peers-bench';
+import { priceBench } from './price-bench';
 import { row, timed } from './print';
 import { schoolBench } from './school-bench';
 import { screenBench } from './screen-bench';
@@ -18,6 +19,7 @@ const parts: Record<string, () => Promise<void>> = {
   cutting: cuttingBench,
   peers: peersBench,
   documents: documentsBench,
+  price: priceBench,
   screen: screenBench,
 };
 

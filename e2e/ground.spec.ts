@@ -55,7 +55,9 @@ test('a wall in two minutes: figures, a zone, not surveyed; then its ground and 
   await expect(page.getByText('Type a class of EN 13501-1')).toBeVisible();
   await page.getByLabel('Reaction to fire required, EN 13501-1').fill('b s1 d0');
   await page.keyboard.press('Enter');
-  await expect(findings(page)).toContainText('B-s1,d0 (EN 13501-1) is required');
+  await expect(findings(page)).toContainText(
+    'evidence of B-s1,d0 (EN 13501-1) must cover the whole build-up',
+  );
   await expect(findings(page)).not.toContainText('not recorded');
 
   // A stud by the mouse, its row at once; typed to its place, and still there after a reload.

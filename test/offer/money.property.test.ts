@@ -11,7 +11,9 @@ import {
 } from '../../core/offer/money';
 
 const amounts = fc.integer({ min: -1e12, max: 1e12 });
-const weights = fc.array(fc.double({ min: 0, max: 1e13, noNaN: true }), { minLength: 1, maxLength: 40 });
+/** Amounts of material: nothing, or a billionth of a unit and more. */
+const weight = fc.oneof(fc.constant(0), fc.double({ min: 1e-9, max: 1e13, noNaN: true }));
+const weights = fc.array(weight, { minLength: 1, maxLength: 40 });
 const currencies = fc.constantFrom('EUR', 'GBP', 'JPY', 'KRW', 'BHD', 'KWD', 'CLF');
 const locales = fc.constantFrom('en-GB', 'de-DE', 'fr-FR', 'sv-SE', 'hi-IN', 'ar-EG', 'ja-JP');
 

@@ -23,7 +23,7 @@ export function changeLayers(
   const layers = [...change(before)];
   if (JSON.stringify(layers) === JSON.stringify(before)) return job;
   const own = job.buildUps?.find(({ id }) => id === zone.layers);
-  if (own && usersOf(job, own.id) === 1) {
+  if (own && usersOf(job, own.id).length === 1) {
     return { ...job, buildUps: job.buildUps!.map((one) => (one === own ? { ...own, layers } : one)) };
   }
   const id = freshBuildUpId(job);
@@ -39,10 +39,9 @@ export function freshBuildUpId({ buildUps = [] }: Job): string {
   }
 }
 
-/** How many zones, of all alternatives, name the build-up. */
-export function usersOf(job: Job, buildUpId: string): number {
-  return zoneListsOf(job).reduce(
-    (users, { zones }) => users + zones.filter(({ layers }) => layers === buildUpId).length,
-    0,
+/** Ids of the zones, of all alternatives, that name the build-up. */
+export function usersOf(job: Job, buildUpId: string): readonly string[] {
+  return zoneListsOf(job).flatMap(({ zones }) =>
+    zones.filter(({ layers }) => layers === buildUpId).map(({ id }) => id),
   );
 }

@@ -1,21 +1,13 @@
+import { freshBuildUpId, usersOf } from '../../../core/build-up/change-layers';
 import { buildUpOf } from '../../../core/build-up/resolve';
 import { changeJob, changeObject } from '../../../core/job/changes';
 import type { BuildUp, EdgeEnd, Layer } from '../../../core/job/product-schema';
 import type { Job, Wall, Zone } from '../../../core/job/schema';
-import { zoneListsOf } from '../../../core/job/zone-lists';
-import { freshListId } from './stock';
 import type { NamedChange } from './named-change';
 
 /** The layers of a zone, as they stand in the job's own build-up or in the ready one. */
 export function layersOf(job: Job, wall: Wall, zone: Zone): readonly Layer[] {
   return buildUpOf(job, zone, wall.ground).layers.map(({ layer }) => layer);
-}
-
-/** Ids of the zones, of every alternative, that have these layers of the job's own. */
-export function usersOf(job: Job, buildUpId: string): readonly string[] {
-  return zoneListsOf(job).flatMap(({ zones }) =>
-    zones.filter(({ layers }) => layers === buildUpId).map(({ id }) => id),
-  );
 }
 
 /** Other layers for a zone: its own build-up is changed, for every zone that has it, or made from the ready one. */
@@ -28,7 +20,7 @@ export function setLayers(wallId: string, zone: Zone, layers: readonly Layer[], 
       if (at >= 0) {
         return changeJob(job, { buildUps: buildUps.with(at, { ...buildUps[at]!, layers: [...layers] }) });
       }
-      const id = freshListId(buildUps, 'B');
+      const id = freshBuildUpId(job);
       const own: BuildUp = { id, name: '', kind: zone.buildUp, layers: [...layers] };
       return changeObject<Zone>(
         changeJob(job, { buildUps: [...buildUps, own] }),

@@ -1,6 +1,6 @@
 import { regionArea } from '../geometry/polygon';
 import { dayText } from '../programme/day-text';
-import { dayMinutes, isWorkingDay, lastDayOf } from '../programme/calendar';
+import { dayMinutes, isWorkingDay, lastDayOf, type Minute } from '../programme/calendar';
 import type { Programme } from '../programme/programme';
 import { measuredBy, measuredMaterials } from '../quantities/for-offer';
 import { settingsOf } from '../quantities/settings';
@@ -70,15 +70,22 @@ function workingDaysOf({ visits, settings }: Programme): number {
   }, 0);
 }
 
-/** The first whole day: who reads only a day comes in the morning of it. */
-function readyOf(walls: readonly WorkedWall[], { tasks, settings }: Programme): ReadyDates[] {
+/**
+ * The first whole day: who reads only a day comes in the morning of it. What is ready by the handover is ready on its day,
+ * as nobody has the wall before.
+ */
+function readyOf(walls: readonly WorkedWall[], { tasks, settings, handover }: Programme): ReadyDates[] {
+  const dayOfReady = (finish: Minute) => {
+    const whole = Math.ceil(finish / dayMinutes);
+    return handover !== null && finish <= handover ? Math.min(whole, lastDayOf(handover)) : whole;
+  };
   return walls.flatMap(({ survey, zones }) =>
     zones.map(({ area }) => {
       const at = (kind: 'magnets' | 'writing') => {
         const event = tasks.find(
           (task) => task.kind === kind && task.wall === survey.wall.id && task.zone === area.zone.id,
         );
-        return event ? dayText(Math.ceil(event.finish / dayMinutes), settings) : null;
+        return event ? dayText(dayOfReady(event.finish), settings) : null;
       };
       return { wall: survey.wall.id, zone: area.zone.id, magnets: at('magnets'), writing: at('writing') };
     }),

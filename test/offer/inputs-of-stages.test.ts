@@ -110,6 +110,18 @@ describe('what an offer is priced from', () => {
     expect(counted.inputs.handover).toMatch(/^day \d+$/);
   });
 
+  it('has no zone ready on a later day than the handover that waited for it', () => {
+    const whole = stagesOf(pricedDemo({ programme: { start: '2026-03-09' } }));
+    const days = whole.inputs.ready.flatMap(({ magnets, writing }) => [magnets, writing]);
+    expect(whole.inputs.handover).not.toBeNull();
+    for (const day of days) if (day !== null) expect(day <= whole.inputs.handover!).toBe(true);
+    // Handover within the day on which the last zone became ready.
+    const quick = stagesOf(pricedDemo({ programme: { start: '2026-03-09', inspection: 0, snags: 0 } }));
+    for (const { magnets, writing } of quick.inputs.ready)
+      for (const day of [magnets, writing])
+        if (day !== null) expect(day <= quick.inputs.handover!).toBe(true);
+  });
+
   it('charges a rack piece that has a value', () => {
     const rack = job.rack.map((piece) => ({ ...piece, value: 3 }));
     const valued = stagesOf(pricedDemo({ rack }));

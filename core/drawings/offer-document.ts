@@ -37,7 +37,8 @@ export interface OfferBeside {
 /**
  * The offer for the client: pictures of the walls, scope, prices with tax, payment, alternatives, reservations, duties,
  * exclusions, cautions and where to sign. Cautions, reservations and what is a budget come from the job itself, so that no
- * caller can leave them out. No pages for a job without zones.
+ * caller can leave them out. An offer of nothing is not one to sign: it says that it has no price yet. No pages for a job
+ * without zones.
  */
 export function offerDocument(
   worked: WorkedOut,
@@ -69,7 +70,7 @@ export function offerDocument(
     ...section('What the client sees to', list(dutiesInWords(job))),
     ...section('Not part of this offer', list(exclusionsInWords(job))),
     ...section('Cautions', list(cautionsOf(worked), 'red-lead'), 'red-lead'),
-    ...closing(worked, prices, measure),
+    ...(isPriced(prices) ? closing(worked, prices, measure) : []),
   ];
   const hasZones = walls.some(({ zones }) => zones.length > 0);
   return {
@@ -79,6 +80,11 @@ export function offerDocument(
       ? clientPages({ job, title, facts: factsOf(worked, prices), status: statusOf(job) }, blocks, measure)
       : [],
   };
+}
+
+/** Whether anything is asked for the work; a job that nobody priced comes to nothing. */
+function isPriced({ gross }: ClientPrices): boolean {
+  return gross !== 0;
 }
 
 /** Sentences in the job's units, with the decimal sign that its money has. */
@@ -96,11 +102,8 @@ function factsOf({ job }: WorkedOut, { validUntil, validityDays }: ClientPrices)
 }
 
 /** What everybody looks for first. */
-function priceAtAGlance(
-  { gross, taxes, currency, locale }: ClientPrices,
-  budget: string | undefined,
-  measure: TextMeasure,
-): FlowBlock[] {
+function priceAtAGlance(prices: ClientPrices, budget: string | undefined, measure: TextMeasure): FlowBlock[] {
+  const { gross, taxes, currency, locale } = prices;
   const total = formatMoney(gross, currency, locale, 'code');
   const tax =
     taxes.length === 0
@@ -109,7 +112,11 @@ function priceAtAGlance(
         ? 'with tax'
         : 'no tax charged';
   return [
-    paragraphBlock(`${total} ${tax}`, width, measure, { height: 5, weight: 'semi-bold', below: 1.5 }),
+    paragraphBlock(isPriced(prices) ? `${total} ${tax}` : 'Not priced yet', width, measure, {
+      height: 5,
+      weight: 'semi-bold',
+      below: 1.5,
+    }),
     ...(budget ? [paragraphBlock(budget, width, measure, { colour: 'red-lead', weight: 'semi-bold' })] : []),
     spaceBlock(3.5),
   ];

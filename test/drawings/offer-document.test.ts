@@ -173,6 +173,15 @@ describe('the offer', () => {
     expect(saysOf(drawn(withOffer(worked, full)).document)).toContain('0,5 mm thick');
   });
 
+  it('that nobody priced says so, and has no place to sign', () => {
+    const unpriced = clientPrices(priceOffer(withOffer(worked, {}).job, { ...inputs, materials: [] }));
+    expect(unpriced.gross).toBe(0);
+    const says = saysOf(offerDocument(worked, unpriced, measure));
+    expect(says).toContain('Not priced yet');
+    expect(says).not.toContain('Signature');
+    expect(says).not.toContain('By signing');
+  });
+
   it('has no page for a job without zones', () => {
     const empty = { ...worked, walls: [], job: { ...worked.job, walls: [] } };
     expect(offerDocument(empty, drawn(worked).prices, measure).pages).toEqual([]);

@@ -70,11 +70,15 @@ export function newFitting(
   return { id: freshId(wall, usual.prefix), kind, ...placedAt(usual, at) };
 }
 
-/** A rectangular zone; one with steel panels is laid out at once if the job has a stock sheet. */
-export function newZone(job: Job, wall: Wall, box: MmBox, buildUp = 'steel-panel'): Zone {
+/** A rectangular zone; one with steel panels is laid out at once if the job has a stock sheet. On glass it is film. */
+export function newZone(job: Job, wall: Wall, box: MmBox, buildUp = usualBuildUp(wall)): Zone {
   const layout = buildUpKind(buildUp).magnetic === 'steel' ? defaultLayout(job) : undefined;
   const zone = { id: freshId(wall, 'Z'), name: '', shape: rectangleVertices(box), holes: [], buildUp };
   return layout ? { ...zone, layout } : zone;
+}
+
+function usualBuildUp({ ground }: Wall): string {
+  return ground?.material === 'glass' ? 'glass-film' : 'steel-panel';
 }
 
 /**

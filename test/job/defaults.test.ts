@@ -69,6 +69,19 @@ describe('heights above the floor: DIN 18015-3:2016-09, as secondary pages give 
   });
 });
 
+describe('a new zone', () => {
+  const box = { x: 0, y: 0, width: 1000, height: 500 };
+
+  it('is of steel panels, laid out at once; on glass it is film', () => {
+    const job = demoJob();
+    const wall = job.walls[0]!;
+    const steel = newZone(job, wall, box);
+    expect([steel.buildUp, steel.layout?.stock]).toEqual(['steel-panel', job.stock[0]!.id]);
+    const glass = newZone(job, { ...wall, ground: { material: 'glass' } }, box);
+    expect([glass.buildUp, glass.layout]).toEqual(['glass-film', undefined]);
+  });
+});
+
 describe('the demo job', () => {
   const { walls, stock, rack, cutting } = demoJob();
 

@@ -126,7 +126,7 @@ function thingFor(
     const fitting = setInto(newFitting(wall, tool.what, {}, hand.ownKinds()), box);
     return { change: putInFitting(wall, fitting, hand.ownKinds()), ref: { kind: 'fitting', id: fitting.id } };
   }
-  const zone = newZone(hand.open.job, wall, box);
+  const zone = newZone(hand.open.job, wall, box, tool.what === 'whole-sheets' ? 'steel-panel' : undefined);
   return { change: putInZone(wall, zone), ref: { kind: 'zone', id: zone.id } };
 }
 

@@ -13,7 +13,7 @@ import { workOutFully } from '../../core/run/pipeline';
 import { taylorSecond } from '../programme/published-networks';
 import { jobOf, productOf, wallsOf } from '../programme/small-zone';
 import { fontFiles } from './font-files';
-import { textFaults, textsOf, wordsOf } from './page-checks';
+import { textFaults, textsOf } from './page-checks';
 
 const measure = measureWith(fontFiles);
 const finish = productOf({
@@ -104,11 +104,10 @@ describe('sixty tasks', () => {
   const [job, programme] = sixty;
   const sheet = programmeSheet(job, programme, measure);
 
-  it('run over several pages, each of which names the zone that goes on', () => {
+  it('run over several pages, each with its number and its headings', () => {
     expect(programme.tasks.filter(({ work }) => work > 0).length).toBeGreaterThanOrEqual(50);
     expect(programme.tasks.length).toBeGreaterThanOrEqual(60);
     expect(sheet.pages.length).toBeGreaterThan(1);
-    expect(wordsOf(sheet)).toContain(', continued');
     sheet.pages.forEach((page, i) => {
       expect(textsOf(page)).toContain(`${i + 1} of ${sheet.pages.length}`);
       expect(textsOf(page)).toContain('Begins');
@@ -119,6 +118,27 @@ describe('sixty tasks', () => {
     const printed = sheet.pages.flatMap(textsOf);
     expect(printed.filter((text) => text === 'Protect and mask')).toHaveLength(10);
     expect(printed.filter((text) => text === 'Demask')).toHaveLength(10);
+  });
+});
+
+describe('a zone of more coats than any page has rows', () => {
+  const job = jobOf(
+    { start: '2026-03-02' },
+    {
+      products: [{ ...finish, coats: 20 }],
+      layers: Array.from({ length: 4 }, () => ({ kind: 'writable' as const, product: 'finish' })),
+    },
+  );
+  const { pages } = programmeSheet(job, planProgramme(job, wallsOf(job)), measure);
+
+  it('is named again on every page that it goes on to', () => {
+    expect(pages.length).toBeGreaterThan(1);
+    const named = pages.map((page) => textsOf(page).filter((text) => text.endsWith(', continued')));
+    const goesOn = pages.map(
+      (page) => textsOf(page).filter((text) => /^(Coat \d+ of 20|Demask|Ready for)/.test(text)).length,
+    );
+    expect(goesOn[1]).toBeGreaterThan(0);
+    expect(named.map((texts) => texts.length)).toEqual(goesOn.map((rows, i) => (i > 0 && rows > 0 ? 1 : 0)));
   });
 });
 

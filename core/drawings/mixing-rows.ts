@@ -21,6 +21,7 @@ export const mixingColumns: readonly FlowColumn[] = [
 export function mixingRows({ job }: WorkedOut, { lines, mixing: plans }: TakeOff): FlowRow[] {
   const { temperature, hands } = settingsOf(job);
   const figures = paperFigures(job.units);
+  const isOneDelivery = plans.every(({ delivery }) => delivery === '');
   return plans.flatMap((plan): FlowRow[] => {
     const line = lines.find(({ item }) => item === `product ${plan.product}`);
     const unit = line?.unit ?? '';
@@ -30,7 +31,7 @@ export function mixingRows({ job }: WorkedOut, { lines, mixing: plans }: TakeOff
     return [
       {
         kind: 'group',
-        text: `${line?.name ?? plan.product}${coat}: ${deliveryText(plan.delivery)}`,
+        text: `${line?.name ?? plan.product}${coat}${isOneDelivery ? '' : `: ${deliveryText(plan.delivery)}`}`,
         aside: `${minutesText(plan.potLife)} at ${formatMm(temperature)} °C, ${hands} ${hands === 1 ? 'person' : 'people'}, at most ${figures.roughly(plan.mostArea * 1e10)}`,
       },
       ...plan.mixes.map((mix): FlowRow => ({

@@ -98,7 +98,7 @@ function roundingInWords(job: Job): string {
   const { rounding, taxRounding, taxes } = termsOf(job);
   const half = rounding === 'half-up' ? 'halves up' : 'halves to the even figure';
   const tax = taxRounding === 'per-line' ? 'for each line' : 'once for each rate';
-  return `Amounts are rounded to the nearest unit of the currency, ${half}${taxes.length > 0 ? `; tax is rounded ${tax}` : ''}.`;
+  return `Amounts are rounded to the smallest unit of the currency, ${half}${taxes.length > 0 ? `; tax is rounded ${tax}` : ''}.`;
 }
 
 /** What a price leaves out because nobody has said it. */

@@ -1,3 +1,5 @@
+import type { faceConditions } from '../job/hung-schema';
+import type { contacts } from '../job/magnet-schema';
 import { note } from './calculation';
 
 /*
@@ -7,13 +9,11 @@ import { note } from './calculation';
  * International 34 (2001) 585.
  */
 
-export const contacts = ['metal', 'ferrite', 'paper', 'rubber'] as const;
 /** What touches the wall: plated or steel face, bare ferrite, paper or card in between, rubber. */
 export type Contact = (typeof contacts)[number];
 
-export const conditions = ['clean-dry', 'dusty'] as const;
 /** `dusty`: damp, dusty, waxy, or with a film of soap that was washed off. */
-export type Condition = (typeof conditions)[number];
+export type Condition = (typeof faceConditions)[number];
 
 export type Surface = 'plain' | 'writable' | 'chalk';
 

@@ -3,7 +3,7 @@ import type { Surface } from './friction';
 import type { Magnet } from './magnet';
 import type { SheetOrder } from './sheet-tolerance';
 
-export const steelKinds = ['low-carbon', 'ferritic-stainless', 'austenitic-stainless', 'unknown'] as const;
+import type { steelKinds } from '../job/stock-schema';
 export type SteelKind = (typeof steelKinds)[number];
 
 /** A magnet pulled straight off the finished wall with a spring balance or force gauge. */
@@ -23,8 +23,9 @@ export interface SteelGround {
   readonly order?: SheetOrder;
   /** From the steel to the finished face: filler, paint, film. */
   readonly gap: Mm;
-  /** ±; absent: 0.2 mm. */
-  readonly gapTolerance?: Mm;
+  /** What the gap may be at its smallest and at its largest, over a hollow; absent: 0.2 mm off. */
+  readonly gapLeast?: Mm;
+  readonly gapMost?: Mm;
   readonly surface: Surface;
   readonly tests: readonly PullTest[];
 }

@@ -35,7 +35,7 @@ export function faultsOfItem({ loads, magnets, measuredFriction, proofLoad = 0 }
     say(!(between >= 0), `${which}: what lies between has to be 0 mm or thicker.`);
     if (ground.kind === 'steel')
       say(
-        !(ground.thickness > 0 && ground.gap >= 0 && (ground.gapTolerance ?? 0) >= 0),
+        !(ground.thickness > 0 && ground.gap >= 0 && (ground.gapMost ?? 0) >= 0),
         `${which}: the steel behind it needs a thickness above 0 mm and a gap of 0 mm or more.`,
       );
     if (ground.kind !== 'none')

@@ -1,16 +1,18 @@
+import type { magnetMaterials, MagnetRecord, magnetShapes } from '../job/magnet-schema';
 import type { Mm } from '../units';
 import type { Contact } from './friction';
 
-export const magnetShapes = ['disc', 'pot', 'ring', 'block', 'foil'] as const;
 export type MagnetShape = (typeof magnetShapes)[number];
-export type MagnetMaterial = 'neodymium' | 'ferrite';
+export type MagnetMaterial = (typeof magnetMaterials)[number];
 
 /** A magnet as it is bought. */
 export interface Magnet {
+  /** Of the job's list; absent: of none. */
+  readonly id?: string;
   readonly name: string;
   /** Only the pull of a bare disc is known to the model; the others need a test or their maker's figures. */
   readonly shape: MagnetShape;
-  /** Of a disc; of another shape the least width of its face. */
+  /** Of a disc, pot or ring; of a block or foil the shorter side of its face. */
   readonly diameter: Mm;
   readonly height: Mm;
   readonly material: MagnetMaterial;
@@ -21,7 +23,13 @@ export interface Magnet {
   readonly contact: Contact;
   /** Of rubber or another cover on the face that meets the wall: it adds to the gap. */
   readonly cover: Mm;
+  /** Longer side of a block's or foil's face. */
+  readonly length?: Mm;
+  /** Of a ring. */
+  readonly bore?: Mm;
   readonly rated?: RatedPull;
+  /** Of foil, N/cm², under the conditions of `rated`. */
+  readonly ratedPerArea?: number;
   /** In the job's currency. */
   readonly price?: number;
 }
@@ -80,7 +88,7 @@ export function disc(grade: Grade, diameter: Mm, height: Mm): Magnet {
 
 /** The same magnet with rubber on its face; rated figures and price of the bare one do not go with it. */
 export function withRubber(magnet: Magnet, thickness: Mm): Magnet {
-  const { rated: _rated, price: _price, ...bare } = magnet;
+  const { id: _id, rated: _rated, ratedPerArea: _area, price: _price, ...bare } = magnet;
   return {
     ...bare,
     name: `${magnet.name} with ${thickness} mm rubber`,
@@ -102,26 +110,7 @@ export function isSameMagnet(a: Magnet, b: Magnet): boolean {
   );
 }
 
-/**
- * Generic magnets to begin with: the sizes of the note's table in three grades, bare and with 1 mm of rubber. Sizes: note on
- * holding force, section 1; ferrite of its data. No prices: they are the user's.
- */
-export const catalogue: readonly Magnet[] = [
-  ...(['N35', 'N42'] as const).flatMap((grade) =>
-    (
-      [
-        [10, 3],
-        [12, 5],
-        [15, 3],
-        [20, 3],
-        [20, 5],
-        [20, 10],
-        [25, 5],
-        [30, 10],
-      ] as const
-    ).map(([diameter, height]) => disc(grade, diameter, height)),
-  ),
-  disc('Y30', 20, 5),
-  disc('Y30', 25, 5),
-  disc('Y30', 30, 10),
-].flatMap((bare) => [bare, withRubber(bare, 1)]);
+/** A magnet of the job's list as the calculation takes it. */
+export function magnetOf({ remanence, recoil, ...record }: MagnetRecord): Magnet {
+  return { ...record, Br: remanence, mur: recoil };
+}

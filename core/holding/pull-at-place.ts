@@ -4,7 +4,7 @@ import type { CoatingGround, HoldingGround, SteelGround } from './ground';
 import { outsideLimits } from './limits';
 import { materialLimits, type Magnet } from './magnet';
 import { pullLines } from './pull-lines';
-import { pullRange, situationOf, tolerances } from './pull-range';
+import { gapMore, pullRange, situationOf, tolerances } from './pull-range';
 import { calibrate, hasEnoughReadings, leastGap, measuredPull, type MeasuredPull } from './pull-test';
 import { ratedBr, ratedPullHere } from './rated-pull';
 import { usualStack } from './safety';
@@ -67,12 +67,13 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
   if (given.steel === 'austenitic-stainless')
     return nothing(['Austenitic stainless steel (304, 316) does not hold a magnet.'], false);
   const { gap, weak, refused } = calibrate(given);
-  const ground = gap === undefined ? given : { ...given, gap };
+  const ground = gap === undefined ? given : measuredGround(given, gap);
   const situation = situationOf(magnet, ground, between, hottest);
-  const outside = [...outsideLimits(situation), ...tooLoose(situation.gap, ground)];
+  const outside = outsideLimits(situation);
+  const loose = tooLoose(situation.gap, ground);
   const isKnown = magnet.shape === 'disc' && outside.length === 0 && ground.steel !== 'unknown';
   const range = isKnown ? pullRange(situation, ground) : undefined;
-  const share = range ? range.least / range.nominal : usualStack;
+  const share = range && !loose ? range.least / range.nominal : usualStack;
 
   const measured = measuredPull(given.tests, magnet, between, false);
   // A slip of the pen in a reading must not hold anything: no wall pulls harder than steel at the least gap.
@@ -95,14 +96,17 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
   const final = counted === situation ? range : pullRange(counted, ground);
   return {
     nominal: final.nominal,
-    least: final.least,
+    // Over the deepest hollow the pull is not known, so that none is counted there.
+    least: loose ? 0 : final.least,
     most: final.most,
     by: 'model',
     refused: [],
-    testWanted:
-      ground.steel === 'ferritic-stainless'
+    testWanted: [
+      ...(ground.steel === 'ferritic-stainless'
         ? ['Ferritic stainless steel saturates lower, by about a quarter (from memory): only a test tells.']
-        : [],
+        : []),
+      ...(loose ? [loose] : []),
+    ],
     notes: [
       ...refused,
       ...(counted === situation
@@ -114,15 +118,22 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
           ? ['The maker’s pull was measured under easier conditions than here, and is not used.']
           : []),
     ],
-    lines: pullLines(magnet, counted, ground, final),
+    lines: pullLines(magnet, counted, ground, loose ? { ...final, least: 0 } : final),
   };
 }
 
-/** In its worst case a gap may be a usual tolerance beyond the limits of the model, not more. */
-function tooLoose(gap: Mm, { gapTolerance = tolerances.gap }: SteelGround): string[] {
-  const most = gap + gapTolerance;
-  if (gap > 3 || most <= 3 + tolerances.gap + 1e-9) return [];
-  return [`The gap may be up to ${Number(most.toPrecision(3))} mm; the pull is known to 3 mm.`];
+/** In its worst case a gap may be a usual tolerance beyond the limits of the model; more than that only a test can settle. */
+function tooLoose(gap: Mm, ground: SteelGround): string | undefined {
+  const most = gap + gapMore(ground);
+  if (gap > 3 || most <= 3 + tolerances.gap + 1e-9) return undefined;
+  return `Over a hollow the gap may be up to ${Number(most.toPrecision(3))} mm, and the pull is known to 3 mm: test at this very place.`;
+}
+
+/** What was measured in enough places is the gap there is; in fewer, the layers may still be thicker elsewhere. */
+function measuredGround({ gapLeast: _, gapMost, ...ground }: SteelGround, gap: Mm): SteelGround {
+  const readings = ground.tests.reduce((sum, test) => sum + test.readings.length, 0);
+  const isEnough = hasEnoughReadings({ readings });
+  return { ...ground, gap, ...(isEnough || gapMost === undefined ? {} : { gapMost }) };
 }
 
 function outsideSentences(magnet: Magnet, ground: SteelGround, outside: readonly string[]): string[] {

@@ -2,7 +2,7 @@ import { given, note, type CalculationLine, type CalculationPart } from './calcu
 import type { SteelGround } from './ground';
 import { strongestBr, type PullSituation } from './limits';
 import type { Magnet } from './magnet';
-import { ferriticShare, tolerances, wideShare, type PullRange } from './pull-range';
+import { ferriticShare, gapMore, tolerances, wideShare, type PullRange } from './pull-range';
 import { thicknessTolerance } from './sheet-tolerance';
 
 type Row = readonly [
@@ -24,7 +24,7 @@ export function pullLines(
   const { Br, gap } = situation;
   const wide = wideShare(situation);
   const { by, source } = thicknessTolerance(ground.thickness, ground.order);
-  const { gapTolerance = tolerances.gap } = ground;
+  const more = gapMore(ground);
   const fit = `${note}, section 2 (fit)`;
   const wall: readonly Row[] = [
     ['t', 'thickness of the steel', ground.thickness, 'mm', given],
@@ -33,9 +33,9 @@ export function pullLines(
     [
       'Δg',
       'the gap may be larger by',
-      gapTolerance,
+      more,
       'mm',
-      ground.gapTolerance === undefined ? `${note}, section 3` : given,
+      more === tolerances.gap ? `${note}, section 3` : 'layers, hollows and joints of the zone',
     ],
     ...(ground.steel === 'ferritic-stainless'
       ? [

@@ -26,6 +26,15 @@ export function wideShare({ diameter, thickness }: PullSituation): number {
   return 1 / (1 + (0.12 * Math.max(0, diameter / thickness - 80)) / (40 / 0.3 - 80));
 }
 
+/** By how much the gap may be larger than it is designed, mm; never less than the usual tolerance. */
+export function gapMore({ gap, gapMost = 0 }: SteelGround): Mm {
+  return Math.max(tolerances.gap, gapMost - gap);
+}
+
+function gapLess({ gap, gapLeast = gap }: SteelGround): Mm {
+  return Math.max(tolerances.gap, gap - gapLeast);
+}
+
 /** What stands between a magnet and the steel, mm. */
 export function gapTo(ground: SteelGround, magnet: Magnet, between: Mm): Mm {
   return ground.gap + magnet.cover + between;
@@ -53,7 +62,6 @@ export function situationOf(
  */
 export function pullRange(situation: PullSituation, ground: SteelGround): PullRange {
   const { by } = thicknessTolerance(ground.thickness, ground.order);
-  const gapBy = ground.gapTolerance ?? tolerances.gap;
   const { Br, thickness, gap } = situation;
   const saturation = ground.steel === 'ferritic-stainless' ? ferriticShare : 1;
   const counted = Math.min(Br, strongestBr);
@@ -62,13 +70,13 @@ export function pullRange(situation: PullSituation, ground: SteelGround): PullRa
     ...situation,
     Br: counted * (1 - tolerances.Br),
     thickness: thickness - by,
-    gap: gap + gapBy,
+    gap: gap + gapMore(ground),
   };
   const best = {
     ...situation,
     Br: Br * (1 + tolerances.Br),
     thickness: thickness + by,
-    gap: Math.max(0, gap - gapBy),
+    gap: Math.max(0, gap - gapLess(ground)),
   };
   const wide = wideShare(situation);
   return {

@@ -104,7 +104,7 @@ export function leastGap(magnet: Magnet, between: Mm): Mm {
   return Math.max(0.1, magnet.cover + between);
 }
 
-export function hasEnoughReadings({ readings }: MeasuredPull): boolean {
+export function hasEnoughReadings({ readings }: Pick<MeasuredPull, 'readings'>): boolean {
   return readings >= leastReadings;
 }
 

@@ -162,7 +162,7 @@ function size({ diameter, height }: Magnet): number {
 function inN42(magnet: Magnet): Magnet {
   const { Br, mur, material } = grades.N42;
   if (magnet.material !== material || magnet.Br >= Br || magnet.shape !== 'disc') return magnet;
-  const { rated: _rated, price: _price, ...rest } = magnet;
+  const { id: _id, rated: _rated, price: _price, ...rest } = magnet;
   return { ...rest, name: magnet.name.replace(/^N\d+/, 'N42'), Br, mur };
 }
 

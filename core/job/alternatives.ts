@@ -36,14 +36,16 @@ export function chooseAlternative(job: Job, id: string): Job {
   const next = others.find((alternative) => alternative.id === id);
   if (!next) return job;
   const place = placeOf(job);
-  const { zones, ...name } = next;
+  const { zones, hung, ...name } = next;
   const { place: _, ...before } = chosenOf(job);
-  const stored = { ...before, zones: zonesOnWalls(job) } as Alternative;
+  const stored = { ...before, ...onWalls(job) } as Alternative;
   const listed = others.toSpliced(place, 0, stored);
   const at = listed.indexOf(next);
   return {
     ...job,
-    walls: withoutLooseRuns(job.walls.map((wall) => withZones(wall, zonesOf({ zones }, wall.id)))),
+    walls: withoutLooseRuns(
+      job.walls.map((wall) => withHung(withZones(wall, zonesOf({ zones }, wall.id)), hung)),
+    ),
     chosenAlternative: { ...name, place: at } as ChosenAlternative,
     alternatives: listed.toSpliced(at, 1),
   };
@@ -60,7 +62,7 @@ export function copyAlternative(job: Job, id: string, name: string): Job {
   const chosen = chosenOf(job);
   const source =
     id === chosen.id
-      ? ({ ...chosen, zones: zonesOnWalls(job) } as Alternative & { place?: number })
+      ? ({ ...chosen, ...onWalls(job) } as Alternative & { place?: number })
       : job.alternatives?.find((alternative) => alternative.id === id);
   if (!source) return job;
   const { place: _, ...fields } = source as Alternative & { place?: number };
@@ -111,13 +113,18 @@ export function reorderAlternative(job: Job, id: string, by: -1 | 1): Job {
   };
 }
 
-/** The zones of a wall in every alternative but the chosen one, changed; without a wall's entry it stays without. */
-export function mapOtherZones(job: Job, change: (zones: Alternative['zones']) => Alternative['zones']): Job {
+/** What stands by the id of its wall in every alternative but the chosen one, changed. */
+export function mapOtherLists(
+  job: Job,
+  change: <T>(lists: Readonly<Record<string, T[]>>) => Readonly<Record<string, T[]>>,
+): Job {
   const { alternatives } = job;
   if (!alternatives) return job;
   const next = alternatives.map((alternative) => {
     const zones = change(alternative.zones);
-    return zones === alternative.zones ? alternative : { ...alternative, zones };
+    const hung = alternative.hung && change(alternative.hung);
+    if (zones === alternative.zones && hung === alternative.hung) return alternative;
+    return { ...alternative, zones, ...(hung && { hung }) } as Alternative;
   });
   return next.some((alternative, i) => alternative !== alternatives[i])
     ? { ...job, alternatives: next }
@@ -159,8 +166,19 @@ function putIn(job: Job, alternative: Alternative, after: string | null): Job {
   };
 }
 
-function zonesOnWalls({ walls }: Job): Alternative['zones'] {
-  return Object.fromEntries(walls.map(({ id, zones }) => [id, zones]));
+function onWalls({ walls }: Job): Pick<Alternative, 'zones' | 'hung'> {
+  const hung = walls.filter((wall) => (wall.hung ?? []).length > 0);
+  return {
+    zones: Object.fromEntries(walls.map(({ id, zones }) => [id, zones])),
+    ...(hung.length > 0 && { hung: Object.fromEntries(hung.map((wall) => [wall.id, wall.hung!])) }),
+  };
+}
+
+function withHung(wall: Wall, hung: Alternative['hung'] = {}): Wall {
+  const next = Object.hasOwn(hung, wall.id) ? hung[wall.id]! : [];
+  if (next === wall.hung || (next.length === 0 && (wall.hung ?? []).length === 0)) return wall;
+  const { hung: _, ...rest } = wall;
+  return (next.length > 0 ? { ...rest, hung: next } : rest) as Wall;
 }
 
 function zonesOf({ zones }: Pick<Alternative, 'zones'>, wallId: string): Zone[] {

@@ -1,4 +1,4 @@
-import { mapOtherZones } from './alternatives';
+import { mapOtherLists } from './alternatives';
 import type { Fitting, Job, Opening, StockSheet, Vertex, Wall, Zone } from './schema';
 import {
   boxOfObject,
@@ -9,8 +9,10 @@ import {
   type MmPoint,
   type ObjectRef,
   type ShapeRef,
+  type WallObject,
 } from './shape';
 import { bentEdge } from './arc-edges';
+import { isHung, placesIn, withPlaces } from './hung-places';
 import { renumbered } from './renumber-measures';
 import { insertVertexIn, moveVertexOf, removeVertexFrom } from './vertices';
 
@@ -32,13 +34,13 @@ export function changeWall(job: Job, wallId: string, change: (wall: Wall) => Wal
   return walls.some((wall, i) => wall !== job.walls[i]) ? { ...job, walls } : job;
 }
 
-/** With the zones that other alternatives have on it. */
+/** With what other alternatives have on it. */
 export function removeWall(job: Job, wallId: string): Job {
   const walls = job.walls.filter((wall) => wall.id !== wallId);
   if (walls.length === job.walls.length) return job;
-  return mapOtherZones({ ...job, walls }, (zones) => {
-    if (!Object.hasOwn(zones, wallId)) return zones;
-    const { [wallId]: _, ...left } = zones;
+  return mapOtherLists({ ...job, walls }, (lists) => {
+    if (!Object.hasOwn(lists, wallId)) return lists;
+    const { [wallId]: _, ...left } = lists;
     return left;
   });
 }
@@ -48,8 +50,8 @@ export function copyWall(job: Job, wallId: string, copy: Pick<Wall, 'id' | 'name
   const wall = findWall(job, wallId);
   if (!wall) return job;
   const walls = job.walls.flatMap((entry) => (entry === wall ? [entry, { ...wall, ...copy }] : [entry]));
-  return mapOtherZones({ ...job, walls }, (zones) =>
-    Object.hasOwn(zones, wallId) ? { ...zones, [copy.id]: zones[wallId]! } : zones,
+  return mapOtherLists({ ...job, walls }, (lists) =>
+    Object.hasOwn(lists, wallId) ? { ...lists, [copy.id]: lists[wallId]! } : lists,
   );
 }
 
@@ -66,7 +68,7 @@ export function addZone(job: Job, wallId: string, zone: Zone): Job {
 }
 
 /** Fields of one object replaced; a field set to undefined is taken out. */
-export function changeObject<T extends Opening | Fitting | Zone>(
+export function changeObject<T extends WallObject>(
   job: Job,
   wallId: string,
   ref: ObjectRef,
@@ -81,6 +83,7 @@ export function removeObject(job: Job, wallId: string, ref: ObjectRef): Job {
     if (!findObject(wall, ref)) return wall;
     if (ref.kind === 'opening') return { ...wall, openings: wall.openings.filter(keep) };
     if (ref.kind === 'fitting') return { ...wall, fittings: wall.fittings.filter(keep) };
+    if (ref.kind === 'hung') return { ...wall, hung: wall.hung!.filter(keep) };
     return { ...wall, zones: wall.zones.filter(keep) };
   });
 }
@@ -97,6 +100,7 @@ export function copyObject(job: Job, wallId: string, ref: ObjectRef, dx: number,
       list.flatMap((entry) => (entry.id === ref.id ? [entry, copy as unknown as T] : [entry]));
     if (ref.kind === 'opening') return { ...wall, openings: insert(wall.openings) };
     if (ref.kind === 'fitting') return { ...wall, fittings: insert(wall.fittings) };
+    if (ref.kind === 'hung') return { ...wall, hung: insert(wall.hung!) };
     return { ...wall, zones: insert(wall.zones) };
   });
 }
@@ -178,7 +182,7 @@ export function removeStock(job: Job, id: string): Job {
   return stock.length < job.stock.length ? { ...job, stock } : job;
 }
 
-/** `prefix` followed by the lowest number that no opening, fitting or zone of the wall has. */
+/** `prefix` followed by the lowest number that nothing on the wall has. */
 export function freshId(wall: Wall, prefix: string): string {
   const objects = [
     ...wall.openings,
@@ -186,6 +190,7 @@ export function freshId(wall: Wall, prefix: string): string {
     ...wall.zones,
     ...(wall.lines ?? []),
     ...(wall.fixingPoints ?? []),
+    ...(wall.hung ?? []),
   ];
   const taken = new Set(objects.map((object) => object.id));
   for (let n = 1; ; n++) if (!taken.has(prefix + n)) return prefix + n;
@@ -235,29 +240,31 @@ function mapObject(
   job: Job,
   wallId: string,
   ref: ObjectRef,
-  change: (object: Opening | Fitting | Zone) => Opening | Fitting | Zone,
+  change: (object: WallObject) => WallObject,
 ): Job {
-  const apply = <T extends Opening | Fitting | Zone>(list: readonly T[]): T[] =>
+  const apply = <T extends WallObject>(list: readonly T[]): T[] =>
     list.map((object) => (object.id === ref.id ? (change(object) as T) : object));
   return changeWall(job, wallId, (wall) => {
     if (!findObject(wall, ref)) return wall;
     if (ref.kind === 'opening') return { ...wall, openings: apply(wall.openings) };
     if (ref.kind === 'fitting') return { ...wall, fittings: apply(wall.fittings) };
+    if (ref.kind === 'hung') return { ...wall, hung: apply(wall.hung!) };
     return { ...wall, zones: apply(wall.zones) };
   });
 }
 
-export function moved<T extends Opening | Fitting | Zone>(object: T, dx: number, dy: number): T {
+export function moved<T extends WallObject>(object: T, dx: number, dy: number): T {
   return mapped(object, (x, y) => [tidy(x + dx), tidy(y + dy)]);
 }
 
-function fitted<T extends Opening | Fitting | Zone>(object: T, to: MmBox): T {
+function fitted<T extends WallObject>(object: T, to: MmBox): T {
   const placed = object as Opening;
   if (placed.circle) {
     const diameter = Math.min(to.width, to.height);
     const circle = { ...placed.circle, x: to.x + to.width / 2, y: to.y + to.height / 2, diameter };
     return { ...object, circle };
   }
+  if (isHung(object)) return { ...withPlaces(object, placesIn(object, to)), ...to };
   if (!object.shape) return { ...object, ...to };
   const from = boxOfObject(object);
   // What a hole of a zone stands for is on the wall: it goes where the zone goes, but does not grow with it.
@@ -281,7 +288,7 @@ function scalePoint(x: number, y: number, from: MmBox, to: MmBox): [number, numb
 export type PointMap = (x: number, y: number) => [number, number];
 
 /** Every point of a shape or circle, or the lower left corner of a rectangle, to another place. */
-export function mapped<T extends Opening | Fitting | Zone>(object: T, map: PointMap): T {
+export function mapped<T extends WallObject>(object: T, map: PointMap): T {
   const placed = object as Opening;
   if (placed.circle) {
     const [x, y] = map(placed.circle.x, placed.circle.y);

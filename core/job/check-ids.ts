@@ -6,7 +6,7 @@ import { zoneListsOf } from './zone-lists';
 /**
  * Ids name one thing each (stock sheets, rack pieces, walls, products,
  * build-ups, revisions and photos in the job; openings, fittings,
- * lines, fixing points and zones together in a wall, its pinned photos by themselves), can stand in a file's name, and make marks that no two panels share.
+ * lines, fixing points, hung items and zones together in a wall, its pinned photos by themselves), can stand in a file's name, and make marks that no two panels share.
  */
 export function checkIds(job: Job): Finding[] {
   const lists: Path[][] = [
@@ -18,10 +18,14 @@ export function checkIds(job: Job): Finding[] {
     (job.photos ?? []).map((_, i) => ['photos', i]),
     (job.products ?? []).map((_, i) => ['products', i]),
     (job.buildUps ?? []).map((_, i) => ['buildUps', i]),
+    (job.magnets ?? []).map((_, i) => ['magnets', i]),
+    ...job.walls.map((wall, w) =>
+      (wall.peopleBelow ?? []).map((_, i): Path => ['walls', w, 'peopleBelow', i]),
+    ),
     ...job.walls.map((wall, w) => (wall.pins ?? []).map((_, i): Path => ['walls', w, 'pins', i])),
     (job.alternatives ?? []).map((_, i) => ['alternatives', i]),
     ...job.walls.map((wall, w) =>
-      (['openings', 'fittings', 'lines', 'fixingPoints', 'zones'] as const).flatMap((list) =>
+      (['openings', 'fittings', 'lines', 'fixingPoints', 'zones', 'hung'] as const).flatMap((list) =>
         (wall[list] ?? []).map((_, i): Path => ['walls', w, list, i]),
       ),
     ),

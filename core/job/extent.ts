@@ -1,6 +1,6 @@
 import { arcThrough, partAtExtremes, pointAt } from '../geometry/circular-arc';
 import { tidy } from './changes';
-import type { Fitting, Opening, Vertex, Wall, Zone } from './schema';
+import type { Vertex, Wall } from './schema';
 import {
   boxOfObject,
   findObject,
@@ -9,13 +9,14 @@ import {
   type MmBox,
   type MmPoint,
   type ObjectRef,
+  type WallObject,
 } from './shape';
 
 /**
  * The least box about an object, mm, arcs with their true extremes: what is aligned, spaced and measured. (`boxOfObject`
  * takes the points that a hand drags.) To 0.01 mm.
  */
-export function extentOf(object: Opening | Fitting | Zone): MmBox {
+export function extentOf(object: WallObject): MmBox {
   const vertices = verticesOf(object);
   return vertices?.some((vertex) => !Array.isArray(vertex))
     ? extentOfVertices(vertices)

@@ -48,6 +48,19 @@ export const mostPhotoBytes = 40_000_000;
 export const longestPhotoSide = 20_000;
 export const mostPhotos = 500;
 
+/** mm: wider or higher is no magnet that something hangs by. */
+export const largestMagnet = 1_000;
+export const mostMagnets = 1_000;
+/** N. */
+export const largestForce = 100_000;
+/** kg. */
+export const heaviestItem = 1_000;
+export const mostReadings = 100;
+export const mostPullTests = 50;
+export const mostMagnetsOfItem = 200;
+export const mostHung = 5_000;
+export const mostHungKinds = 500;
+
 export const mostMarkings = 100;
 /** Of a marking, in one direction: more cannot be told apart on a wall or on its sheet. */
 export const mostLines = 500;

@@ -1,6 +1,6 @@
 import { isLocked, objectKinds } from './several';
-import type { Fitting, Job, Opening, Zone } from './schema';
-import { findWall, objectsOf, type ObjectRef } from './shape';
+import type { Job } from './schema';
+import { findWall, objectsOf, type ObjectRef, type WallObject } from './shape';
 
 /**
  * The first locked object that a change would move, resize or take off its wall; null if there is none. What is unlocked
@@ -25,7 +25,7 @@ export function lockedInTheWay(before: Job, after: Job): { wallId: string; ref: 
 
 const placeFields = ['x', 'y', 'width', 'height', 'circle', 'shape', 'holes'] as const;
 
-function isInPlace(object: Opening | Fitting | Zone, there: Opening | Fitting | Zone): boolean {
+function isInPlace(object: WallObject, there: WallObject): boolean {
   const [was, is] = [object, there] as unknown as Record<string, unknown>[];
   return placeFields.every(
     (field) => was![field] === is![field] || JSON.stringify(was![field]) === JSON.stringify(is![field]),

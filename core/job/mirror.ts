@@ -1,14 +1,13 @@
 import { mapped, tidy } from './changes';
+import { isHung, mirroredPlaces, turnedPlaces, withPlaces } from './hung-places';
 import { mirroredMarkings, turnedMarkings } from './mirror-markings';
-import { boxOfObject, type MmPoint } from './shape';
-import type { Fitting, Job, Layout, Opening, StockSheet, Zone } from './schema';
+import { boxOfObject, type MmPoint, type WallObject } from './shape';
+import type { Job, Layout, Opening, StockSheet, Zone } from './schema';
 
 /*
  * Objects mirrored and turned. Arcs keep their bulge, as every point they pass is taken along. The panels of a zone keep
  * their pattern: a start at a corner goes to the other corner, a start at a point to that point's image.
  */
-
-type WallObject = Opening | Fitting | Zone;
 
 /** An upright line at this x, or a level one at this y, mm. */
 export interface MirrorLine {
@@ -30,6 +29,7 @@ export function mirrored<T extends WallObject>(job: Job, object: T, line: Mirror
     ...(axis === 'x' && hingeOf(object)),
     ...(layout && { layout: mirroredLayout(job, layout, line) }),
     ...mirroredMarkings(object as Zone, axis),
+    ...(isHung(object) && { magnets: withPlaces(object, mirroredPlaces(object, axis)).magnets }),
   };
 }
 
@@ -53,6 +53,7 @@ function quarterTurn<T extends WallObject>(job: Job, object: T, about: MmPoint):
     ...object,
     ...(layout && { layout: turnedLayout(job, layout, turn) }),
     ...turnedMarkings(object as Zone),
+    ...(isHung(object) && { magnets: withPlaces(object, turnedPlaces(object)).magnets }),
   };
   if (!isRectangle(object)) return mapped(withLayout, turn);
   const { x, y, width, height } = boxOfObject(object);

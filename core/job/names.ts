@@ -1,4 +1,6 @@
 import type { FixingPoint } from './ground-schema';
+import { hungKindInWords } from './hung-kinds';
+import type { HungItem } from './hung-schema';
 import type { Fitting, Opening, Wall, Zone } from './schema';
 
 /** `wall A (Proofing wall)` */
@@ -14,6 +16,11 @@ export function nameOfZone({ id, name }: Zone): string {
 /** `socket K4 (Light table)`; what is of no kind of its own is called by the list it stands in. */
 export function nameOfPlaced({ kind, id, name }: Opening | Fitting, list: 'opening' | 'fitting'): string {
   return withName(`${kindInWords(kind, list)} ${id}`, name);
+}
+
+/** `shelf H2 (Ink tins)` */
+export function nameOfHung({ kind, id, name }: HungItem): string {
+  return withName(`${hungKindInWords(kind)} ${id}`, name);
 }
 
 /** `beam end`; a kind that someone has named stays as it was written. */

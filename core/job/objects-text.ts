@@ -13,7 +13,7 @@ import {
   type Wall,
   type Zone,
 } from './schema';
-import { findObject, type ObjectRef } from './shape';
+import { findObject, type ObjectRef, type WallObject } from './shape';
 
 /*
  * Objects of a wall as text that a person can read and send in a letter: a heading, then one entry an object.
@@ -35,8 +35,6 @@ export const textHeading = 'Lodeplan objects';
 /** Entries are broken at spaces of their own, so that a letter need not break them anywhere else. */
 const longestLine = 76;
 
-type WallObject = Opening | Fitting | Zone;
-
 export function writeObjects(job: Job, wall: Wall, refs: readonly ObjectRef[]): string {
   const entries = refs.flatMap((ref) => {
     const object = findObject(wall, ref);
@@ -57,7 +55,7 @@ function unitWords(units: LengthUnits): string {
 
 /** The word that an entry begins with; what is of no known kind has it at the end. */
 export function headWord(as: ObjectRef['kind'], kind: string): string {
-  if (as === 'zone') return 'zone';
+  if (as === 'zone' || as === 'hung') return as;
   const known: readonly string[] = as === 'opening' ? openingKinds : fittingKinds;
   return kind !== 'free' && known.includes(kind) ? kind : as;
 }
@@ -99,7 +97,7 @@ function partsOf(job: Job, as: ObjectRef['kind'], object: WallObject, write: Wri
   };
   const kind = as === 'zone' ? '' : (rest.kind as string);
   const word = headWord(as, kind);
-  if (word === kind || kind === 'free') said.add('kind');
+  if (word === kind || (kind === 'free' && as !== 'hung')) said.add('kind');
   const name = rest.name as string | undefined;
   if (name === '' ? as === 'zone' : name !== undefined) said.add('name');
   const title = name && said.has('name') ? ` ${JSON.stringify(name)}` : '';

@@ -24,7 +24,7 @@ export function placeOf(file: unknown, path: Path): Place {
   path.forEach((key, i) => {
     value = fieldOf(value, key);
     if (typeof key !== 'number') return;
-    const id = fieldOf(value, path[i - 1] === 'fittingKinds' ? 'name' : 'id');
+    const id = fieldOf(value, path[i - 1] === 'fittingKinds' || path[i - 1] === 'hungKinds' ? 'name' : 'id');
     if (typeof id !== 'string' || id === '') return;
     // Zones of an alternative are listed by the id of their wall.
     const byWall = path[0] === 'alternatives' && i === 4;
@@ -112,6 +112,16 @@ function nameInWords(list: string | number | undefined, value: unknown, id: stri
       return `rack piece ${short}`;
     case 'fittingKinds':
       return `kind of fitting ${shown(id)}`;
+    case 'hung':
+      return `hung item ${short}`;
+    case 'magnets':
+      return `magnet ${short}`;
+    case 'pullTests':
+      return `pull test ${short}`;
+    case 'peopleBelow':
+      return `stretch ${short}`;
+    case 'hungKinds':
+      return `kind of hung item ${shown(id)}`;
     case 'products':
       return `product ${short}`;
     case 'buildUps':

@@ -108,6 +108,12 @@ export const product = namedFields({
     v.pipe(positive, v.description('Of one coat of filler or adhesive, or of a film, mm.')),
   ),
   density: v.optional(v.pipe(positive, v.description('As it is used, kg/l.'))),
+  shearStrength: v.optional(
+    v.pipe(positive, v.description('Of an adhesive: lap shear as its data sheet states it, N/mm².')),
+  ),
+  peelStrength: v.optional(
+    v.pipe(positive, v.description('Of an adhesive: peel as its data sheet states it, N per mm of width.')),
+  ),
   weight: v.optional(v.pipe(positive, v.description('Of what is laid by the area, such as a film, kg/m².'))),
   rollWidth: v.optional(v.pipe(positive, v.description('Of film, fleece or tape, mm.'))),
   coats: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(20)), 1),

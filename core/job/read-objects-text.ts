@@ -1,11 +1,11 @@
-import { fittingKinds, openingKinds, type Fitting, type Opening, type OwnKind, type Zone } from './schema';
+import { fittingKinds, openingKinds, type OwnKind } from './schema';
 import { mostObjectsOfAKind } from './limits';
 import { unitInWords, type LengthUnits } from '../lengths';
 import { readExactLength, unitsNamedIn } from './exact-lengths';
 import { textHeading } from './objects-text';
 import { readJobObject } from './read';
 import { readKind } from './read-kind-text';
-import type { ObjectRef } from './shape';
+import type { ObjectRef, WallObject } from './shape';
 import {
   plainJob,
   pointOf,
@@ -21,7 +21,7 @@ export interface ReadObject {
   /** Where its entry begins, from 1. */
   readonly line: number;
   readonly as: ObjectRef['kind'];
-  readonly object: Opening | Fitting | Zone;
+  readonly object: WallObject;
   /** The stock sheet that a zone was laid with, as the other job had it. */
   readonly sheet: { readonly width: number; readonly height: number } | null;
 }
@@ -120,7 +120,8 @@ function readEntry(words: string, units: LengthUnits): Entry | { ownKind: OwnKin
   if (id === null || name === null)
     return { fault: 'a text between quotation marks cannot be read; look at its marks.' };
   const { as, kind: kindName } = kind;
-  const usual: Fields = as === 'zone' ? { name: '', holes: [] } : { kind: kindName, clearance: 0 };
+  const usual: Fields =
+    as === 'zone' ? { name: '', holes: [] } : as === 'hung' ? {} : { kind: kindName, clearance: 0 };
   const fields: Fields = { ...usual, ...(name !== undefined && { name }) };
   const rest = readClauses(words.slice(all.length), fields, units);
   if ('fault' in rest) return rest;
@@ -128,7 +129,7 @@ function readEntry(words: string, units: LengthUnits): Entry | { ownKind: OwnKin
 }
 
 function kindOf(word: string): { as: ObjectRef['kind']; kind: string } | null {
-  if (word === 'zone') return { as: 'zone', kind: '' };
+  if (word === 'zone' || word === 'hung') return { as: word, kind: '' };
   if (word === 'opening' || word === 'fitting') return { as: word, kind: 'free' };
   if ((openingKinds as readonly string[]).includes(word)) return { as: 'opening', kind: word };
   if ((fittingKinds as readonly string[]).includes(word)) return { as: 'fitting', kind: word };
@@ -212,7 +213,7 @@ function readClause(clause: string, fields: Fields, units: LengthUnits): string 
 
 /** As an object of a job file has to be; the stock sheets that it names are looked for where it is put in. */
 function checked(as: ObjectRef['kind'], object: Fields, sheet: ReadObject['sheet']): Entry | Fault {
-  const list = as === 'opening' ? 'openings' : as === 'fitting' ? 'fittings' : 'zones';
+  const list = ({ opening: 'openings', fitting: 'fittings', zone: 'zones', hung: 'hung' } as const)[as];
   const outline = [
     [0, 0],
     [1000, 0],
@@ -225,7 +226,7 @@ function checked(as: ObjectRef['kind'], object: Fields, sheet: ReadObject['sheet
     photos: photosNamedBy(object.markings),
     walls: [{ id: 'A', outline, [list]: [object] }],
   });
-  const read = job?.walls[0]?.[list][0];
+  const read = job?.walls[0]?.[list]?.[0];
   if (read) return { as, object: read, sheet };
   return { fault: withoutPath(findings[0]?.text) };
 }

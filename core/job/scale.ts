@@ -1,7 +1,7 @@
 import { mapped, tidy } from './changes';
 import { changeObjects } from './several';
-import type { Fitting, Job, Opening, Zone } from './schema';
-import { boxOfObject, type MmBox, type ObjectRef, type Placed } from './shape';
+import type { Job } from './schema';
+import { boxOfObject, type MmBox, type ObjectRef, type Placed, type WallObject } from './shape';
 
 /**
  * Several objects scaled together, as a box that holds them becomes another. Round things stay round: their diameter
@@ -17,7 +17,7 @@ export function scaleObjects(
   return changeObjects(job, wallId, refs, (object) => scaledWith(object, from, to));
 }
 
-function scaledWith<T extends Opening | Fitting | Zone>(object: T, from: MmBox, to: MmBox): T {
+function scaledWith<T extends WallObject>(object: T, from: MmBox, to: MmBox): T {
   const [sx, sy] = [ratio(to.width, from.width), ratio(to.height, from.height)];
   const scaled = mapped(object, (x, y) => [tidy(to.x + (x - from.x) * sx), tidy(to.y + (y - from.y) * sy)]);
   const { circle } = scaled as Placed;

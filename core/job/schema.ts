@@ -1,9 +1,11 @@
 import * as v from 'valibot';
 import { lengthUnits } from '../lengths';
 import { fixingPointSchema, groundSchema } from './ground-schema';
+import { hungItem, hungKind, peopleBelow } from './hung-schema';
 import type { handChoice, handPlace, handPoint } from './hand-schema';
 import * as limits from './limits';
 import { listsById } from './lists-by-id';
+import { magnet } from './magnet-schema';
 import { namedFields } from './named-fields';
 import { offerSchema } from './offer-schema';
 import { ownKind } from './own-kind-schema';
@@ -87,6 +89,12 @@ const corner = v.pipe(
   v.description("The corner where the wall's right end meets another wall."),
 );
 
+const hung = v.pipe(
+  v.array(hungItem),
+  v.maxLength(limits.mostHung),
+  v.description('What hangs on the wall by magnets.'),
+);
+
 const wall = namedFields({
   id: identifier,
   name: v.optional(text, ''),
@@ -114,6 +122,14 @@ const wall = namedFields({
   surveyedBy: v.optional(text),
   surveyedOn: v.optional(v.pipe(text, v.description('ISO 8601 day.'))),
   zones: v.optional(zones, []),
+  hung: v.optional(hung),
+  peopleBelow: v.optional(
+    v.pipe(
+      v.array(peopleBelow),
+      v.maxLength(limits.mostObjectsOfAKind),
+      v.description('Where people are under the wall; [] where nobody is; absent: nobody has said.'),
+    ),
+  ),
   photo: v.optional(wallPhoto),
   pins: v.optional(v.pipe(v.array(pin), v.maxLength(limits.mostObjectsOfAKind))),
 });
@@ -129,8 +145,14 @@ const alternative = v.pipe(
       ),
       {},
     ),
+    hung: v.optional(
+      v.pipe(
+        listsById(hung),
+        v.description('Hung items by the id of their wall; a wall that is not named has none.'),
+      ),
+    ),
   }),
-  v.description('Zones, build-ups and layouts that could take the place of those on the walls.'),
+  v.description('Zones, build-ups, layouts and hung items that could take the place of those on the walls.'),
 );
 
 const chosenAlternative = v.pipe(
@@ -219,6 +241,20 @@ export const jobSchema = namedFields({
       v.array(ownKind),
       v.maxLength(limits.mostFittingKinds),
       v.description('Kinds of fitting beside the usual ones; fittings say them by their names.'),
+    ),
+  ),
+  magnets: v.optional(
+    v.pipe(
+      v.array(magnet),
+      v.maxLength(limits.mostMagnets),
+      v.description('Magnets beside the ready ones, or in place of the ready one of the same id.'),
+    ),
+  ),
+  hungKinds: v.optional(
+    v.pipe(
+      v.array(hungKind),
+      v.maxLength(limits.mostHungKinds),
+      v.description('Kinds of hung item beside the ready ones; items say them by their names.'),
     ),
   ),
   cutting: v.optional(cutting, { method: 'edge-to-edge', kerf: 0, leastOffcut: [100, 100] }),

@@ -1,15 +1,13 @@
 import { changeWall, freshId, moved } from './changes';
-import type { Fitting, Job, Opening, Wall, Zone } from './schema';
-import { findObject, findWall, objectsOf, type ObjectRef } from './shape';
+import type { Job, Wall, Zone } from './schema';
+import { findObject, findWall, objectsOf, type ObjectRef, type WallObject } from './shape';
 
 /*
  * Changes of several objects of a wall at once. Each list of the wall is gone through once, however many objects change,
  * and whatever does not change stays the same object.
  */
 
-type WallObject = Opening | Fitting | Zone;
-
-export const objectKinds = ['opening', 'fitting', 'zone'] as const;
+export const objectKinds = ['opening', 'fitting', 'zone', 'hung'] as const;
 
 /** Neither moved, resized nor deleted until it is unlocked. */
 export function isLocked(object: WallObject): boolean {
@@ -142,8 +140,10 @@ function mapLists(
     const openings = through(wall.openings, 'opening');
     const fittings = through(wall.fittings, 'fitting');
     const zones = through(wall.zones, 'zone');
-    const isSame = openings === wall.openings && fittings === wall.fittings && zones === wall.zones;
-    return isSame ? wall : { ...wall, openings, fittings, zones };
+    const hung = wall.hung && through(wall.hung, 'hung');
+    const isSame =
+      openings === wall.openings && fittings === wall.fittings && zones === wall.zones && hung === wall.hung;
+    return isSame ? wall : { ...wall, openings, fittings, zones, ...(hung && { hung }) };
   });
 }
 

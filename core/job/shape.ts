@@ -1,9 +1,10 @@
 import type { Mm } from '../units';
+import type { HungItem } from './hung-schema';
 import type { Fitting, Job, Opening, Vertex, Wall, Zone } from './schema';
 
 /** An object on a wall, named by what it is and its id. */
 export interface ObjectRef {
-  readonly kind: 'opening' | 'fitting' | 'zone';
+  readonly kind: 'opening' | 'fitting' | 'zone' | 'hung';
   readonly id: string;
 }
 
@@ -26,15 +27,19 @@ export interface MmBox {
 
 export type Placed = Opening | Fitting;
 
+/** Whatever an `ObjectRef` names. */
+export type WallObject = Opening | Fitting | Zone | HungItem;
+
 export function findWall(job: Job, wallId: string): Wall | undefined {
   return job.walls.find((wall) => wall.id === wallId);
 }
 
-export function findObject(wall: Wall, ref: ObjectRef): Opening | Fitting | Zone | undefined {
+export function findObject(wall: Wall, ref: ObjectRef): WallObject | undefined {
   return objectsOf(wall, ref.kind).find((object) => object.id === ref.id);
 }
 
-export function objectsOf(wall: Wall, kind: ObjectRef['kind']): readonly (Opening | Fitting | Zone)[] {
+export function objectsOf(wall: Wall, kind: ObjectRef['kind']): readonly WallObject[] {
+  if (kind === 'hung') return wall.hung ?? [];
   return kind === 'opening' ? wall.openings : kind === 'fitting' ? wall.fittings : wall.zones;
 }
 
@@ -45,7 +50,7 @@ export function pointOf(vertex: Vertex): MmPoint {
 }
 
 /** The vertices of a zone's or opening's shape; undefined for rectangles and circles. */
-export function verticesOf(object: Opening | Fitting | Zone): readonly Vertex[] | undefined {
+export function verticesOf(object: WallObject): readonly Vertex[] | undefined {
   return object.shape as readonly Vertex[] | undefined;
 }
 
@@ -60,7 +65,7 @@ export function verticesAt(wall: Wall, ref: ShapeRef | null): readonly Vertex[] 
  * The box of an object in mm. For arcs the vertices and the points they pass are taken, which is what a hand
  * drags; the exact extent of an arc comes from `geometry/`.
  */
-export function boxOfObject(object: Opening | Fitting | Zone): MmBox {
+export function boxOfObject(object: WallObject): MmBox {
   const placed = object as Placed;
   if (placed.circle) {
     const { x, y, diameter } = placed.circle;

@@ -20,6 +20,17 @@ export const tolerance = v.pipe(
   v.description('By how much a stock sheet may be longer or shorter, and out of square, as delivered.'),
 );
 
+export const steelKinds = ['low-carbon', 'ferritic-stainless', 'austenitic-stainless', 'unknown'] as const;
+
+const thicknessOrder = v.pipe(
+  namedFields({
+    standard: v.picklist(['EN 10131', 'EN 10143']),
+    yieldStrength: v.optional(v.pipe(length, v.gtValue(0), v.maxValue(2_000), v.description('Least, MPa.'))),
+    tolerance: v.optional(v.picklist(['normal', 'special']), 'normal'),
+  }),
+  v.description('The standard that the tolerance of its thickness was ordered by.'),
+);
+
 export const stockSheet = namedFields({
   id: identifier,
   name: v.optional(text, ''),
@@ -42,6 +53,8 @@ export const stockSheet = namedFields({
     false,
   ),
   coating: v.optional(text),
+  steel: v.optional(v.pipe(v.picklist(steelKinds), v.description('Absent: taken for low-carbon.'))),
+  thicknessOrder: v.optional(thicknessOrder),
   trim: v.optional(trim),
   available: v.optional(
     v.pipe(

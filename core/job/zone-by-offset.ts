@@ -7,7 +7,8 @@ import { verticesOfRing } from '../geometry/ring-arcs';
 import { toHundredth, type Mm } from '../units';
 import { moved } from './changes';
 import { circleOf, circleVertices } from './holes';
-import { nameOfPlaced, nameOfWall, nameOfZone } from './names';
+import type { HungItem } from './hung-schema';
+import { nameOfHung, nameOfPlaced, nameOfWall, nameOfZone } from './names';
 import type { Fitting, Opening, Vertex, Wall, Zone } from './schema';
 import { boxOfVertices, findObject, isRectangle, rectangleVertices, type ObjectRef } from './shape';
 
@@ -145,7 +146,9 @@ function nothingLeft(wall: Wall, { of, way }: ZoneOffset, far: Mm): string {
       ? `the outline of ${nameOfWall(wall)}`
       : of.kind === 'zone'
         ? nameOfZone(object as Zone)
-        : nameOfPlaced(object as Opening | Fitting, of.kind);
+        : of.kind === 'hung'
+          ? nameOfHung(object as HungItem)
+          : nameOfPlaced(object as Opening | Fitting, of.kind);
   return way === 'inside'
     ? `Nothing is left ${far} mm inside ${name}; give less.`
     : `Nothing of the wall is left about ${name}; look at where it lies.`;

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { handChoice } from './hand-schema';
 import * as limits from './limits';
+import { pullTest } from './magnet-schema';
 import { marking } from './marking-schema';
 import { namedFields } from './named-fields';
 import { locked, verticesSchema } from './placed-schema';
@@ -136,6 +137,7 @@ export const zone = namedFields({
       v.description('What is ruled, lettered or stuck on the finished zone; absent: nothing.'),
     ),
   ),
+  pullTests: v.optional(v.pipe(v.array(pullTest), v.maxLength(limits.mostPullTests))),
   locked,
 });
 

@@ -88,7 +88,7 @@ describe('the verdict', () => {
   });
 
   it('wants a test where the tolerances of the place eat up what the factor leaves them', () => {
-    const loose = board(3.95, () => ({ ground: steelGround({ gapTolerance: 1.8 }) }));
+    const loose = board(3.95, () => ({ ground: steelGround({ gapMost: 2.8 }) }));
     const { verdict, reasons, modes } = checkItem(loose);
     expect(verdict).toBe('holds only if tested');
     expect(reasons.join(' ')).toContain('every tolerance against it');
@@ -141,10 +141,18 @@ describe('the verdict', () => {
     expect(factor).toBeUndefined();
   });
 
-  it('cannot be given where the gap may be beyond the limits', () => {
-    const loose = board(0.1, () => ({ ground: steelGround({ gapTolerance: 3 }) }));
-    expect(checkItem(loose).verdict).toBe('cannot be judged');
-    expect(checkItem(loose).reasons.join(' ')).toContain('up to 4 mm');
+  it('is never plain where the gap may be beyond the limits, as over a hollow, until it bore its test there', () => {
+    const loose = board(0.1, () => ({ ground: steelGround({ gapMost: 4 }) }));
+    const { verdict, reasons, largestWeight, factor } = checkItem(loose);
+    expect(verdict).toBe('holds only if tested');
+    expect(reasons.join(' ')).toContain('up to 4 mm');
+    expect(factor).toBeGreaterThan(3);
+    expect(largestWeight).toBe(0);
+    expect(checkItem({ ...loose, proofLoad: 0.3 }).verdict).toBe('holds');
+    const measured = { magnet: disc('N42', 20, 5), between: 0, readings: [13, 13.5, 14] };
+    expect(
+      checkItem(board(0.1, () => ({ ground: steelGround({ gapMost: 4, tests: [measured] }) }))).verdict,
+    ).toBe('holds');
   });
 
   it('cannot be given for steel that only a test tells of, but wants the test', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { judgeItem } from '../../core/holding/judge-item';
 import { flatItem, type HeldItem, type PlacedMagnet } from '../../core/holding/item';
-import { catalogue } from '../../core/holding/magnet';
+import { catalogue } from '../../core/holding/ready-magnets';
 import { steelGround } from './grounds';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

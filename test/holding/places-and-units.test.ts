@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rectangle, type Polygon } from '../../core/geometry/polygon';
 import * as force from '../../core/holding/force-units';
-import { contacts, designFriction, measuredFriction, usualCondition } from '../../core/holding/friction';
+import { contacts } from '../../core/job/magnet-schema';
+import { designFriction, measuredFriction, usualCondition } from '../../core/holding/friction';
 import { underMagnet } from '../../core/holding/nearest-edge';
 
 describe('forces in kilograms and pounds', () => {

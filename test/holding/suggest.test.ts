@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { judgeItem } from '../../core/holding/judge-item';
 import { flatItem, type HeldItem, type PlacedMagnet } from '../../core/holding/item';
-import { catalogue, disc, withRubber } from '../../core/holding/magnet';
+import { disc, withRubber } from '../../core/holding/magnet';
+import { catalogue } from '../../core/holding/ready-magnets';
 import { outsideLimits } from '../../core/holding/limits';
 import { arrange, suggestMagnets, type ItemToCarry } from '../../core/holding/suggest';
 import { whatToChange } from '../../core/holding/what-to-change';

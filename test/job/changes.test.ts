@@ -66,7 +66,7 @@ describe('what a change does', () => {
   it('moves an arch with its arc, there and back again', () => {
     const arch = { kind: 'opening', id: 'A1' } as const;
     const moved = changes.moveObject(job, 'B', arch, 100.5, 0);
-    expect(findObject(moved.walls[1]!, arch)!.shape![3]).toEqual({
+    expect((findObject(moved.walls[1]!, arch) as Opening).shape![3]).toEqual({
       arcTo: [3300.5, 1750],
       via: [3900.5, 2350],
     });

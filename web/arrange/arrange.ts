@@ -6,8 +6,8 @@ import { moved } from '../../core/job/changes';
 import { mostObjectsOfAKind } from '../../core/job/limits';
 import type { MirrorLine } from '../../core/job/mirror';
 import { isLocked } from '../../core/job/several';
-import type { Fitting, Opening, Wall, Zone } from '../../core/job/schema';
-import { findObject, type MmBox, type ObjectRef } from '../../core/job/shape';
+import type { Wall } from '../../core/job/schema';
+import { findObject, type MmBox, type ObjectRef, type WallObject } from '../../core/job/shape';
 import { polygonOf, polygonOfVertices } from '../elevation/rings';
 import { changeable, copyable } from '../elevation/gestures/what-can-change';
 import type { NamedChange } from '../job/changes/named-change';
@@ -172,7 +172,7 @@ function timesOnWall(wall: Wall, refs: readonly ObjectRef[], step: { dx: number;
   return timesThatFit(step, fits, Math.floor(mostObjectsOfAKind / refs.length));
 }
 
-function isOnWall(wall: Wall, object: Opening | Fitting | Zone): boolean {
+function isOnWall(wall: Wall, object: WallObject): boolean {
   const outside = difference([{ ...polygonOf(object), holes: [] }], [polygonOfVertices(wall.outline)]);
   return regionArea(outside) === 0;
 }

@@ -1,8 +1,15 @@
 import type { StartingBatten } from '../../core/panels/fixing-order';
 import type { Polygon } from '../../core/geometry/polygon';
 import type { Panel } from '../../core/panels/panel';
-import type { Fitting, Opening, OwnKind, Wall, Zone } from '../../core/job/schema';
-import { boxOfVertices, findWall, type MmBox, type MmPoint, type ObjectRef } from '../../core/job/shape';
+import type { Fitting, Opening, OwnKind, Wall } from '../../core/job/schema';
+import {
+  boxOfVertices,
+  findWall,
+  type MmBox,
+  type MmPoint,
+  type ObjectRef,
+  type WallObject,
+} from '../../core/job/shape';
 import { removeObjects } from '../../core/job/several';
 import type { OpenJob, Selection } from '../job/open-job.svelte';
 import type { NamedChange } from '../job/changes/named-change';
@@ -216,7 +223,7 @@ export class Hand {
     this.letGo();
   }
 
-  find(ref: ObjectRef): Opening | Fitting | Zone | undefined {
+  find(ref: ObjectRef): WallObject | undefined {
     const list =
       ref.kind === 'opening'
         ? this.wall?.openings

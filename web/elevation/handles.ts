@@ -6,8 +6,9 @@ import {
   verticesOf,
   type MmPoint,
   type Placed,
+  type WallObject,
 } from '../../core/job/shape';
-import type { Fitting, Opening, Vertex, Zone } from '../../core/job/schema';
+import type { Vertex } from '../../core/job/schema';
 import { toScreen, type Frame, type ScreenPoint } from './frame';
 import type { Handle } from './gestures/resized-box';
 
@@ -20,7 +21,7 @@ const outside = 8;
 const leastSide = 36;
 
 /** Corner and edge handles of a rectangle or circle; none for other shapes, which are pulled by their corners. */
-export function boxHandles(object: Opening | Fitting | Zone, frame: Frame): BoxHandle[] {
+export function boxHandles(object: WallObject, frame: Frame): BoxHandle[] {
   const vertices = verticesOf(object);
   if (vertices && !isRectangle(vertices)) return [];
   const { x, y, width, height } = boxOfObject(object);
@@ -45,7 +46,7 @@ export function boxHandles(object: Opening | Fitting | Zone, frame: Frame): BoxH
 }
 
 /** The corners by which a polygon is pulled, and the middles of its edges where another can be put in. */
-export function shapeHandles(object: Opening | Fitting | Zone): CornerHandles {
+export function shapeHandles(object: WallObject): CornerHandles {
   const vertices = verticesOf(object);
   return !vertices || isRectangle(vertices)
     ? { corners: [], middles: [], apexes: [] }
@@ -83,7 +84,7 @@ export function cornerHandles(vertices: readonly Vertex[]): CornerHandles {
  * further than a quarter of a side, so that a narrow object can still be gripped itself.
  */
 export function handleAt(
-  object: Opening | Fitting | Zone,
+  object: WallObject,
   frame: Frame,
   point: ScreenPoint,
   touch: boolean,

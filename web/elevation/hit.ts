@@ -7,7 +7,7 @@ import {
 } from '../../core/geometry/polygon';
 import type { Panel } from '../../core/panels/panel';
 import type { Wall } from '../../core/job/schema';
-import { pointOf, type MmPoint, type ObjectRef } from '../../core/job/shape';
+import { objectsOf, pointOf, type MmPoint, type ObjectRef } from '../../core/job/shape';
 import { toHundredth } from '../../core/units';
 import type { Selection, StationName } from '../job/open-job.svelte';
 import { polygonOf } from './rings';
@@ -38,7 +38,7 @@ export function hitsAt(
   };
   for (const kind of kindsAt(station)) {
     if (kind === 'panel') for (const { mark, outline } of panels) look({ kind, id: mark }, outline);
-    else for (const object of objectsOfKind(wall, kind)) look({ kind, id: object.id }, polygonOf(object));
+    else for (const object of objectsOf(wall, kind)) look({ kind, id: object.id }, polygonOf(object));
   }
   found.sort((a, b) => Math.sign(a.distance) - Math.sign(b.distance) || a.area - b.area);
   return found.map(({ hit }) => hit);
@@ -77,10 +77,6 @@ function kindsAt(station: StationName): readonly (ObjectRef['kind'] | 'panel')[]
   if (station === 'survey') return ['fitting', 'opening'];
   if (station === 'zones' || station === 'price') return ['fitting', 'opening', 'zone'];
   return ['fitting', 'opening', 'panel', 'zone'];
-}
-
-function objectsOfKind(wall: Wall, kind: ObjectRef['kind']) {
-  return kind === 'opening' ? wall.openings : kind === 'fitting' ? wall.fittings : wall.zones;
 }
 
 /** 0 inside and on the boundary; Infinity where the polygon's box alone is out of reach. */

@@ -1,13 +1,13 @@
 import { flattenCircle, flattenVertices } from '../../core/geometry/arc';
 import { rectangle, type Polygon } from '../../core/geometry/polygon';
-import type { Fitting, Opening, Vertex, Zone } from '../../core/job/schema';
-import type { Placed } from '../../core/job/shape';
+import type { Vertex, Zone } from '../../core/job/schema';
+import type { Placed, WallObject } from '../../core/job/shape';
 import { toHundredth } from '../../core/units';
 
 const polygons = new WeakMap<object, Polygon>();
 
 /** An opening, fitting or zone as drawn, in hundredths, wall frame; kept while the object stays the same. */
-export function polygonOf(object: Opening | Fitting | Zone): Polygon {
+export function polygonOf(object: WallObject): Polygon {
   return remembered(object, () => {
     const placed = object as Placed;
     if (placed.circle) {

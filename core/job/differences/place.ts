@@ -1,21 +1,19 @@
 import type { Mm } from '../../units';
-import type { Fitting, Opening, Vertex, Zone } from '../schema';
-import { boxOfObject, boxOfVertices, isRectangle, type MmBox, type MmPoint } from '../shape';
+import type { Opening, Vertex, Zone } from '../schema';
+import { boxOfObject, boxOfVertices, isRectangle, type MmBox, type MmPoint, type WallObject } from '../shape';
 import { figure, isSame, isSameLength, joined, sameLength, wayInWords, type Says } from './difference';
-
-type OnWall = Opening | Fitting | Zone;
 
 /**
  * How an object lies and how large it is, against what it was before.
  *
  * @returns `moved 120 mm right`, `is 200 mm wider on the right`, `has another shape`; [] if nothing differs
  */
-export function placeDifferences(before: OnWall, after: OnWall): Says[] {
+export function placeDifferences(before: WallObject, after: WallObject): Says[] {
   const [was, is] = [formOf(before), formOf(after)];
   if (was === 'circle' && is === 'circle') return circleDifferences(before as Opening, after as Opening);
   const box = boxDifferences(boxOfObject(before), boxOfObject(after));
   if (was === 'box' && is === 'box') return [...box, ...holesDifferences(before, after)];
-  const shape = (object: OnWall) => (object.shape ?? []) as readonly Vertex[];
+  const shape = (object: WallObject) => (object.shape ?? []) as readonly Vertex[];
   if (was === 'free' && is === 'free')
     return [...shapeDifferences(shape(before), shape(after)), ...holesDifferences(before, after)];
   return [
@@ -25,7 +23,7 @@ export function placeDifferences(before: OnWall, after: OnWall): Says[] {
 }
 
 /** By how much an object has moved as a whole; null if it has changed its size or shape too. */
-export function shiftOf(before: OnWall, after: OnWall): MmPoint | null {
+export function shiftOf(before: WallObject, after: WallObject): MmPoint | null {
   if (placeDifferences(before, after).some(({ kind }) => kind === 'changed')) return null;
   const [a, b] = [boxOfObject(before), boxOfObject(after)];
   return { x: b.x - a.x, y: b.y - a.y };
@@ -123,7 +121,7 @@ function circleDifferences(before: Opening, after: Opening): Says[] {
 }
 
 /** Holes that go along with their zone have not changed. */
-function holesDifferences(before: OnWall, after: OnWall): Says[] {
+function holesDifferences(before: WallObject, after: WallObject): Says[] {
   const [was, is] = [(before as Zone).holes ?? [], (after as Zone).holes ?? []];
   if (was.length === 0 && is.length === 0) return [];
   if (was.length !== is.length) {
@@ -141,7 +139,7 @@ function holesDifferences(before: OnWall, after: OnWall): Says[] {
   return [{ kind: 'changed', says: 'has its holes elsewhere or of another shape' }];
 }
 
-function formOf(object: OnWall): 'circle' | 'box' | 'free' {
+function formOf(object: WallObject): 'circle' | 'box' | 'free' {
   if ((object as Opening).circle) return 'circle';
   const shape = object.shape as readonly Vertex[] | undefined;
   return !shape || isRectangle(shape) ? 'box' : 'free';

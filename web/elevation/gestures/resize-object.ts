@@ -1,5 +1,12 @@
 import type { Zone } from '../../../core/job/schema';
-import { boxOfObject, findObject, type MmBox, type ObjectRef, type Placed } from '../../../core/job/shape';
+import {
+  boxOfObject,
+  findObject,
+  type MmBox,
+  type ObjectRef,
+  type Placed,
+  type WallObject,
+} from '../../../core/job/shape';
 import { lengthOfSheets, sheetPitch } from '../../../core/panels/whole-sheets';
 import { stretchTo } from '../../job/changes/objects';
 import { stretchTogether } from '../../job/changes/zone-size';
@@ -65,12 +72,7 @@ export function resizeObject(hand: Hand, start: HandEvent, ref: ObjectRef, handl
 const mostSheets = 500;
 
 /** Where a moving edge of a steel zone would end whole sheets from the edge that stays. */
-function sheetLines(
-  { open, wallBox }: Hand,
-  object: Placed | Zone,
-  box: MmBox,
-  { x, y }: Handle,
-): SnapLine[] {
+function sheetLines({ open, wallBox }: Hand, object: WallObject, box: MmBox, { x, y }: Handle): SnapLine[] {
   const sheet = sheetPitch(open.job, (object as Zone).layout);
   if (!sheet) return [];
   const ends = (axis: 'x' | 'y', way: number, side: 'width' | 'height'): SnapLine[] => {

@@ -1,10 +1,8 @@
 import { boxAboutBoxes, extentOf } from '../../../core/job/extent';
-import type { Fitting, Opening, Zone } from '../../../core/job/schema';
-import type { MmBox } from '../../../core/job/shape';
+
+import type { MmBox, WallObject } from '../../../core/job/shape';
 import { polygonOf } from '../rings';
 import { acrossOf, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
-
-type WallObject = Opening | Fitting | Zone;
 
 /** Several chosen objects: each outlined, the first one more firmly, and a dashed box about all with its leaders. */
 export function paintSeveral(pen: Pen, first: WallObject, others: readonly WallObject[]): void {

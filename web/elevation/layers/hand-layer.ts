@@ -1,6 +1,6 @@
 import { boxOf, type Polygon, type Ring } from '../../../core/geometry/polygon';
 import type { Fitting, Opening, Vertex, Zone } from '../../../core/job/schema';
-import { pointOf, type MmBox, type MmPoint, type ObjectRef } from '../../../core/job/shape';
+import { pointOf, type MmBox, type MmPoint, type ObjectRef, type WallObject } from '../../../core/job/shape';
 import { toScreen } from '../frame';
 import { boxHandles, cornerHandles, shapeHandles } from '../handles';
 import type { Corners } from '../hand.svelte';
@@ -17,8 +17,6 @@ import { paintMarkings, type PictureOf } from './markings-layer';
 import { acrossOf, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
 import { paintRadii, type Radius } from './radii';
 import { paintZone } from './zones-layer';
-
-type WallObject = Opening | Fitting | Zone;
 
 interface Distance {
   readonly from: MmPoint;

@@ -1,11 +1,12 @@
+import type { WallObject } from '../../../core/job/shape';
 import { boxOf } from '../../../core/geometry/polygon';
-import type { Fitting, Opening, Zone } from '../../../core/job/schema';
+
 import { isLocked } from '../../../core/job/several';
 import { polygonOf } from '../rings';
 import { inks, screenBox, type Pen } from './pen';
 
 /** A padlock at the upper right corner of everything that is locked; the schedule says it in a word. */
-export function paintLocks(pen: Pen, objects: readonly (Opening | Fitting | Zone)[]): void {
+export function paintLocks(pen: Pen, objects: readonly WallObject[]): void {
   for (const object of objects.filter(isLocked)) {
     const { x, y, width } = screenBox(pen.frame, boxOf(polygonOf(object).outer));
     paintPadlock(pen, x + width - 6, y - 3);

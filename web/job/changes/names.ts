@@ -1,3 +1,5 @@
+import { hungKindInWords } from '../../../core/job/hung-kinds';
+import type { HungItem } from '../../../core/job/hung-schema';
 import type { Fitting, Job, Opening, Wall, Zone } from '../../../core/job/schema';
 import { findObject, type ObjectRef } from '../../../core/job/shape';
 
@@ -24,6 +26,8 @@ export function kindName(kind: string, of: 'opening' | 'fitting'): string {
 /** How a change calls an object: "socket K4", "door D1", "zone Z1". */
 export function nameOfObject(wall: Wall | undefined, ref: ObjectRef): string {
   const object = wall && findObject(wall, ref);
+  if (ref.kind === 'hung')
+    return object ? `${hungKindInWords((object as HungItem).kind)} ${ref.id}` : `item ${ref.id}`;
   if (ref.kind === 'zone' || !object) return `${ref.kind} ${ref.id}`;
   return `${kindName((object as Opening | Fitting).kind, ref.kind)} ${ref.id}`;
 }

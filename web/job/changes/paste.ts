@@ -6,7 +6,7 @@ import { findPhoto } from '../../../core/job/photos';
 import type { ReadObject } from '../../../core/job/read-objects-text';
 import type { Fitting, Job, Layout, Opening, OwnKind, Wall, Zone } from '../../../core/job/schema';
 import { allObjects, idsFor, prefixOf } from '../../../core/job/several';
-import { findObject, type ObjectRef } from '../../../core/job/shape';
+import { findObject, type ObjectRef, type WallObject } from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
 
 /**
@@ -47,7 +47,7 @@ export function pasteObjects(
         ...(markings && { markings: here!.length > 0 ? here : undefined }),
         ...(layout && { layout: laid?.layout }),
         id,
-      } as Opening | Fitting | Zone,
+      } as WallObject,
     };
   });
   const of = <T>(kind: ObjectRef['kind']) =>
@@ -73,7 +73,7 @@ function pasteName(objects: number, kinds: number): string {
 
 /** How far to the right they have to go so that none lies on its like. */
 function freePlace(wall: Wall, read: readonly ReadObject[]): number {
-  const placeOf = (as: string, object: Opening | Fitting | Zone, by = 0) => {
+  const placeOf = (as: string, object: WallObject, by = 0) => {
     const { x, y, width, height } = extentOf(object);
     return [as, Math.round((x + by) * 100), Math.round(y * 100), width, height].join(' ');
   };

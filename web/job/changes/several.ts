@@ -6,6 +6,8 @@ import {
   spaceShifts,
 } from '../../../core/job/arrange';
 import { extentOf } from '../../../core/job/extent';
+import { hungKindInWords } from '../../../core/job/hung-kinds';
+import type { HungItem } from '../../../core/job/hung-schema';
 import { mirrored, type MirrorLine, turnedBy } from '../../../core/job/mirror';
 import { scaleObjects } from '../../../core/job/scale';
 import type { Fitting, Job, Opening, Wall } from '../../../core/job/schema';
@@ -184,6 +186,7 @@ export function boxed(wall: Wall, refs: Refs): Boxed[] {
 function kindOf(wall: Wall | undefined, ref: ObjectRef): string | null {
   const object = wall && findObject(wall, ref);
   if (!object) return null;
+  if (ref.kind === 'hung') return hungKindInWords((object as HungItem).kind);
   return ref.kind === 'zone' ? 'zone' : kindName((object as Opening | Fitting).kind, ref.kind);
 }
 

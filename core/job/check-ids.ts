@@ -32,11 +32,16 @@ export function checkIds(job: Job): Finding[] {
   ];
   const others = zoneListsOf(job).filter(({ alternative }) => alternative !== null);
   const zonesOfOthers = others.map(({ zones, path }) => zones.map((_, i): Path => [...path, i]));
+  const hungOfOthers = (job.alternatives ?? []).flatMap(({ hung = {} }, a) =>
+    Object.entries(hung).map(([wallId, items]) =>
+      items.map((_, i): Path => ['alternatives', a, 'hung', wallId, i]),
+    ),
+  );
   return [
-    ...[...lists, ...zonesOfOthers].flatMap((places) =>
+    ...[...lists, ...zonesOfOthers, ...hungOfOthers].flatMap((places) =>
       places.flatMap((place) => checkCharacters(job, place)),
     ),
-    ...lists.flatMap((places) => checkUnique(job, places)),
+    ...[...lists, ...hungOfOthers].flatMap((places) => checkUnique(job, places)),
     ...others.flatMap(({ wall, wallIndex }, i) =>
       checkUnique(job, [
         ...(['openings', 'fittings', 'lines'] as const).flatMap((list) =>

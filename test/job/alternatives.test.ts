@@ -164,13 +164,20 @@ describe('alternatives in the file', () => {
       [3000, 2500],
     ],
   };
+  const print = { id: 'H1', kind: 'print', x: 10, y: 10, width: 100, height: 100, depth: 0 };
   const file: Record<string, unknown> & { alternatives: object[] } = {
     format: 'lodeplan-job',
     version: 1,
     name: 'From another program',
     walls: [wall],
     alternatives: [
-      { id: 'B', name: 'Chalk', zones: { constructor: [zone] }, hung: { constructor: [] }, 'x-own': [1, 2] },
+      {
+        id: 'B',
+        name: 'Chalk',
+        zones: { constructor: [zone] },
+        hung: { constructor: [print] },
+        'x-own': [1, 2],
+      },
       { id: 'V1', zones: {} },
     ],
   };

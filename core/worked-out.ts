@@ -1,6 +1,7 @@
 import type { WorkedBuildUp } from './build-up/worked-build-up';
 import type { PlannedSheet } from './cutting/plan';
 import type { Finding } from './finding';
+import type { HungVerdict } from './holding/judge-wall';
 import type { Job } from './job/schema';
 import type { ZoneLayout } from './panels/panel';
 import type { SurveyedWall } from './survey/surveyed-wall';
@@ -16,6 +17,9 @@ export interface WorkedZone {
 export interface WorkedWall {
   readonly survey: SurveyedWall;
   readonly zones: readonly WorkedZone[];
+  /** Of every hung item, in the order of the list. */
+  readonly hung: readonly HungVerdict[];
+  readonly hungFindings: readonly Finding[];
 }
 
 /** A planned stock sheet of the whole job. */

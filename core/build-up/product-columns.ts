@@ -47,6 +47,8 @@ export const columns: readonly Column[] = [
   figure('thickness (mm)', ['thickness']),
   figure('density (kg/l)', ['density']),
   figure('weight (kg/m²)', ['weight']),
+  figure('lap shear (N/mm²)', ['shearStrength']),
+  figure('peel (N/mm)', ['peelStrength']),
   figure('roll width (mm)', ['rollWidth']),
   figure('coats', ['coats'], 'a whole figure from 1 to 20'),
   oneOf('drying', ['drying'], dryingKinds),

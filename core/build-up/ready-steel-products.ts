@@ -27,6 +27,8 @@ export const readySteelProducts = [
     loss: 0.05,
     pace: 4,
     cautions: ['It dries only where water can leave: not between steel and a dense ground.'],
+    shearStrength: 0.5,
+    peelStrength: 1,
     note: 'Full bed by notched trowel, never in beads.',
   }),
   typicalProduct({
@@ -47,6 +49,8 @@ export const readySteelProducts = [
     loss: 0.05,
     pace: 4,
     cautions: reactionCautions.slice(),
+    shearStrength: 1.5,
+    peelStrength: 3,
     note: 'Full bed by notched trowel on the wall; press every panel home with a roller.',
   }),
   typicalProduct({

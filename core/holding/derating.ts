@@ -20,7 +20,7 @@ export interface Derating {
 /** @param i which of the item's magnets */
 export function derating(magnets: readonly PlacedMagnet[], i: number): Derating {
   const { magnet, clearance = Infinity, ground } = magnets[i]!;
-  const isSteel = ground.kind !== 'none';
+  const isSteel = ground.kind === 'steel' || ground.kind === 'coating';
   const isNearEdge = isSteel && !(clearance >= edgeDistance * magnet.diameter - 1e-9);
   const isNearNeighbour = nearestMagnet(magnets, i) < 1 - 1e-9;
   // Half over an edge is not half held: what is not wholly over steel is not counted at all.

@@ -42,11 +42,18 @@ export interface BareGround {
   readonly kind: 'none';
 }
 
-export type HoldingGround = SteelGround | CoatingGround | BareGround;
+/** Something is there, but not enough is known of it. */
+export interface UnknownGround {
+  readonly kind: 'unknown';
+  /** A sentence with what is missing. */
+  readonly why: string;
+}
+
+export type HoldingGround = SteelGround | CoatingGround | BareGround | UnknownGround;
 
 /** Fewer readings than this leave a place of the wall unknown. */
 export const leastReadings = 3;
 
 export function surfaceOf(ground: HoldingGround): Surface {
-  return ground.kind === 'none' ? 'plain' : ground.surface;
+  return ground.kind === 'none' || ground.kind === 'unknown' ? 'plain' : ground.surface;
 }

@@ -38,7 +38,7 @@ export function faultsOfItem({ loads, magnets, measuredFriction, proofLoad = 0 }
         !(ground.thickness > 0 && ground.gap >= 0 && (ground.gapMost ?? 0) >= 0),
         `${which}: the steel behind it needs a thickness above 0 mm and a gap of 0 mm or more.`,
       );
-    if (ground.kind !== 'none')
+    if (ground.kind === 'steel' || ground.kind === 'coating')
       say(
         ground.tests.some(
           ({ readings, between: lay }) => !isFinite(...readings, lay) || Math.min(...readings, lay) < 0,

@@ -44,7 +44,8 @@ export function pullAtPlace(
   temperatures: Temperatures,
 ): PullAtPlace {
   if (ground.kind === 'none')
-    return nothing(['There is no steel or magnetic coating behind the magnet.'], false);
+    return nothing(['Behind a magnet there is no steel or magnetic coating.'], false);
+  if (ground.kind === 'unknown') return nothing([ground.why]);
   const unfit = outsideTemperatures(magnet, temperatures);
   if (unfit) return nothing([unfit]);
   const pull =

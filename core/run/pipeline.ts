@@ -5,6 +5,7 @@ import type { Finding } from '../finding';
 import type { Job, Wall, Zone } from '../job/schema';
 import { sentenceInUnits, type LengthUnits } from '../lengths';
 import { findKind, ownKindsOf } from '../job/fitting-kinds';
+import { hungResults } from '../holding/judge-wall';
 import { jobCautions } from '../job/cautions';
 import { jobWarnings } from '../job/warnings';
 import { markingFindings } from '../markings/marking-findings';
@@ -95,7 +96,7 @@ function* workOutWall(
     if (laid) layouts.set(laid.key, laid.layout);
     zones.push({ area, layout: laid?.layout ?? null, buildUp: workOutBuildUp(job, survey, area) });
   }
-  const worked = { survey, zones };
+  const worked = { survey, zones, ...hungResults(job, wall, zones) };
   cache.keep(key, worked, layouts);
   return worked;
 }
@@ -150,6 +151,7 @@ function ownPartsOf(job: Job, wall: Wall): unknown {
   return [
     job.products || job.buildUps ? wall.zones.map((zone) => layersWithoutPacks(job, wall, zone)) : [],
     kinds.length > 0 ? wall.fittings.map(({ kind }) => findKind(kinds, kind)) : [],
+    wall.hung ? [job.magnets, job.hungKinds] : [],
   ];
 }
 
@@ -197,6 +199,7 @@ function gatherFindings(job: Job, walls: readonly WorkedWall[]): Finding[] {
         ...markingFindings(job, survey, area),
       ]),
     ]),
+    ...walls.flatMap((wall) => wall.hungFindings),
     ...buildUpFindings(
       walls.flatMap(({ survey, zones }) => zones.map(({ area, buildUp }) => ({ survey, area, buildUp }))),
     ),

@@ -1,6 +1,7 @@
 import { workOutBuildUp } from '../build-up/worked-build-up';
 import { readJobObject } from '../job/read';
 import type { Job, Revision } from '../job/schema';
+import { hungResults } from '../holding/judge-wall';
 import { surveyWall } from '../survey/survey';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { zoneAreas } from '../zones/zone-areas';
@@ -56,7 +57,8 @@ function thawWalls(job: Job, { walls }: FrozenResults): WorkedWall[] | null {
     });
     const known = zones.filter((zone) => zone !== undefined);
     if (known.length < zones.length) return null;
-    thawed.push({ survey, zones: known });
+    // Verdicts follow from the frozen job and layouts; what magnets do has not changed since.
+    thawed.push({ survey, zones: known, ...hungResults(job, wall, known) });
   }
   return thawed;
 }

@@ -142,7 +142,7 @@ function surveyAndLayOut(wall: Wall): WorkedWall {
   ];
   const usable = difference([{ outer: outline.ring, holes: [] }], ...keepOuts.map(({ grown }) => [grown]));
   const survey: SurveyedWall = { wall, outline, keepOuts, rim: [], movementJoints: [], usable, findings: [] };
-  return { survey, zones: wall.zones.map((zone) => layOut(survey, zone)) };
+  return { survey, zones: wall.zones.map((zone) => layOut(survey, zone)), hung: [], hungFindings: [] };
 }
 
 function keepOut(kind: KeepOut['kind'], object: Wall['fittings'][number]): KeepOut {

@@ -80,6 +80,8 @@ export function wallsOf(job: Job): WorkedWall[] {
     };
     return {
       survey,
+      hung: [],
+      hungFindings: [],
       zones: wall.zones.map((zone, i) => {
         const shape = rectangle(i * 400_000, 0, 400_000, 250_000);
         const area: ZoneArea = {

@@ -38,6 +38,8 @@ export const productFields: readonly SettingField[] = [
   { path: 'thickness', label: 'Thickness, one coat', unit: 'mm', kind: number },
   { path: 'density', label: 'Density', unit: 'kg/l', kind: number },
   { path: 'weight', label: 'Weight by area', unit: 'kg/m²', kind: number },
+  { path: 'shearStrength', label: 'Lap shear, of an adhesive', unit: 'N/mm²', kind: number },
+  { path: 'peelStrength', label: 'Peel, of an adhesive', unit: 'N/mm', kind: number },
   { path: 'rollWidth', label: 'Width of a roll', unit: 'mm', kind: number },
   { path: 'coats', label: 'Coats', kind: { of: 'number', least: 1, most: 20, whole: true }, usual: '1' },
   { path: 'loss', label: 'Loss', unit: '%', kind: { of: 'percent' }, usual: '0' },

@@ -5,7 +5,12 @@ import { surveyWall } from '../../../core/survey/survey';
 import type { WorkedWall } from '../../../core/worked-out';
 import { packWalls, unpackWalls } from '../../../web/results/changed-walls';
 
-const [a, b, c] = demoJob().walls.map((wall): WorkedWall => ({ survey: surveyWall(wall), zones: [] }));
+const [a, b, c] = demoJob().walls.map((wall): WorkedWall => ({
+  survey: surveyWall(wall),
+  zones: [],
+  hung: [],
+  hungFindings: [],
+}));
 
 describe('walls on their way from the worker', () => {
   it('sends a wall once, and its place from then on', () => {

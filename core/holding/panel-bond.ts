@@ -1,0 +1,72 @@
+import { polygonArea } from '../geometry/polygon';
+import type { HungItem } from '../job/hung-schema';
+import {
+  checkBond,
+  magnetsOnPanel,
+  type AdhesiveStrength,
+  type BondResult,
+  type MagnetOnPanel,
+} from './bond';
+import { standardGravity } from './force-units';
+import type { Judgement } from './judge-item';
+import type { Face } from './wall-faces';
+
+/**
+ * Share of a full bed that wets the panel once it was pressed: no bed is perfect. Common practice, no source.
+ */
+export const wettedShare = 0.8;
+
+/** An item that was judged, and what each of its magnets lies on. */
+export interface JudgedPlaces {
+  readonly item: HungItem;
+  readonly judgement: Judgement;
+  readonly behind: readonly (Face | undefined)[];
+}
+
+/** What hangs on one panel, and whether its adhesive bears that. */
+export interface PanelBond {
+  readonly panel: string;
+  readonly face: Face;
+  readonly items: readonly string[];
+  readonly result: BondResult;
+}
+
+/** Every panel that something hangs on; each magnet of an item bears an equal part of its weight. */
+export function bondsOf(judged: readonly JudgedPlaces[]): PanelBond[] {
+  const panels = new Map<Face, { items: string[]; hung: number; magnets: MagnetOnPanel[] }>();
+  for (const { item, judgement, behind } of judged) {
+    const weight = ((item.weight ?? 0) + (item.load?.weight ?? 0)) * standardGravity;
+    for (const face of new Set(behind)) {
+      if (face?.panel === undefined) continue;
+      const on = behind.flatMap((one, i) => (one === face ? [i] : []));
+      const panel = panels.get(face) ?? { items: [], hung: 0, magnets: [] };
+      panel.items.push(item.id);
+      panel.hung += (weight * on.length) / behind.length;
+      panel.magnets.push(...magnetsOnPanel(judgement, on));
+      panels.set(face, panel);
+    }
+  }
+  return [...panels].map(([face, { items, hung, magnets }]) => ({
+    panel: face.panel!,
+    face,
+    items,
+    result: checkBond(
+      {
+        area: polygonArea(face.outline) / 1e4,
+        wetted: wettedShare,
+        massPerArea: face.zone.buildUp.figures.mass.value ?? NaN,
+        hung,
+      },
+      strengthOf(face),
+      magnets,
+    ),
+  }));
+}
+
+function strengthOf({ zone }: Face): AdhesiveStrength {
+  const adhesive = zone.buildUp.resolved.layers.find(({ layer }) => layer.kind === 'adhesive')?.product;
+  return {
+    ...(adhesive?.shearStrength !== undefined && { shear: adhesive.shearStrength }),
+    ...(adhesive?.peelStrength !== undefined && { peel: adhesive.peelStrength }),
+  };
+}

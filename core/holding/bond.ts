@@ -84,7 +84,7 @@ export function checkBond(
   if (faults.length > 0)
     return { verdict: 'cannot be judged', weight, weightPerArea, reasons: faults, lines: [] };
   const tau = weight / (panel.area * panel.wetted);
-  const near = magnets.filter(({ clearance = 0, diameter }) => clearance < edgeDistance * diameter);
+  const near = magnets.filter(isNearEdge);
   const staying = Math.max(0, ...near.map(({ tension, diameter }) => tension / diameter));
   const passing = Math.max(0, ...near.map(({ most, diameter }) => most / diameter));
 
@@ -125,6 +125,11 @@ export function checkBond(
     ],
     lines: bondLines(panel, adhesive, { weight, weightPerArea, tau, staying, passing }),
   };
+}
+
+/** Where its pull goes into an edge of the panel rather than into the middle of the bond. */
+export function isNearEdge({ clearance = 0, diameter }: MagnetOnPanel): boolean {
+  return clearance < edgeDistance * diameter;
 }
 
 interface BondFigures {

@@ -142,10 +142,7 @@ function verdictOf(
 function worseOf(verdict: Verdict, bonds: readonly PanelBond[]): Verdict {
   if (verdict === 'does not hold' || verdict === 'cannot be judged') return verdict;
   if (bonds.some(({ result }) => result.verdict === 'does not hold')) return 'does not hold';
-  const isUnknown = bonds.some(
-    ({ result }) => result.verdict === 'cannot be judged' && result.peelUtilisation === undefined,
-  );
-  return isUnknown ? 'cannot be judged' : verdict;
+  return bonds.some(({ isPeelUnstated }) => isPeelUnstated) ? 'cannot be judged' : verdict;
 }
 
 /** What is to be decided of the items of a wall: each that does not plainly hold, with its first reason. */

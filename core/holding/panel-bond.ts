@@ -2,6 +2,7 @@ import { polygonArea } from '../geometry/polygon';
 import type { HungItem } from '../job/hung-schema';
 import {
   checkBond,
+  isNearEdge,
   magnetsOnPanel,
   type AdhesiveStrength,
   type BondResult,
@@ -28,6 +29,8 @@ export interface PanelBond {
   readonly panel: string;
   readonly face: Face;
   readonly items: readonly string[];
+  /** A magnet pulls at its edge, and nobody states what peel the adhesive bears. */
+  readonly isPeelUnstated: boolean;
   readonly result: BondResult;
 }
 
@@ -50,6 +53,7 @@ export function bondsOf(judged: readonly JudgedPlaces[]): PanelBond[] {
     panel: face.panel!,
     face,
     items,
+    isPeelUnstated: strengthOf(face).peel === undefined && magnets.some(isNearEdge),
     result: checkBond(
       {
         area: polygonArea(face.outline) / 1e4,

@@ -1,0 +1,347 @@
+import { describe, expect, it } from 'vitest';
+import { checkHung, checkWall } from '../../core/holding/check-hung';
+import { judgeHung, wallOfItems, type JudgedHung } from '../../core/holding/judge-wall';
+import { pullOnSheet } from '../../core/holding/pull';
+import { standardGravity } from '../../core/holding/force-units';
+import { readJobObject } from '../../core/job/read';
+import type { HungItem } from '../../core/job/hung-schema';
+import type { Job } from '../../core/job/schema';
+import { workOutFully } from '../../core/run/pipeline';
+
+type Fields = Record<string, unknown>;
+
+const glue = { id: 'glue', name: 'Adhesive', layer: 'adhesive', unit: 'kg', density: 1.5 };
+const levelling = { id: 'levelling', name: 'Filler', layer: 'filler', unit: 'kg', density: 1.2 };
+
+/** A wall of 3 × 2 m: two panels of 1 × 2 m on the left, nothing on the right. Half a millimetre of steel, 1 mm over it. */
+function jobWith(items: readonly Fields[], { wall = {}, zone = {}, ...rest }: Fields = {}): Job {
+  const { job, findings } = readJobObject({
+    format: 'lodeplan-job',
+    version: 1,
+    name: 'Proofs',
+    stock: [{ id: 'S', width: 1000, height: 2000, thickness: 0.5 }],
+    products: [{ ...glue, shearStrength: 1, peelStrength: 4 }, levelling],
+    buildUps: [
+      {
+        id: 'plain',
+        kind: 'steel-panel',
+        layers: [
+          { kind: 'adhesive', product: 'glue', thickness: 1 },
+          { kind: 'steel' },
+          { kind: 'filler', product: 'levelling', thickness: 1 },
+        ],
+      },
+    ],
+    walls: [
+      {
+        id: 'A',
+        outline: rectangle(0, 0, 3000, 2000),
+        ground: { hollow: 0 },
+        peopleBelow: [],
+        zones: [
+          {
+            id: 'Z1',
+            shape: rectangle(0, 0, 2000, 2000),
+            buildUp: 'steel-panel',
+            layers: 'plain',
+            layout: { stock: 'S', start: { x: 0, y: 0 } },
+            ...(zone as object),
+          },
+        ],
+        hung: items,
+        ...(wall as object),
+      },
+    ],
+    ...rest,
+  });
+  if (!job) throw new Error(findings[0]?.text);
+  return job;
+}
+
+function rectangle(x: number, y: number, width: number, height: number): number[][] {
+  return [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ];
+}
+
+function judged(job: Job): JudgedHung[] {
+  const { survey, zones } = workOutFully(job).walls[0]!;
+  return judgeHung(wallOfItems(job, survey.wall, zones));
+}
+
+const corners = [
+  [20, 20],
+  [180, 20],
+  [20, 220],
+  [180, 220],
+];
+
+/** Example 1 of the note: 4 N, 5 mm from the wall, four discs 20 × 5. */
+const board = {
+  id: 'H1',
+  kind: 'print',
+  x: 300,
+  y: 800,
+  width: 200,
+  height: 240,
+  depth: 10,
+  weight: 4 / standardGravity,
+  restsOnWall: true,
+  use: 'light-at-reach',
+  magnets: { magnet: 'N42-20x5', places: corners },
+};
+
+describe('the examples of the note on holding force, section 4, hung on a wall', () => {
+  it('example 1, a picture board: slip decides at 3.06, and it holds', () => {
+    const [one] = judged(jobWith([board]));
+    expect(one!.verdict).toMatchObject({ verdict: 'holds', governs: 'slip', asked: 3, panels: ['A-Z1-01'] });
+    expect(one!.verdict.factor).toBeCloseTo(3.06, 1);
+    expect(one!.judgement.state!.T[2]).toBeCloseTo(0.045, 3);
+    expect(one!.judgement.state!.C).toBeCloseTo(0.098, 3);
+  });
+
+  const shelf = {
+    ...board,
+    kind: 'shelf',
+    height: 120,
+    width: 400,
+    depth: 120,
+    weight: 10 / standardGravity,
+    reach: 60,
+    magnets: {
+      magnet: 'N42-30x10',
+      places: [
+        [100, 10],
+        [300, 10],
+        [100, 110],
+        [300, 110],
+      ],
+    },
+  };
+
+  it('example 2, a pen shelf: 2.2 fails, with 1 mm of rubber 3.7 does', () => {
+    const [bare] = judged(jobWith([shelf]));
+    expect(bare!.verdict).toMatchObject({ verdict: 'does not hold', governs: 'slip' });
+    expect(bare!.verdict.factor).toBeCloseTo(2.2, 1);
+    const rubber = { ...shelf, magnets: { ...shelf.magnets, magnet: 'N42-30x10-rubber' } };
+    const [covered] = judged(jobWith([rubber]));
+    expect(covered!.verdict.factor).toBeCloseTo(3.7, 1);
+    expect(covered!.verdict.verdict).toBe('holds');
+  });
+
+  it('example 3, one hook: 1.5 N fails at 1.7, the largest weight is 0.98 N', () => {
+    const hook = {
+      ...board,
+      width: 20,
+      height: 20,
+      restsOnWall: false,
+      weight: 1.5 / standardGravity,
+      reach: 30,
+      magnets: { magnet: 'N42-20x5', places: [[10, 10]] },
+    };
+    const job = jobWith([hook]);
+    const thin = {
+      ...job,
+      buildUps: [
+        {
+          ...job.buildUps![0]!,
+          layers: job.buildUps![0]!.layers.map((layer) =>
+            layer.kind === 'filler' ? { ...layer, thickness: 0.5 } : layer,
+          ),
+        },
+      ],
+    } as Job;
+    const { survey, zones } = workOutFully(thin).walls[0]!;
+    const check = checkHung(thin, survey.wall, zones, 'H1')!;
+    expect(check.judgement.magnets[0]!.pull.nominal).toBeCloseTo(17.6, 1);
+    expect(check.verdict).toMatchObject({ verdict: 'does not hold', governs: 'slip' });
+    expect(check.verdict.factor! / 3).toBeCloseTo(1.7 / 3, 1);
+    expect(check.largestWeight! * standardGravity).toBeCloseTo(0.98, 2);
+  });
+});
+
+describe('what lies behind an item', () => {
+  const at = (x: number, changes: Fields = {}) => ({ ...board, x, ...changes });
+
+  it('is its panel, or two of them; near the joint half is counted, beside the steel nothing', () => {
+    const shares = (x: number) =>
+      judged(jobWith([at(x)]))[0]!.judgement.magnets.map(({ derating }) => derating.share);
+    // Rims 1.5 diameters, 30 mm, from the joint at 1000: magnet at x + 180 + 10 + 30.
+    expect(shares(780)).toEqual([1, 1, 1, 1]);
+    expect(shares(781)).toEqual([1, 0.5, 1, 0.5]);
+    expect(shares(811)).toEqual([1, 0, 1, 0]);
+    const [over] = judged(jobWith([at(1900)]));
+    expect(over!.verdict.panels).toEqual(['A-Z1-02']);
+    expect(over!.verdict.reasons.join(' ')).toContain('no steel');
+    expect(judged(jobWith([at(900)]))[0]!.verdict.panels).toEqual(['A-Z1-01', 'A-Z1-02']);
+    expect(judged(jobWith([at(2400)]))[0]!.verdict).toMatchObject({
+      verdict: 'does not hold',
+      factor: 0,
+      zones: [],
+    });
+  });
+
+  it('is the zone with its own layers: over two zones each magnet has its own', () => {
+    const zones = [
+      {
+        id: 'Z1',
+        shape: rectangle(0, 0, 1000, 2000),
+        buildUp: 'steel-panel',
+        layers: 'plain',
+        layout: { stock: 'S', start: { x: 0, y: 0 } },
+      },
+      { id: 'Z2', shape: rectangle(1000, 0, 1000, 2000), buildUp: 'magnetic-coating' },
+    ];
+    const [one] = judged(jobWith([at(900)], { wall: { zones } }));
+    expect(one!.verdict.zones).toEqual(['Z1', 'Z2']);
+    expect(one!.judgement.magnets.map(({ place }) => place.ground.kind)).toEqual([
+      'steel',
+      'coating',
+      'steel',
+      'coating',
+    ]);
+    expect(one!.verdict.verdict).toBe('cannot be judged');
+  });
+
+  it('counts another item’s magnets within three diameters, but not those of a screwed one', () => {
+    const other = at(490, { id: 'H2' });
+    const shares = (items: Fields[]) =>
+      judged(jobWith(items))[0]!.judgement.magnets.map(({ derating }) => derating.share);
+    // 300 + 180 and 490 + 20 are 30 mm apart, less than 60.
+    expect(shares([at(300), other])).toEqual([1, 0.5, 1, 0.5]);
+    expect(shares([at(300), at(520, { id: 'H2' })])).toEqual([1, 1, 1, 1]);
+    expect(shares([at(300), { ...other, fixingPoints: ['F1'] }])).toEqual([1, 1, 1, 1]);
+  });
+
+  it('is the gap of the layers, larger over a surveyed hollow', () => {
+    const job = (hollow: number) => jobWith([at(300)], { wall: { ground: { hollow } } });
+    const [flat, hollow, deep] = [0, 1, 3].map((mm) => judged(job(mm))[0]!);
+    const gap = (one: JudgedHung) =>
+      one.judgement.magnets[0]!.place.ground as { gap: number; gapMost: number };
+    expect([flat, hollow, deep].map((one) => gap(one!).gap)).toEqual([1, 1, 1]);
+    expect([flat, hollow, deep].map((one) => gap(one!).gapMost)).toEqual([1, 2, 4]);
+    expect(hollow!.judgement.magnets[0]!.pull.least).toBeLessThan(flat!.judgement.magnets[0]!.pull.least);
+    expect([flat!.verdict.verdict, deep!.verdict.verdict]).toEqual(['holds', 'holds only if tested']);
+    expect(deep!.verdict.reasons.join(' ')).toContain('up to 4 mm');
+  });
+
+  it('is what was measured there, for every item of the zone', () => {
+    const F = pullOnSheet({ Br: 1.3, mur: 1.05, R: 0.01, H: 0.005, t: 0.0005, g: 0.0016, saturation: 1 }).F;
+    const pullTests = [{ id: 'T1', magnet: 'N42-20x5', readings: [F, F + 0.2, F + 0.1] }];
+    const item = at(300, { magnets: { magnet: 'N42-15x3', places: corners } });
+    const [one] = judged(jobWith([item], { zone: { pullTests } }));
+    const asIf = pullOnSheet({
+      Br: 1.3,
+      mur: 1.05,
+      R: 0.0075,
+      H: 0.003,
+      t: 0.0005,
+      g: 0.0016,
+      saturation: 1,
+    }).F;
+    expect(one!.judgement.magnets[0]!.pull.nominal).toBeCloseTo(asIf, 3);
+  });
+});
+
+describe('what is asked before a verdict', () => {
+  it('a weight, magnets, and magnets that the job has', () => {
+    const first = (changes: Fields) => judged(jobWith([{ ...board, ...changes }]))[0]!.verdict;
+    expect(first({ weight: undefined }).reasons[0]).toContain('not been weighed');
+    expect(first({ magnets: undefined }).reasons[0]).toContain('no magnets');
+    expect(first({ magnets: { magnet: 'gone', places: corners } }).reasons[0]).toContain('“gone”');
+    expect(first({ weight: undefined }).verdict).toBe('cannot be judged');
+  });
+
+  it('above 1 kg, where people are below; over them nothing hangs on magnets alone', () => {
+    const verdict = (weight: number, peopleBelow: unknown, changes: Fields = {}) =>
+      judged(jobWith([{ ...board, weight, ...changes }], { wall: { peopleBelow } }))[0]!.verdict;
+    expect(verdict(1.01, undefined)).toMatchObject({ verdict: 'cannot be judged' });
+    expect(verdict(1.01, undefined).reasons[0]).toContain('under this wall');
+    expect(verdict(0.4, undefined).verdict).toBe('holds');
+    expect(verdict(1.01, []).factor).toBeDefined();
+    const bed = [{ id: 'P1', kind: 'bed', x: 400, width: 900 }];
+    expect(verdict(0.2, bed)).toMatchObject({ verdict: 'does not hold', asked: 5 });
+    expect(verdict(0.2, bed).reasons[0]).toContain('mechanical stop');
+    expect(verdict(0.2, bed, { stop: true }).verdict).not.toBe('does not hold');
+    expect(verdict(0.2, [{ ...bed[0], x: 500 }]).verdict).toBe('holds');
+    expect(verdict(0.2, [{ ...bed[0], y: 1100 }]).verdict).toBe('holds');
+  });
+
+  it('an item that is screwed on is not the magnets’ to carry', () => {
+    const [one] = judged(jobWith([{ ...board, weight: 40, fixingPoints: ['F1'] }]));
+    expect(one!.verdict).toMatchObject({ isScrewed: true, verdict: 'cannot be judged' });
+    expect(
+      workOutFully(jobWith([{ ...board, weight: 40, fixingPoints: ['F1'] }])).walls[0]!.hungFindings,
+    ).toEqual([]);
+  });
+});
+
+describe('a piece that is moved about on a marking', () => {
+  const piece = {
+    ...board,
+    kind: 'game-piece',
+    width: 30,
+    height: 30,
+    weight: 0.01,
+    use: 'handled',
+    restsOnWall: false,
+    magnets: { magnet: 'N42-10x3', places: [[15, 15]] },
+    marking: { zone: 'Z1', marking: 'M1' },
+  };
+  const withBoard = (x: number) =>
+    judged(
+      jobWith([piece], {
+        zone: { markings: [{ id: 'M1', kind: 'board', x, y: 600, across: 8, up: 8, side: 50 }] },
+      }),
+    )[0]!;
+
+  it('counts where it holds worst: half, if a joint runs across, all of it on one panel', () => {
+    expect(withBoard(200).judgement.magnets[0]!.derating.share).toBe(1);
+    expect(withBoard(800).judgement.magnets[0]!.derating.share).toBe(0.5);
+    expect(withBoard(800).placed.notes.join(' ')).toContain('over a joint');
+  });
+});
+
+describe('the adhesive behind it', () => {
+  it('bears the panel and what hangs there: G = m g A + ΣW, τ = G / (κ A)', () => {
+    const [one] = judged(jobWith([board]));
+    const { result } = one!.bonds[0]!;
+    // By hand: 1 mm of adhesive at 1.5 kg/l, 0.5 mm of steel at 7.85, 1 mm of filler at 1.2.
+    const area = 2;
+    const mass = 1.5 + 0.5 * 7.85 + 1.2;
+    expect(result.weight).toBeCloseTo(mass * 9.80665 * area + 4, 6);
+    expect(result.shearUtilisation).toBeCloseTo(result.weight / (0.8 * area * 1e6) / (0.1 * 1), 9);
+    expect(result.verdict).toBe('holds');
+  });
+
+  it('peels where a magnet pulls at the edge: no strength stated, no verdict', () => {
+    const near = { ...board, x: 815, weight: 0.1 };
+    const stated = judged(jobWith([near]))[0]!;
+    const unstated = judged(
+      jobWith([near], {
+        products: [glue, levelling],
+      }),
+    )[0]!;
+    expect(stated.verdict.verdict).not.toBe('cannot be judged');
+    expect(unstated.verdict.verdict).toBe('cannot be judged');
+    expect(unstated.verdict.reasons.join(' ')).toContain('peel strength');
+  });
+});
+
+it('the pipeline keeps a verdict for each item, in their order, and a finding for what does not plainly hold', () => {
+  const heavy: Partial<HungItem> = { id: 'H2', x: 1200, weight: 0.9 };
+  const worked = workOutFully(jobWith([board, { ...board, ...heavy }]));
+  const [wall] = worked.walls;
+  expect(wall!.hung.map(({ id, verdict }) => [id, verdict])).toEqual([
+    ['H1', 'holds'],
+    ['H2', 'does not hold'],
+  ]);
+  const found = worked.findings.filter(({ code }) => code.startsWith('hung-'));
+  expect(found).toHaveLength(1);
+  expect(found[0]).toMatchObject({ level: 'warning', code: 'hung-does-not-hold', wall: 'A', object: 'H2' });
+  const { survey, zones } = wall!;
+  expect(checkWall(worked.job, survey.wall, zones).map(({ verdict }) => verdict)).toEqual(wall!.hung);
+});

@@ -1,7 +1,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { startWall } from './new-wall';
 
-const stations = ['Survey', 'Zones', 'Panels', 'Price', 'Drawings'];
+const stations = ['Survey', 'Zones', 'Panels', 'Hanging', 'Price', 'Drawings'];
 
 /** The commands of the list that is open, as [name, keys]. */
 async function listed(page: Page): Promise<[string, string][]> {

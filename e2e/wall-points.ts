@@ -35,7 +35,7 @@ export async function dragWall(page: Page, from: readonly [number, number], to: 
 
 export async function goTo(
   page: Page,
-  station: 'Survey' | 'Zones' | 'Panels' | 'Price' | 'Drawings',
+  station: 'Survey' | 'Zones' | 'Panels' | 'Hanging' | 'Price' | 'Drawings',
 ): Promise<void> {
   await page.getByRole('navigation', { name: 'Stations' }).getByText(station).click();
 }

@@ -6,7 +6,7 @@ import type { OpenJob } from '../job/open-job.svelte';
 
 /*
  * Which objects are chosen together. What was chosen first stays first, as the others are aligned to it. Zones are chosen
- * where they can be seen to be: not at Survey.
+ * where they can be seen to be: not at Survey; hung items at Hanging, and there nothing else.
  */
 
 type Choice = Pick<OpenJob, 'wall' | 'chosen' | 'station'>;
@@ -49,7 +49,10 @@ export function within({ wall, station }: Choice, frame: MmBox): ObjectRef[] {
 }
 
 function choosable(wall: Wall, station: OpenJob['station']): ObjectRef[] {
-  return allObjects(wall).filter(({ kind }) => kind !== 'zone' || station !== 'survey');
+  return allObjects(wall).filter(({ kind }) => {
+    if (kind === 'hung' || station === 'hanging') return kind === 'hung' && station === 'hanging';
+    return kind !== 'zone' || station !== 'survey';
+  });
 }
 
 export function firstFirst(first: ObjectRef | undefined, refs: readonly ObjectRef[]): ObjectRef[] {

@@ -4,6 +4,7 @@ import type { Panel } from '../../core/panels/panel';
 import type { Fitting, Opening, OwnKind, Wall } from '../../core/job/schema';
 import {
   boxOfVertices,
+  findObject,
   findWall,
   type MmBox,
   type MmPoint,
@@ -224,13 +225,7 @@ export class Hand {
   }
 
   find(ref: ObjectRef): WallObject | undefined {
-    const list =
-      ref.kind === 'opening'
-        ? this.wall?.openings
-        : ref.kind === 'fitting'
-          ? this.wall?.fittings
-          : this.wall?.zones;
-    return list?.find(({ id }) => id === ref.id);
+    return this.wall && findObject(this.wall, ref);
   }
 }
 

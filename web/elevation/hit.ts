@@ -75,6 +75,7 @@ export function nextHit(hits: readonly Hit[], chosen: Selection): Hit | null {
 /** What a station lets be chosen. */
 function kindsAt(station: StationName): readonly (ObjectRef['kind'] | 'panel')[] {
   if (station === 'survey') return ['fitting', 'opening'];
+  if (station === 'hanging') return ['hung', 'fitting', 'opening', 'zone'];
   if (station === 'zones' || station === 'price') return ['fitting', 'opening', 'zone'];
   return ['fitting', 'opening', 'panel', 'zone'];
 }

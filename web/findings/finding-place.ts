@@ -20,6 +20,7 @@ export function placeOfFinding({ wall: wallId, object }: Finding, job: Job): Fin
   if (object === undefined) return at(null);
   if (has(wall.openings)) return at({ kind: 'opening', id: object }, 'survey');
   if (has(wall.fittings)) return at({ kind: 'fitting', id: object }, 'survey');
+  if (has(wall.hung ?? [])) return at({ kind: 'hung', id: object }, 'hanging');
   if (has(wall.zones)) return at({ kind: 'zone', id: object });
   if (object.startsWith(`${wall.id}-`)) return at({ kind: 'panel', id: object }, 'panels');
   if (/^\d+$/.test(object)) return at({ kind: 'vertex', id: object }, 'survey');
@@ -47,8 +48,9 @@ function isAboutGround({ code }: Finding): boolean {
   return code === 'not-surveyed' || code.startsWith('ground-');
 }
 
-/** Openings and fittings can be seen at every station with an elevation; panels only at theirs. */
+/** Openings and fittings can be seen at every station with an elevation; panels and hung items only at theirs. */
 function shownAt(station: StationName, { selection }: FindingPlace): boolean {
   if (station === 'drawings') return false;
+  if (selection?.kind === 'hung') return station === 'hanging';
   return selection?.kind === 'panel' ? station === 'panels' : true;
 }

@@ -9,6 +9,7 @@ import type { Job } from '../../core/job/schema';
 import type { WorkedOut, WorkedWall } from '../../core/worked-out';
 import { areaFigure, areaUnit, massFigure, metresFigure, percentFigure, withPoint } from '../look/figures';
 import type { StationName } from '../job/open-job.svelte';
+import { hangingFigure } from '../hanging/hanging-figure';
 import { workedWall } from '../schedule/worked-zone';
 
 /** The number that matters most at a station, and what stands under it. */
@@ -30,6 +31,7 @@ export function keyFigure(
   const wall = wallId === undefined ? undefined : workedWall(worked, wallId);
   if (station === 'survey') return wall ? surveyFigure(wall) : null;
   if (station === 'zones') return wall ? zonesFigure(wall) : null;
+  if (station === 'hanging') return wall ? hangingFigure(wall) : null;
   return sheetsFigure(worked);
 }
 

@@ -28,7 +28,7 @@ export interface HandChoiceRef {
   readonly id: string;
 }
 
-export type StationName = 'survey' | 'zones' | 'panels' | 'price' | 'drawings';
+export type StationName = 'survey' | 'zones' | 'panels' | 'hanging' | 'price' | 'drawings';
 
 /**
  * The one job on the screen. It changes only by `apply` (one finished change), or by a gesture: `preview` as

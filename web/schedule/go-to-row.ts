@@ -18,6 +18,7 @@ export function leafFor(open: OpenJob): LeafName | null {
     if (selection.kind !== 'zone') return null;
     return marking?.zone === selection.id ? 'Markings' : 'Zones';
   }
+  if (station === 'hanging') return selection.kind === 'hung' ? 'Hung items' : null;
   if (station === 'panels' && selection.kind === 'zone' && selection.id === choice?.zone) return 'By hand';
   if (station === 'panels') return selection.kind === 'panel' ? 'Panels' : null;
   return null;

@@ -16,6 +16,7 @@ export const leavesOf = {
   ],
   zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
   panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
+  hanging: ['Hung items', 'Arrange'],
   price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],
   drawings: ['Documents', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;

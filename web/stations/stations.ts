@@ -12,6 +12,7 @@ export const stations: readonly Station[] = [
   { name: 'survey', label: 'Survey', number: 1 },
   { name: 'zones', label: 'Zones', number: 2 },
   { name: 'panels', label: 'Panels', number: 3 },
-  { name: 'price', label: 'Price', number: 4 },
-  { name: 'drawings', label: 'Drawings', number: 5 },
+  { name: 'hanging', label: 'Hanging', number: 4 },
+  { name: 'price', label: 'Price', number: 5 },
+  { name: 'drawings', label: 'Drawings', number: 6 },
 ];

@@ -1,9 +1,10 @@
-import { pointOf, type ObjectRef } from '../../../core/job/shape';
+import { objectsOf, pointOf, type ObjectRef } from '../../../core/job/shape';
 import { copyBeside, takeOutChosen, type Done } from '../../arrange/arrange';
 import { moveHole, takeOutHole } from '../../job/changes/holes';
 import { shiftMarking, takeOutMarking } from '../../job/changes/markings';
 import { moveSeveral } from '../../job/changes/several';
 import { setCorner, takeOutCorner } from '../../job/changes/walls';
+import type { StationName } from '../../job/open-job.svelte';
 import { finestStep } from '../../look/figures';
 import { measures } from '../../measure/measures.svelte';
 import { chosenFixingPoint } from '../../job/chosen-fixing-point';
@@ -170,11 +171,9 @@ function tellDone({ open }: Hand, { words }: Done): boolean {
 function walk(hand: Hand, by: 1 | -1): boolean {
   const { wall, open } = hand;
   if (!wall) return false;
-  const objects: ObjectRef[] = [
-    ...wall.openings.map(({ id }) => ({ kind: 'opening' as const, id })),
-    ...wall.fittings.map(({ id }) => ({ kind: 'fitting' as const, id })),
-    ...(open.station === 'survey' ? [] : wall.zones).map(({ id }) => ({ kind: 'zone' as const, id })),
-  ];
+  const objects = walkedKinds(open.station).flatMap((kind) =>
+    objectsOf(wall, kind).map(({ id }): ObjectRef => ({ kind, id })),
+  );
   const chosen = chosenChoice(open);
   const signs = hand.signs.map(({ zone, wish }) => ({ zone, id: wish.id }));
   const points = open.station === 'survey' ? (wall.fixingPoints ?? []) : [];
@@ -192,6 +191,11 @@ function walk(hand: Hand, by: 1 | -1): boolean {
   else if ('kind' in next) chooseObject(hand, next);
   else chooseSign(hand, next);
   return true;
+}
+
+function walkedKinds(station: StationName): readonly ObjectRef['kind'][] {
+  if (station === 'survey') return ['opening', 'fitting'];
+  return station === 'hanging' ? ['hung', 'zone'] : ['opening', 'fitting', 'zone'];
 }
 
 /** While corners are set: figures are the length of the next edge. */

@@ -3,8 +3,12 @@ import { findObject, type ObjectRef } from '../../../core/job/shape';
 import { lockedWords } from '../../job/changes/several';
 import type { OpenJob, Selection, StationName } from '../../job/open-job.svelte';
 
-/** Zones are changed where zones are agreed; openings and fittings wherever the wall is worked on. */
+/**
+ * Zones are changed where zones are agreed, hung items where they are hung; there nothing else is, so that a hand that hangs
+ * things moves no socket. Openings and fittings are changed wherever else the wall is worked on.
+ */
 export function canChange(station: StationName, ref: ObjectRef): boolean {
+  if (ref.kind === 'hung' || station === 'hanging') return ref.kind === 'hung' && station === 'hanging';
   return station !== 'drawings' && station !== 'price' && (ref.kind !== 'zone' || station === 'zones');
 }
 
@@ -20,17 +24,24 @@ export function changeable({ wall, chosen, station }: OpenJob): { refs: readonly
   if (!wall) return { refs: [], held: '' };
   const here = chosen.refs.filter((ref) => canChange(station, ref));
   const refs = here.filter((ref) => !isLocked(findObject(wall, ref)!));
-  const elsewhere = chosen.refs.length > here.length ? [whyNotHere(station)] : [];
+  const elsewhere = chosen.refs.length > here.length ? [whyNotHere(station, chosen.refs)] : [];
   return { refs, held: [...elsewhere, lockedWords(wall, here)].filter(Boolean).join('; ') };
 }
 
 /** Likewise what can be copied: what is locked, too. */
 export function copyable({ chosen, station }: OpenJob): { refs: readonly ObjectRef[]; held: string } {
   const refs = chosen.refs.filter((ref) => canChange(station, ref));
-  return { refs, held: chosen.refs.length > refs.length ? whyNotHere(station) : '' };
+  return { refs, held: chosen.refs.length > refs.length ? whyNotHere(station, chosen.refs) : '' };
 }
 
-function whyNotHere(station: StationName): string {
+function whyNotHere(station: StationName, refs: readonly ObjectRef[]): string {
+  if (station === 'hanging')
+    return refs.some(({ kind }) => kind === 'zone')
+      ? 'Zones are changed at Zones'
+      : 'Openings and fittings are changed at Survey';
   if (station === 'drawings') return 'Nothing is changed at Drawings';
-  return station === 'price' ? 'At Price nothing is moved on the wall' : 'Zones are changed at Zones';
+  if (station === 'price') return 'At Price nothing is moved on the wall';
+  return refs.some(({ kind }) => kind === 'hung')
+    ? 'Hung items are changed at Hanging'
+    : 'Zones are changed at Zones';
 }

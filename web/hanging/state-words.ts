@@ -1,0 +1,32 @@
+import type { HungVerdict } from '../../core/holding/judge-wall';
+import { plainFigure } from '../look/figures';
+
+/** What can be said of an item. Each has a mark of its own shape beside its words. */
+export type HungState =
+  'holds' | 'holds only if tested' | 'does not hold' | 'cannot be judged' | 'screwed to a fixing point';
+
+/** In the order in which they are counted. */
+export const hungStates: readonly HungState[] = [
+  'holds',
+  'holds only if tested',
+  'does not hold',
+  'cannot be judged',
+  'screwed to a fixing point',
+];
+
+export function stateOf({ verdict, isScrewed }: HungVerdict): HungState {
+  return isScrewed ? 'screwed to a fixing point' : verdict;
+}
+
+/** `holds 3.2 times over, 3 asked`; the state alone where no factor can be said. */
+export function stateWords(verdict: HungVerdict): string {
+  const state = stateOf(verdict);
+  const { factor, asked } = verdict;
+  if (factor === undefined || asked === undefined) return state;
+  return `${state}: ${factorFigure(factor)} times, ${plainFigure(asked, 1)} asked`;
+}
+
+/** Never rounded up: 2.97 is not 3. */
+export function factorFigure(factor: number): string {
+  return plainFigure(Math.floor(factor * 10 + 1e-9) / 10, 1);
+}

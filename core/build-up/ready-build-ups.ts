@@ -24,7 +24,7 @@ export const readyBuildUps: readonly BuildUp[] = [
   build('glass-film', ['degreasing', 'degreaser'], ['glass-film', 'glass-film']),
 ];
 
-type Put = readonly [kind: LayerKind, product?: string, over?: Layer['over']];
+type Put = readonly [kind: LayerKind, product?: string | undefined, over?: Layer['over']];
 
 function build(kind: string, ...layers: readonly Put[]): BuildUp {
   return {
@@ -42,8 +42,8 @@ function build(kind: string, ...layers: readonly Put[]): BuildUp {
 function steel(kind: string, ...finish: readonly Put[]): BuildUp {
   return build(
     kind,
-    ['degreasing', 'degreaser'],
-    ['keying'],
+    ['degreasing', 'degreaser', 'backs'],
+    ['keying', undefined, 'backs'],
     ['adhesive', 'adhesive-two-component'],
     ['steel'],
     ['metal-primer', 'metal-primer'],

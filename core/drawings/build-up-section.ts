@@ -28,7 +28,7 @@ const notToScale = '*';
 /**
  * A level section through the wall: the ground on the left, the room on the right, every layer that stays on the wall with
  * its name and thickness on a leader. What is thinner on paper than 1.2 mm, or of unknown thickness, is drawn that wide and
- * starred. Work that leaves nothing, and layers on cut edges alone, are not drawn.
+ * starred. Work that leaves nothing, and layers on cut edges or backs of panels alone, are not drawn.
  *
  * @param at left and top of the block and its width, at least 120 mm
  */
@@ -37,7 +37,9 @@ export function drawBuildUpSection(
   at: { readonly left: Mm; readonly top: Mm; readonly width: Mm },
   measure: TextMeasure,
 ): BuildUpSection {
-  const drawn = layers.filter(({ layer }) => layer.over !== 'edges' && !workAlone.includes(layer.kind));
+  const drawn = layers.filter(
+    ({ layer }) => layer.over !== 'edges' && layer.over !== 'backs' && !workAlone.includes(layer.kind),
+  );
   if (drawn.length === 0) return { items: [], height: 0, scale: null };
   const enlargement = enlargements.find((one) => totalWidth(drawn, one) <= mostLayersWidth) ?? 1;
   // Many layers at the least width may still be too wide together.

@@ -142,7 +142,7 @@ export const product = namedFields({
   ),
 });
 
-export const layerExtents = ['face', 'joints', 'edges'] as const;
+export const layerExtents = ['face', 'joints', 'edges', 'backs'] as const;
 
 const layer = namedFields({
   kind: v.picklist(layerKinds),
@@ -158,7 +158,9 @@ const layer = namedFields({
   over: v.optional(
     v.pipe(
       v.picklist(layerExtents),
-      v.description('The whole face, joints between panels, or cut edges of steel.'),
+      v.description(
+        'The whole face, joints between panels, cut edges of steel, or the backs of its panels before they are fixed.',
+      ),
     ),
     'face',
   ),

@@ -92,7 +92,9 @@ export const quantitiesSettings = v.pipe(
         length,
         v.minValue(0),
         v.maxValue(1),
-        v.description('Mean depth of filling as a share of the deepest hollow surveyed; absent: 0.33.'),
+        v.description(
+          'Mean depth of filling as a share of the deepest hollow surveyed, beside the thickness of the filler itself; absent: 0.33, of evenly falling hollows side by side.',
+        ),
       ),
     ),
     edgeStrip: v.optional(

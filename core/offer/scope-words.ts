@@ -94,7 +94,6 @@ const done: Readonly<Record<LayerKind, string>> = {
 function layersInWords(job: Job, wall: Wall, zone: Zone): string {
   const layers = buildUpOf(job, zone, wall.ground).layers.map(layerInWords);
   if (layers.length === 0) return 'Its layers are not chosen yet.';
-  // What is done twice, to the wall and to the back of panels, is said once.
   const words = [...new Set(layers)].join('; ');
   return `From the wall outward: ${words}.`;
 }
@@ -103,8 +102,9 @@ function layerInWords({ layer, product, coats, thickness }: ResolvedLayer): stri
   const named = product && !product.typical ? ` (${product.name})` : '';
   const times = coats > 1 ? `, ${coats} coats` : '';
   const over = layer.over === 'edges' ? ' on cut edges' : '';
+  const before = layer.over === 'backs' ? 'backs of panels ' : '';
   const thick = layer.kind === 'steel' && thickness !== null ? `, ${thickness} mm thick` : '';
-  return `${done[layer.kind]}${over}${named}${thick}${times}`;
+  return `${before}${done[layer.kind]}${over}${named}${thick}${times}`;
 }
 
 /** How smooth the surface becomes and in what light it is judged, as sentences. */

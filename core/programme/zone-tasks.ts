@@ -1,6 +1,6 @@
 import type { ResolvedLayer } from '../build-up/resolve';
 import { perimeter, regionArea } from '../geometry/polygon';
-import type { LayerKind } from '../job/product-schema';
+import type { Layer, LayerKind } from '../job/product-schema';
 import type { TaskKind } from '../job/programme-schema';
 import { toSquareMm } from '../units';
 import type { WorkedZone } from '../worked-out';
@@ -79,18 +79,24 @@ function addLayer(
     return;
   }
   // Cut edges and joints of a layer are done beside its face, not over it.
-  const isBeside = layer.over !== 'face' && below?.layer.kind === kind;
+  const isBeside = (layer.over === 'joints' || layer.over === 'edges') && below?.layer.kind === kind;
   const besides = isBeside ? state.wet : [];
   if (isBeside) state.wet = state.wet.slice(-1).map(({ from }) => ({ from, to: 0 }));
-  const where = layer.over === 'face' ? '' : layer.over === 'joints' ? ' along joints' : ' along cut edges';
   for (let coat = 1; coat <= coats; coat++) {
-    const name = nameOfCoat(`${workNames[kind]}${where}`, coat, coats, product?.name);
+    const name = nameOfCoat(workInWords(layer), coat, coats, product?.name);
     const task = addWork(state, kindOfWork[kind], name, resolved);
     state.wet = [...(coat === 1 ? besides : []), afterCoat(task, drying)];
     if (coat === coats && drying.cure > 0) {
       state.curing.push({ task, cure: drying.cure, isFinish: writing.has(kind) });
     }
   }
+}
+
+/** `Key the ground`, `Degrease backs of panels`, `Prime steel along cut edges` */
+function workInWords({ kind, over }: Layer): string {
+  if (over === 'backs')
+    return kind === 'keying' ? 'Key backs of panels' : `${workNames[kind]} backs of panels`;
+  return `${workNames[kind]}${over === 'face' ? '' : over === 'joints' ? ' along joints' : ' along cut edges'}`;
 }
 
 /** `Fill, coat 1 of 2: Fine filler`, `Coat 2 of 3: Writable finish`; nothing is said twice. */
@@ -153,7 +159,12 @@ function minutesFor({ settings, area, zone }: ZoneDraft, kind: TaskKind, resolve
   const usual = usualPaces[kind as keyof typeof usualPaces];
   const rate = settings.rates[kind] ?? resolved?.product?.pace ?? usual.rate;
   const over = resolved?.layer.over ?? 'face';
-  const worked = over === 'face' ? area : bandAlong[over] * runningMetres(zone, over);
+  const worked =
+    over === 'face'
+      ? area
+      : over === 'backs'
+        ? regionArea((zone.layout?.panels ?? []).map(({ outline }) => outline)) / 1e10
+        : bandAlong[over] * runningMetres(zone, over);
   const minutes = usual.around + (worked / (rate * settings.crew)) * hour;
   return Math.ceil(minutes / 5 - 1e-9) * 5;
 }

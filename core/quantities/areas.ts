@@ -29,7 +29,7 @@ export interface ZoneAreaRow {
   readonly steel: Readonly<Record<string, number>>;
 }
 
-/** One row for each layer that covers the face of its zone; layers over joints or edges have no area of their own. */
+/** One row for each layer that covers the face of its zone; layers over joints or edges, or behind panels, have no area of their own. */
 export function layerAreaRows(walls: readonly WallNeeds[]): LayerAreaRow[] {
   return walls.flatMap(layersOfWall);
 }

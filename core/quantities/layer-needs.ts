@@ -99,6 +99,7 @@ function partsOf(task: ZoneTask, layer: ResolvedLayer, index: number, product: P
   const over = layer.layer.over ?? 'face';
   if (over === 'joints') return jointParts(task, layer, product);
   if (over === 'edges') return edgeParts(task, layer, product);
+  if (over === 'backs') return backParts(task, layer, product);
   const { face, feather, reveals } = layerArea(task, index);
   const isBed = layer.layer.kind === 'filler' || layer.layer.kind === 'smoothing';
   const coats = (of: NeedFor, area: number): Part[] =>
@@ -182,6 +183,12 @@ function edgeParts({ measures, settings }: ZoneTask, layer: ResolvedLayer, produ
         ? { net: length, how: `${figure(length, 2)} m of cut edges` }
         : alongStrip(layer, product, length, settings.edgeStrip, 'cut edges'),
   }));
+}
+
+function backParts({ measures }: ZoneTask, layer: ResolvedLayer, product: Product): Part[] {
+  const area = measures.steelArea / 1e10;
+  if (area === 0) return [];
+  return eachCoat(layer, (coat) => ({ of: 'panels', coat, need: coatNeed(layer, product, area) }));
 }
 
 function alongStrip(

@@ -29,7 +29,14 @@ export const readySundries: readonly Sundry[] = [
   },
 ];
 
-/** Common practice, no source: all of them can be changed in the job. */
+/**
+ * Common practice, no source: all of them can be changed in the job.
+ *
+ * Of hollows a survey knows the deepest alone. Where hollows lie side by side and fall evenly to their middle (cones) the
+ * mean depth is 1/3 of it by geometry, where they are dished (paraboloids) 1/2, and less by the share of the wall that is
+ * level: 0.33 is for cones everywhere. It fills to level before the layer's own thickness, which is sanded away over high
+ * spots; who counts that thickness towards the hollows sets a smaller share.
+ */
 const usual: Settings = {
   measurement: 'net',
   temperature: 20,

@@ -71,8 +71,8 @@ describe('ready build-ups', () => {
       expect(
         layers.slice(0, 11).map(({ kind, over }) => (over === 'face' ? kind : `${kind} over ${over}`)),
       ).toEqual([
-        'degreasing',
-        'keying',
+        'degreasing over backs',
+        'keying over backs',
         'adhesive',
         'steel',
         'metal-primer',

@@ -25,6 +25,35 @@ const shape = box(500, 200, 5000, 2500);
 const needOf = ({ needs }: TakeOff, item: string) => needs.filter((need) => need.item === `product ${item}`);
 const lineOf = ({ lines }: TakeOff, item: string) => lines.find((line) => line.item === `product ${item}`)!;
 
+describe('sound paint under steel', () => {
+  // Common practice, no source: paint is cleaned and keyed, and so is the steel that is bonded to it; over its own area each.
+  it('is cleaned once, and the backs of panels once', () => {
+    const stock = [{ id: 'S', width: 1000, height: 1000, thickness: 0.5 }];
+    const steel = {
+      id: 'Z1',
+      buildUp: 'steel-panel',
+      shape: box(500, 500, 3000, 2000),
+      layout: { stock: 'S' },
+    };
+    const job = jobOf({
+      stock,
+      walls: [
+        wallOf({
+          ground: { material: 'sound-paint' },
+          fittings: [{ id: 'K', kind: 'socket', x: 600, y: 600, width: 100, height: 100, clearance: 10 }],
+          zones: [steel],
+        }),
+      ],
+    });
+    const { worked, off } = workedTakeOff(job);
+    const cleaned = needOf(off, 'degreaser');
+    expect(cleaned.map(({ of }) => of)).toEqual(['face', 'panels']);
+    const rate = worked.walls[0]!.zones[0]!.buildUp.resolved.layers[0]!.product!.spreadingRate!;
+    expect(cleaned[0]!.net * rate).toBeCloseTo(6 - 0.01, 9);
+    expect(cleaned[1]!.net * rate).toBeCloseTo(6 - 0.12 * 0.12, 9);
+  });
+});
+
 describe('the need of a coat', () => {
   // 12.5 m², 40 % solids, 100 µm, 3 coats, 15 % lost: 4.0 → 3.4 m²/l → 11.03 l; TSR and loss as in spreading.reference.
   it('is 11.03 l for 12.5 m² in three coats of 100 µm at 40 % solids and 15 % loss', () => {

@@ -34,7 +34,7 @@ export const quantitiesFields: readonly SettingField[] = [
   },
   {
     path: 'hollowShare',
-    label: 'Filling of hollows, of the deepest',
+    label: 'Mean filling, of the deepest hollow',
     unit: '%',
     kind: { of: 'percent' },
     usual: '33',

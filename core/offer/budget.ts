@@ -1,23 +1,16 @@
-import { addQuickWall } from '../job/quick-wall';
-import { newZone } from '../job/defaults';
+import { buildUpKind } from '../job/build-up-kinds';
+import { dayInWords } from '../job/day-in-words';
 import { extentOf } from '../job/extent';
 import { minorUnitDigits } from '../job/minor-unit';
 import type { Job } from '../job/schema';
-import { formatFigure, formatMoney, type Minor } from './money';
+import { compareAlternatives, type ComparedAlternatives } from './alternatives';
+import { budgetJob, type BudgetRequest } from './budget-job';
 import { wholeOf } from './decimal';
+import { formatFigure, formatMoney, type Minor } from './money';
 import type { OfferInputs } from './offer-inputs';
 import { priceOffer, type PricedOffer } from './price';
 import { termsOf } from './usual-prices';
-
-/** What somebody knows of a wall on the telephone. */
-export interface BudgetRequest {
-  readonly name: string;
-  /** mm, of the zone, which is the whole wall. */
-  readonly width: number;
-  readonly height: number;
-  /** Id of a build-up kind: `steel-panel`. */
-  readonly buildUp: string;
-}
+import { clientPrices } from './views';
 
 export interface BudgetPrice {
   /** With tax, rounded outward to whole units of the currency. */
@@ -28,14 +21,11 @@ export interface BudgetPrice {
   readonly words: string;
 }
 
-/** The job with one wall alone that nobody has measured, one zone over all of it. */
-export function budgetJob(job: Job, { name, width, height, buildUp }: BudgetRequest): Job {
-  const { alternatives: _a, chosenAlternative: _c, revisions: _r, photos: _p, ...rest } = job;
-  const bare = { ...rest, walls: [], revisions: [] } as unknown as Job;
-  const walled = addQuickWall(bare, { name, width, height, openings: [], zone: false, surveyed: false });
-  const wall = walled.walls[0]!;
-  const zone = newZone(walled, wall, { x: 0, y: 0, width, height }, buildUp);
-  return { ...walled, walls: [{ ...wall, zones: [zone] }] };
+/** One way to build up the wall, worked out and priced. */
+export interface PricedBudget {
+  readonly job: Job;
+  readonly offer: PricedOffer;
+  readonly inputs: Pick<OfferInputs, 'workingDays' | 'ready' | 'handover'>;
 }
 
 /**
@@ -50,13 +40,17 @@ export function budgetPrice(
   inputsOf: (job: Job) => OfferInputs,
 ): BudgetPrice {
   const budget = budgetJob(job, request);
-  const priced = priceOffer(budget, inputsOf(budget));
+  return budgetOf(budget, priceOffer(budget, inputsOf(budget)));
+}
+
+/** @param job of one wall with one zone, as `budgetJob` makes it */
+export function budgetOf(job: Job, priced: PricedOffer): BudgetPrice {
   const { budgetRange, locale } = termsOf(job);
   const { below, above } = budgetRange;
   const low = outward(priced.gross, 100 - below, job.currency, 'down');
   const high = outward(priced.gross, 100 + above, job.currency, 'up');
-  const size = extentOf(budget.walls[0]!.zones[0]!);
-  const money = (amount: Minor) => formatMoney(amount, job.currency, locale);
+  const size = extentOf(job.walls[0]!.zones[0]!);
+  const money = (amount: Minor) => formatMoney(amount, job.currency, locale, 'code');
   const percent = (value: number) => `${formatFigure(value, locale, 0, 2)} %`;
   const tax = priced.taxes.length > 0 ? 'with tax' : 'before tax';
   return {
@@ -67,6 +61,62 @@ export function budgetPrice(
       `Budget price, subject to survey: between ${money(low)} and ${money(high)} ${tax} for ${size.width} × ${size.height} mm. ` +
       `It is reckoned at ${money(priced.gross)} and may be ${percent(below)} less or ${percent(above)} more; the wall has not been measured.`,
   };
+}
+
+/** Several ways side by side: range, reckoned price, visits, days, dates, what each holds and what it does not. */
+export function compareBudgets(budgets: readonly PricedBudget[]): ComparedAlternatives {
+  const compared = compareAlternatives(
+    budgets.map(({ job, offer, inputs }) => {
+      const buildUps = job.walls.flatMap(({ zones }) => zones.map(({ buildUp }) => buildUp));
+      const title = buildUps.map((id) => buildUpKind(id).label).join(', ');
+      return { title, buildUps, prices: clientPrices(offer), inputs };
+    }),
+  );
+  const ranges = budgets.map(({ job, offer }) => {
+    const { low, high } = budgetOf(job, offer);
+    const money = (amount: Minor) => formatMoney(amount, job.currency, offer.locale, 'code');
+    return `${money(low)} to ${money(high)}`;
+  });
+  const isTaxed = budgets.some(({ offer }) => offer.taxes.length > 0);
+  const range = {
+    label: `Budget price ${isTaxed ? 'with tax' : 'before tax'}`,
+    values: ranges,
+    differs: new Set(ranges).size > 1,
+  };
+  const [reckoned, ...rows] = compared.rows;
+  return { ...compared, rows: [range, { ...reckoned!, label: 'Reckoned at' }, ...rows] };
+}
+
+/** How far the price may be off, in a sentence without amounts: it holds for every way to build up the wall. */
+export function rangeInWords(job: Job): string {
+  const { budgetRange, locale } = termsOf(job);
+  const percent = (value: number) => `${formatFigure(value, locale, 0, 2)} %`;
+  return `The price may turn out ${percent(budgetRange.below)} less or ${percent(budgetRange.above)} more than it is reckoned at.`;
+}
+
+/** What a budget price takes for granted, as sentences; lengths in mm. */
+export function assumptionsOf(job: Job): string[] {
+  const wall = job.walls[0]!;
+  const { width, height } = extentOf(wall.zones[0]!);
+  const { material, exposure } = wall.ground ?? {};
+  const { access } = termsOf(job);
+  return [
+    `The wall is a rectangle of ${width} × ${height} mm and all of it one zone; nothing is taken off for doors, windows, sockets or pipes. Nobody has measured it.`,
+    material
+      ? `The wall is of ${material.replaceAll('-', ' ')}, as it was told; that it is sound and flat has not been looked at.`
+      : 'What the wall is made of is not known; it is taken to be sound and flat.',
+    exposure === undefined
+      ? 'It is taken to be dry; damp in the wall changes the work and the price.'
+      : exposure === 'dry'
+        ? 'It is dry, as it was told.'
+        : `It is ${exposure === 'heated-behind' ? 'heated from behind' : exposure}, as it was told: whether anything may be fixed to it is decided when it has been looked at.`,
+    access.length > 0
+      ? `In the price: ${access.map(({ name }) => name).join(', ')}.`
+      : 'Everything is reached from the floor or from steps; no other access equipment is in the price.',
+    job.programme?.start
+      ? `Dates hold if the work begins on ${dayInWords(job.programme.start)}.`
+      : 'Days are counted from the first day of the work.',
+  ];
 }
 
 /** A percentage of an amount to whole units of the currency, away from the amount. */

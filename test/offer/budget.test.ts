@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { alternativesOf, jobOfAlternative } from '../../core/job/alternatives';
 import { checkJob } from '../../core/job/check';
-import { budgetJob, budgetPrice } from '../../core/offer/budget';
+import { budgetPrice, assumptionsOf, compareBudgets } from '../../core/offer/budget';
+import { budgetJob, budgetJobOf } from '../../core/offer/budget-job';
 import type { OfferInputs } from '../../core/offer/offer-inputs';
 import type { Job } from '../../core/job/schema';
 import { priceOffer } from '../../core/offer/price';
@@ -43,9 +45,9 @@ describe('a budget price', () => {
 
   it('says that it is subject to survey, what it is of and how far it may be off', () => {
     const { words } = budgetPrice(job, request, plainInputs);
-    expect(words).toBe(
-      'Budget price, subject to survey: between €505.00 and €744.00 with tax for 4000 × 2500 mm. ' +
-        'It is reckoned at €595.00 and may be 15 % less or 25 % more; the wall has not been measured.',
+    expect(words.replaceAll('\u00A0', ' ')).toBe(
+      'Budget price, subject to survey: between EUR 505.00 and EUR 744.00 with tax for 4000 × 2500 mm. ' +
+        'It is reckoned at EUR 595.00 and may be 15 % less or 25 % more; the wall has not been measured.',
     );
   });
 
@@ -71,4 +73,69 @@ describe('a budget price', () => {
       expect(reservationsInWords(made)[0]).toContain('has not been measured on site');
     },
   );
+});
+
+describe('a budget of several ways', () => {
+  const terms = {
+    labourRates: [{ rate: 50 }],
+    taxes: [{ id: 'V', name: 'VAT', percent: 20 }],
+    visits: 9,
+    discount: 50,
+    access: [{ name: 'Tower', price: 90, per: 'day' as const, days: 7 }],
+    provisionalSums: [{ id: 'P1', words: 'levelling', amount: 400 }],
+    priceList: [{ id: 'L1', name: 'Shelf', unit: 'piece', price: 30 }],
+    extras: [{ id: 'E1', item: 'L1', quantity: 2 }],
+  };
+  const job = offeredJob(terms);
+  const several = budgetJobOf(job, request, ['steel-panel', 'magnetic-coating', 'magnetic-film']);
+
+  it('is one sound job with every way as an alternative, the first of them chosen', () => {
+    expect(checkJob(several)).toEqual([]);
+    expect(alternativesOf(several)).toMatchObject([
+      { title: 'Steel panels', isChosen: true },
+      { title: 'Magnetic coating', isChosen: false },
+      { title: 'Magnetic film', isChosen: false },
+    ]);
+    const zones = alternativesOf(several).map(({ id }) => jobOfAlternative(several, id).walls[0]!.zones[0]!);
+    expect(zones.map(({ buildUp }) => buildUp)).toEqual(['steel-panel', 'magnetic-coating', 'magnetic-film']);
+    expect(zones.map(({ layout }) => layout !== undefined)).toEqual([true, false, false]);
+    const back = budgetJobOf(job, request, ['magnetic-film', 'steel-panel']);
+    expect(checkJob(back)).toEqual([]);
+    expect(jobOfAlternative(back, 'V2').walls[0]!.zones[0]!.layout).toBeDefined();
+  });
+
+  it('takes rates and prices of the other job along, and nothing that was agreed for it alone', () => {
+    const before = JSON.stringify(job);
+    const { offer, client, reference, rack } = budgetJob(job, request);
+    expect(JSON.stringify(job)).toBe(before);
+    expect([client, reference, rack]).toEqual(['', '', []]);
+    expect(offer).toMatchObject({ labourRates: terms.labourRates, taxes: terms.taxes });
+    for (const agreed of ['visits', 'discount', 'provisionalSums', 'extras', 'access'])
+      expect(offer).not.toHaveProperty(agreed);
+    const high = budgetJob(job, { ...request, access: true });
+    expect(high.offer?.access).toEqual([{ name: 'Tower', price: 90, per: 'day' }]);
+  });
+
+  it('stands side by side with ranges first and what was assumed in words', () => {
+    const jobs = alternativesOf(several).map(({ id }) => jobOfAlternative(several, id));
+    const budgets = jobs.map((one, i) => {
+      const inputs = { ...plainInputs(one), visits: i + 1 };
+      return { job: one, inputs, offer: priceOffer(one, inputs) };
+    });
+    const { titles, rows } = compareBudgets(budgets);
+    expect(titles).toEqual(['Steel panels', 'Magnetic coating', 'Magnetic film']);
+    // 10 h × 50.00 + 20 % = 600.00; − 10 % and + 20 %.
+    expect(rows[0]).toMatchObject({ label: 'Budget price with tax' });
+    expect(rows[0]!.values[0]!.replaceAll('\u00A0', ' ')).toBe('EUR 540.00 to EUR 720.00');
+    expect(rows.find(({ label }) => label === 'Visits')!.values).toEqual(['1', '2', '3']);
+
+    expect(assumptionsOf(several).join(' ')).toContain('4000 × 2500 mm and all of it one zone');
+    expect(assumptionsOf(several).join(' ')).toContain('What the wall is made of is not known');
+    const told = budgetJob(job, {
+      ...request,
+      ground: { material: 'gypsum-board', exposure: 'damp' },
+      start: '2026-12-07',
+    });
+    expect(assumptionsOf(told).join(' ')).toMatch(/gypsum board.*It is damp.*begins on 7 December 2026/);
+  });
 });

@@ -1,3 +1,4 @@
+import type { DrawnBudget } from '../../core/drawings/budget-sheet';
 import type { LodeplanDocument } from '../../core/drawings/page';
 import { noPictures, type Pictures } from '../../core/drawings/pictures';
 import { picturesOf } from '../../core/job/photos';
@@ -126,6 +127,20 @@ export class Documents {
 
   async savePdf(document: LodeplanDocument): Promise<void> {
     await this.#print([document]);
+  }
+
+  /** @returns what went wrong, in a sentence, or null */
+  async saveBudget(budgets: readonly DrawnBudget[]): Promise<string | null> {
+    const { job } = budgets[0]!;
+    try {
+      const sheet = await this.#shop.drawBudget(
+        budgets.map(({ job, offer, inputs, walls }) => ({ job, offer, inputs, walls })),
+      );
+      download(await this.#shop.print(sheet, dayOf(job), noPictures), `${fileOf(job, sheet.name)}.pdf`);
+      return null;
+    } catch (reason) {
+      return `The PDF could not be made: ${wordsOf(reason)}.`;
+    }
   }
 
   async saveAllPdfs(): Promise<void> {

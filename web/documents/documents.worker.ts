@@ -1,3 +1,4 @@
+import { budgetSheet } from '../../core/drawings/budget-sheet';
 import { composeDocuments } from '../../core/drawings/compose';
 import { measureWith } from '../../core/drawings/fonts';
 import type { TextMeasure } from '../../core/drawings/page';
@@ -27,6 +28,10 @@ async function answer(asked: PrintOrder): Promise<PrintAnswer> {
       const since = sinceRevision(worked, beside.since);
       const { alternatives } = beside;
       return { order, documents: composeDocuments(worked, measure, { alternatives, since, pictures }) };
+    }
+    if (asked.kind === 'budget') {
+      measure ??= measureWith(await fonts);
+      return { order, documents: [budgetSheet(asked.budgets, measure)] };
     }
     const pdf = await writePdf(asked.document, await fonts, { date: asked.day, pictures: asked.pictures });
     return { order, pdf: pdf as Uint8Array<ArrayBuffer> };

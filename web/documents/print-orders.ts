@@ -1,3 +1,4 @@
+import type { DrawnBudget } from '../../core/drawings/budget-sheet';
 import type { LodeplanDocument } from '../../core/drawings/page';
 import type { Pictures } from '../../core/drawings/pictures';
 import type { DrawnAlternative } from '../../core/drawings/client-alternatives';
@@ -19,6 +20,7 @@ export type PrintOrder =
       readonly beside: DrawnBeside;
       readonly pictures: Pictures;
     }
+  | { readonly order: number; readonly kind: 'budget'; readonly budgets: readonly DrawnBudget[] }
   | {
       readonly order: number;
       readonly kind: 'print';

@@ -1,3 +1,4 @@
+import type { DrawnBudget } from '../../core/drawings/budget-sheet';
 import type { LodeplanDocument } from '../../core/drawings/page';
 import type { Pictures } from '../../core/drawings/pictures';
 import type { WorkedOut } from '../../core/worked-out';
@@ -24,6 +25,12 @@ export class PrintShop {
   ): Promise<readonly LodeplanDocument[]> {
     const answer = await this.#ask({ kind: 'compose', worked, beside, pictures });
     return 'documents' in answer ? answer.documents : [];
+  }
+
+  /** A budget price of each way to build up a wall, on one page. */
+  async drawBudget(budgets: readonly DrawnBudget[]): Promise<LodeplanDocument> {
+    const answer = await this.#ask({ kind: 'budget', budgets });
+    return 'documents' in answer ? answer.documents[0]! : { name: '', title: '', pages: [] };
   }
 
   /** @param day written into the file; the same document and day give the same bytes */

@@ -13,7 +13,7 @@ import { saveJob, type SaveWay } from './save-file';
 import { goTo, recall } from './start-job';
 
 export type DialogName =
-  'details' | 'new' | 'jobs' | 'wall' | 'issue' | 'rack' | 'commands' | 'alternatives' | 'changes';
+  'details' | 'new' | 'jobs' | 'budget' | 'wall' | 'issue' | 'rack' | 'commands' | 'alternatives' | 'changes';
 
 /** What happens to whole jobs: new, open, save, and the dialogs for them. */
 export class JobDesk {

@@ -1,4 +1,5 @@
 import { readJob } from '../../core/job/read';
+import type { Job } from '../../core/job/schema';
 import { entryOf } from './entry';
 import type { KeptHead } from './kept';
 import { freshKey, type JobStore } from './store';
@@ -17,6 +18,12 @@ export class JobShelf {
   /** The last kept first. */
   async heads(): Promise<KeptHead[]> {
     return (await this.#store()?.list()) ?? [];
+  }
+
+  /** A job as it was kept last; null if it is gone or cannot be read. */
+  async read(id: string): Promise<Job | null> {
+    const kept = await this.#store()?.read(id);
+    return (kept && readJob(kept.text).job) ?? null;
   }
 
   /** Jobs that some tab is changing. */

@@ -50,6 +50,14 @@ export class AlternativeResults {
     this.#next();
   }
 
+  /** Nothing more will be asked. */
+  end(): void {
+    this.#worker?.terminate();
+    this.#worker = null;
+    this.#wanted = [];
+    this.#underWay = null;
+  }
+
   #next(): void {
     const next = this.#wanted.find(({ key }) => {
       const known = this.#find(key);

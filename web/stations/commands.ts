@@ -45,6 +45,13 @@ export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
       whyNot: open.job.revisions.length > 0 ? null : 'no revision has been issued',
       run: () => (desk.dialog = 'changes'),
     },
+    {
+      name: 'Budget price',
+      group: 'Job',
+      keys: 'J B',
+      also: 'telephone estimate width height subject to survey',
+      run: () => (desk.dialog = 'budget'),
+    },
     { name: 'Jobs on this device', group: 'Job', keys: 'J J', run: () => (desk.dialog = 'jobs') },
     {
       name: 'Job details',

@@ -1,5 +1,12 @@
 import { sentenceInUnits } from '../lengths';
-import { assumptionsOf, budgetOf, compareBudgets, rangeInWords, type PricedBudget } from '../offer/budget';
+import {
+  assumptionsOf,
+  budgetOf,
+  compareBudgets,
+  leftOutOf,
+  rangeInWords,
+  type PricedBudget,
+} from '../offer/budget';
 import { dayInWords } from '../job/day-in-words';
 import { cautionsInWords } from '../offer/scope-words';
 import { formatFigure } from '../offer/money';
@@ -50,6 +57,7 @@ export function budgetSheet(budgets: readonly DrawnBudget[], measure: TextMeasur
         paragraphBlock(`${label}. ${[...does, ...doesNot].join(' ')}`, width, measure, { below: 0.8 }),
       ),
     headingBlock('What is assumed', width),
+    ...list(leftOutOf(budgets), 'red-lead'),
     ...list(assumptionsOf(job)),
     ...(cautions.length === 0
       ? []

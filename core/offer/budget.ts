@@ -119,6 +119,20 @@ export function assumptionsOf(job: Job): string[] {
   ];
 }
 
+const missing: Readonly<Record<string, string>> = {
+  'offer-no-price': 'materials that have no price yet',
+  'offer-no-rate': 'hours of work that have no rate yet',
+};
+
+/** What the prices leave out because nobody has said what it costs, as sentences: such ways are dearer than they look. */
+export function leftOutOf(budgets: readonly PricedBudget[]): string[] {
+  const { titles } = compareBudgets(budgets);
+  return Object.entries(missing).flatMap(([code, words]) => {
+    const ways = titles.filter((_, i) => budgets[i]!.offer.findings.some((finding) => finding.code === code));
+    return ways.length === 0 ? [] : [`Not in the price of ${ways.join('; ').toLowerCase()}: ${words}.`];
+  });
+}
+
 /** A percentage of an amount to whole units of the currency, away from the amount. */
 function outward(amount: Minor, percent: number, currency: string, way: 'down' | 'up'): Minor {
   const unit = 10 ** minorUnitDigits(currency);

@@ -17,7 +17,9 @@ import { picturesInFile } from '../drawings/pictures';
 import { alternativesOf, chooseAlternative } from '../job/alternatives';
 import type { Job } from '../job/schema';
 import { readJob } from '../job/read';
+import { priceJob } from '../offer/price-job';
 import { workOutFully } from './pipeline';
+import { pricedResults } from './priced-results';
 import { toResults } from './results';
 import type { WorkedOut } from '../worked-out';
 import { sinceRevision } from './since-revision';
@@ -117,8 +119,9 @@ async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {
   const fonts = await loadFonts();
   const date = dayOf(job);
   const pictures = picturesInFile(job);
+  const results = { ...toResults(worked), ...pricedResults(worked, priceJob(worked)) };
   const files: { name: string; content: string | Uint8Array }[] = [
-    { name: 'results.json', content: `${JSON.stringify(toResults(worked), null, 2)}\n` },
+    { name: 'results.json', content: `${JSON.stringify(results, null, 2)}\n` },
   ];
   const beside = { since: sinceRevision(worked, job.revisions.at(-1)), pictures };
   for (const document of composeDocuments(worked, measureWith(fonts), beside)) {

@@ -4,7 +4,10 @@ import { fromMinorUnits } from './whole-money';
 import { toMm, toSquareMm } from '../units';
 import type { JobSheet, WorkedOut, WorkedWall, WorkedZone } from '../worked-out';
 
-/** The results file, version 1: `lodeplan-results`. Lengths in mm, areas in mm², money in the job's currency. */
+/**
+ * The results file, version 1: `lodeplan-results`. Lengths in mm, areas in mm², money in the job's currency. What layers,
+ * amounts, dates and prices come to stands in it too where the command line writes it: `priced-results.ts`.
+ */
 export function toResults({ job, walls, cutting, findings }: WorkedOut) {
   return {
     format: 'lodeplan-results',

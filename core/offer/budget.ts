@@ -83,7 +83,8 @@ export function compareBudgets(budgets: readonly PricedBudget[]): ComparedAltern
     values: ranges,
     differs: new Set(ranges).size > 1,
   };
-  const [reckoned, ...rows] = compared.rows;
+  // How much of it is tax is for the offer to say.
+  const [reckoned, ...rows] = compared.rows.filter(({ label }) => label !== 'Tax in it');
   return { ...compared, rows: [range, { ...reckoned!, label: 'Reckoned at' }, ...rows] };
 }
 

@@ -8,7 +8,7 @@ test('sales makes three alternatives, changes a price, sees all totals follow, a
   await waitForPlan(page);
   await goTo(page, 'Price');
   const total = page.getByLabel('Findings').locator('.key b');
-  await expect(total).toHaveText(/^\d[\d ]*\.\d\d$/);
+  await expect(total).toHaveText(/^\d[\d\u00A0 ]*,\d\d$/);
   const before = await total.textContent();
 
   await page.getByRole('tab', { name: 'Side by side' }).click();

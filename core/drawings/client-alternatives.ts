@@ -1,4 +1,5 @@
 import type { Job } from '../job/schema';
+import type { LengthUnits } from '../lengths';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { figureRowsOf, type ClientRow } from './alternative-rows';
 import { clientHeader, clientMargin as margin } from './client-header';
@@ -83,7 +84,15 @@ function alternativesPage(
     const left = room.left + (i % 2) * (cellWidth + gap);
     const top = room.top - Math.floor(i / 2) * (cellHeight + gap);
     const cell: PaperBox = { left, right: left + cellWidth, top, bottom: top - cellHeight };
-    return drawCell(alternative, all.indexOf(alternative), find(alternative.worked, id), rows, cell, measure);
+    return drawCell(
+      alternative,
+      all.indexOf(alternative),
+      find(alternative.worked, id),
+      rows,
+      cell,
+      job.units,
+      measure,
+    );
   });
   return {
     format,
@@ -103,6 +112,7 @@ function drawCell(
   wall: WorkedWall | undefined,
   rows: readonly ClientRow[],
   cell: PaperBox,
+  units: LengthUnits | undefined,
   measure: TextMeasure,
 ): Item[] {
   const wide = cell.right - cell.left;
@@ -121,7 +131,7 @@ function drawCell(
     top: cell.top - 9,
   };
   // Cells are alike and so is the wall, therefore all pictures are to one scale.
-  const picture = wall && clientWallPicture(wall, most, measure);
+  const picture = wall && clientWallPicture(wall, most, measure, { ...(units && { units }) });
   const tableTop = (picture?.bottom ?? most.bottom) - 4;
   return [
     fitText(name, wide, measure),

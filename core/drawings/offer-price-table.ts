@@ -3,7 +3,7 @@ import type { ClientLine, ClientPrices, ClientTax } from '../offer/views';
 import type { Mm } from '../units';
 import type { ClientBlock } from './client-pages';
 import type { FlowBlock } from './flow-table';
-import { rule } from './client-blocks';
+import { paragraphBlock, rule, spaceBlock } from './client-blocks';
 import type { Item, Text, TextMeasure } from './page';
 import { fitText, wrapText } from './text';
 
@@ -68,7 +68,7 @@ export function priceBlocks(prices: ClientPrices, width: Mm, measure: TextMeasur
       rule(left, width, top - 5.6, 0.35, 'ink'),
     ],
   };
-  const rows = prices.lines.map((line, i): ClientBlock => {
+  const rowOf = (line: ClientLine, i: number, isLast: boolean): ClientBlock => {
     const titleLines = wrapText(line.title, words.width - gap, 2.5, {}, measure);
     const basisLines = line.basis
       ? wrapText(line.basis, words.width - gap, 2.5, { face: 'condensed' }, measure)
@@ -78,7 +78,7 @@ export function priceBlocks(prices: ClientPrices, width: Mm, measure: TextMeasur
       height: total,
       heading,
       // The last line stays with the sums.
-      keepWithNext: i === prices.lines.length - 1 && total < 60,
+      keepWithNext: isLast && total < 60,
       at: (left, top): Item[] => {
         const y = top - 4;
         const text = (words: string, n: number, style: Partial<Text>): Text => ({
@@ -103,8 +103,26 @@ export function priceBlocks(prices: ClientPrices, width: Mm, measure: TextMeasur
         ];
       },
     };
-  });
-  return [heading, ...rows, ...sumBlocks(prices, width, amount, showsTax, measure)];
+  };
+  const { lines, options } = prices;
+  return [
+    heading,
+    ...lines.map((line, i) => rowOf(line, i, i === lines.length - 1)),
+    ...sumBlocks(prices, width, amount, showsTax, measure),
+    ...(options.length === 0
+      ? []
+      : [
+          paragraphBlock(
+            `Optional, not in the total; prices ${prices.taxes.length > 0 ? 'before tax' : 'without tax'}`,
+            width,
+            measure,
+            { weight: 'semi-bold', above: 3, keepWithNext: true },
+          ),
+          heading,
+          ...options.map((line, i) => rowOf(line, lines.length + i, false)),
+          spaceBlock(2),
+        ]),
+  ];
 }
 
 /** Quantity, unit price, amount; a lump sum has the amount alone. */

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding';
 import { refusal, shown, type Path } from './place';
+import { areaUnits } from './offer-schema';
 import type { Job } from './schema';
 
 /** Ids of an offer's lists name one thing each, taxes and entries of the price list that are named are there. */
@@ -28,10 +29,28 @@ export function checkOffer(job: Job): Finding[] {
     ...lineTaxes.flatMap((one, i) => tax(['lineTaxes', i, 'tax'], one.tax)),
     ...priceList.flatMap((one, i) => tax(['priceList', i, 'tax'], one.tax)),
     ...provisionalSums.flatMap((one, i) => tax(['provisionalSums', i, 'tax'], one.tax)),
-    ...extras.flatMap(({ item }, i) =>
-      unknown(['extras', i, 'item'], item, priceList, 'entry of the price list'),
-    ),
+    ...extras.flatMap(({ item, quantity }, i) => [
+      ...unknown(['extras', i, 'item'], item, priceList, 'entry of the price list'),
+      ...uncounted(
+        job,
+        i,
+        quantity,
+        priceList.find(({ id }) => id === item),
+      ),
+    ]),
   ];
+}
+
+/** Only an area is known without a quantity. */
+function uncounted(
+  job: Job,
+  i: number,
+  quantity: number | undefined,
+  entry: { readonly name: string; readonly unit: string } | undefined,
+): Finding[] {
+  if (quantity !== undefined || !entry || areaUnits.some((unit) => unit === entry.unit)) return [];
+  const says = `is missing: “${entry.name}” is priced by ${entry.unit ? `the ${entry.unit}` : 'the lump'}, and only a price by m² or ft² can do without one; give the line a quantity.`;
+  return [refusal(job, ['offer', 'extras', i, 'quantity'], 'no-quantity', says)];
 }
 
 function repeated(job: Job, list: string, entries: readonly { readonly id: string }[]): Finding[] {

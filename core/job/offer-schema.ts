@@ -9,6 +9,8 @@ import { identifier, length, text } from './schema-values';
  */
 
 export const finishLevels = ['Q2', 'Q3', 'Q4'] as const;
+/** What prices of an area are given for. */
+export const areaUnits = ['m²', 'm2', 'ft²', 'ft2'] as const;
 /** What a line of the offer stands for. */
 export const offerLineKinds = ['zone', 'wall', 'job'] as const;
 export const leftOverPolicies = ['client', 'firm'] as const;
@@ -83,8 +85,18 @@ const listedPrice = namedFields({
 const extra = namedFields({
   id: identifier,
   item: v.pipe(identifier, v.description('Id of an entry of the price list.')),
-  quantity: v.pipe(amount, v.description("In the entry's unit.")),
+  quantity: v.optional(
+    v.pipe(
+      amount,
+      v.description(
+        "In the entry's unit; absent: as much as the zones measure, where the unit is m² or ft².",
+      ),
+    ),
+  ),
   words: v.optional(text),
+  optional: v.optional(
+    v.pipe(v.boolean(), v.description('true: offered beside the others, not in the total.')),
+  ),
 });
 
 const lineTax = namedFields({

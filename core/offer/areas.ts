@@ -20,6 +20,11 @@ export function squareMetres(area: number): number {
   return areaIn(area, 'mm');
 }
 
+/** Counted in the unit that a price is given for, to two places. @param unit one of `areaUnits` */
+export function areaForPrice(area: number, unit: string): number {
+  return areaIn(area, unit.startsWith('ft') ? 'ft-in' : 'mm');
+}
+
 /** @example areaInWords(42_000_000_000, 'mm', 'en-GB') // 4.20 m², with a space that does not break */
 export function areaInWords(area: number, units: LengthUnits | undefined, locale: string): string {
   return `${formatFigure(areaIn(area, units), locale, 2)}\u00A0${areaUnit(units)}`;

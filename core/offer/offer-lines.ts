@@ -1,7 +1,7 @@
 import { buildUpKind } from '../job/build-up-kinds';
 import type { TaxKind } from '../job/offer-schema';
 import type { Job } from '../job/schema';
-import { areaIn, areaInWords, areaUnit } from './areas';
+import { areaForPrice, areaIn, areaInWords, areaUnit } from './areas';
 import type { CostLine } from './costs';
 import {
   formatAmount,
@@ -18,7 +18,7 @@ import { keyOf, type OfferInputs, type OfferZone } from './offer-inputs';
 import { taxOfLine } from './taxes';
 import { termsOf } from './usual-prices';
 
-export type PricedLineKind = 'work' | 'site' | 'extra' | 'provisional' | 'discount' | 'minimum';
+export type PricedLineKind = 'work' | 'site' | 'extra' | 'option' | 'provisional' | 'discount' | 'minimum';
 
 /** A line of the offer before tax; what stands under `cost` and `costBasis` is for the firm alone. */
 export interface PricedLine {
@@ -46,7 +46,7 @@ export function linesOf(job: Job, inputs: OfferInputs, costs: readonly CostLine[
   const priced = [
     ...workLines(job, inputs, spread ? costs : costs.filter(({ kind }) => kind !== 'site')),
     ...(spread ? [] : siteLines(job, costs)),
-    ...extraLines(job),
+    ...listedLines(job, inputs, false),
   ];
   const reduced = [...priced, ...discountLine(job, priced)];
   return [...reduced, ...minimumLine(job, reduced), ...provisionalLines(job)];
@@ -148,32 +148,40 @@ function siteLines(job: Job, costs: readonly CostLine[]): PricedLine[] {
   });
 }
 
-function extraLines(job: Job): PricedLine[] {
+/** Lines that the client may choose besides, before tax; they are in no sum, and no discount reduces them. */
+export function optionLines(job: Job, inputs: OfferInputs): PricedLine[] {
+  return listedLines(job, inputs, true);
+}
+
+function listedLines(job: Job, inputs: OfferInputs, isOption: boolean): PricedLine[] {
   const { extras, priceList, rounding } = termsOf(job);
-  return extras.flatMap(({ id, item, quantity, words }): PricedLine[] => {
-    const listed = priceList.find((one) => one.id === item);
-    if (!listed) return [];
-    const unitPrice = toMinor(listed.price, job.currency);
-    const amount = times(unitPrice, quantity, rounding);
-    const title = words ? `${listed.name}: ${words}` : listed.name;
-    const tax = taxOfLine(job, id, listed.tax);
-    const costBasis = 'By the price list; its cost is not known.';
-    return [
-      {
-        id,
-        kind: 'extra',
-        title,
-        quantity,
-        unit: listed.unit,
-        unitPrice,
-        amount,
-        tax,
-        basis: 'By the price list.',
-        cost: 0,
-        costBasis,
-      },
-    ];
-  });
+  return extras
+    .filter(({ optional = false }) => optional === isOption)
+    .flatMap(({ id, item, quantity, words }): PricedLine[] => {
+      const listed = priceList.find((one) => one.id === item);
+      if (!listed) return [];
+      const area = inputs.zones.reduce((sum, { offerArea }) => sum + offerArea, 0);
+      const counted = quantity ?? areaForPrice(area, listed.unit);
+      const unitPrice = toMinor(listed.price, job.currency);
+      return [
+        {
+          id,
+          kind: isOption ? 'option' : 'extra',
+          title: words ? `${listed.name}: ${words}` : listed.name,
+          quantity: counted,
+          unit: listed.unit,
+          unitPrice,
+          amount: times(unitPrice, counted, rounding),
+          tax: taxOfLine(job, id, listed.tax),
+          basis:
+            quantity === undefined
+              ? 'By the price list, for all zones as they are measured.'
+              : 'By the price list.',
+          cost: 0,
+          costBasis: 'By the price list; its cost is not known.',
+        },
+      ];
+    });
 }
 
 function discountLine(job: Job, lines: readonly PricedLine[]): PricedLine[] {

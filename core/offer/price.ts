@@ -4,7 +4,7 @@ import type { Job } from '../job/schema';
 import { costsOf, rateOf, type CostLine } from './costs';
 import { formatFigure, formatMoney, percentOf, sumOf, type Minor } from './money';
 import type { OfferInputs } from './offer-inputs';
-import { linesOf, type PricedLine } from './offer-lines';
+import { linesOf, optionLines, type PricedLine } from './offer-lines';
 import { paymentsOf, type Payment } from './payments';
 import { taxSumsOf, type TaxSum } from './taxes';
 import { termsOf } from './usual-prices';
@@ -26,6 +26,8 @@ export interface PricedOffer {
   readonly currency: string;
   readonly locale: string;
   readonly lines: readonly PricedLine[];
+  /** What the client may choose besides, before tax: in no sum. */
+  readonly options: readonly PricedLine[];
   readonly net: Minor;
   readonly taxes: readonly TaxSum[];
   readonly gross: Minor;
@@ -75,6 +77,7 @@ export function priceOffer(job: Job, inputs: OfferInputs): PricedOffer {
     currency: job.currency,
     locale,
     lines,
+    options: optionLines(job, inputs),
     net,
     taxes,
     gross,

@@ -33,6 +33,8 @@ export interface ClientPrices {
   readonly currency: string;
   readonly locale: string;
   readonly lines: readonly ClientLine[];
+  /** Before tax, in no sum. */
+  readonly options: readonly ClientLine[];
   readonly net: Minor;
   readonly taxes: readonly ClientTax[];
   readonly gross: Minor;
@@ -45,23 +47,25 @@ export interface ClientPrices {
 }
 
 export function clientPrices(offer: PricedOffer): ClientPrices {
-  const { currency, locale, lines, net, taxes, gross, payments } = offer;
+  const { currency, locale, lines, options, net, taxes, gross, payments } = offer;
   const { validUntil, validityDays, rounding, measured, visits } = offer;
   const placeOf = ({ tax }: PricedLine) => taxes.findIndex((one) => one.tax.id === tax?.id) + 1;
+  const lineOf = (line: PricedLine): ClientLine => ({
+    id: line.id,
+    kind: line.kind,
+    title: line.title,
+    quantity: line.quantity,
+    unit: line.unit,
+    unitPrice: line.unitPrice,
+    amount: line.amount,
+    tax: placeOf(line) || null,
+    basis: line.basis,
+  });
   return {
     currency,
     locale,
-    lines: lines.map((line) => ({
-      id: line.id,
-      kind: line.kind,
-      title: line.title,
-      quantity: line.quantity,
-      unit: line.unit,
-      unitPrice: line.unitPrice,
-      amount: line.amount,
-      tax: placeOf(line) || null,
-      basis: line.basis,
-    })),
+    lines: lines.map(lineOf),
+    options: options.map(lineOf),
     net,
     taxes: taxes.map(({ words, base, amount }) => ({ words, base, amount })),
     gross,
@@ -83,7 +87,7 @@ export interface InternalRow {
 }
 
 /** The way from costs to the net price, for the firm: every row follows from those above it. */
-export function internalRows({ internal, lines, net }: PricedOffer): InternalRow[] {
+export function internalRows({ internal, lines, options, net }: PricedOffer): InternalRow[] {
   const { costs, direct, overhead, markup, roundedAway, result } = internal;
   const names: Readonly<Record<CostLine['kind'], string>> = {
     labour: 'Labour',
@@ -110,5 +114,10 @@ export function internalRows({ internal, lines, net }: PricedOffer): InternalRow
       amount: result,
       strong: true,
     },
+    ...options.map(({ title, basis, amount }) => ({
+      name: `Optional, in no sum: ${title}`,
+      basis,
+      amount,
+    })),
   ];
 }

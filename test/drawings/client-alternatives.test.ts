@@ -145,3 +145,11 @@ describe('alternatives side by side for the client', () => {
     expect(clientAlternatives(job, drawn, measure).pages).toEqual([]);
   });
 });
+
+it('names areas in square feet where the job is in feet, in pictures and figures alike', () => {
+  const { job, drawn } = alternatives(2);
+  const feet = clientAlternatives({ ...job, units: 'ft-in' }, drawn, measure);
+  const words = feet.pages.flatMap((page) => textsOf(page)).join(' ');
+  expect(words).toContain('ft²');
+  expect(words).not.toContain('m²');
+});

@@ -276,3 +276,18 @@ describe('the care sheet', () => {
     expect(says).toContain('licensed electrician');
   });
 });
+
+it('shows optional lines under the total, not in it, numbered on from the others', () => {
+  const options = {
+    priceList: [{ id: 'E1', name: 'Magnet rail', unit: 'piece', price: 48.5 }],
+    extras: [{ id: 'X1', item: 'E1', quantity: 2, optional: true }],
+  };
+  const { prices, document } = drawn(withOffer(worked, { ...full, ...options }));
+  const words = saysOf(document);
+  const total = plain(formatMoney(prices.gross, 'EUR', prices.locale, 'code'));
+  expect(prices.gross).toBe(drawn(withOffer(worked, full)).prices.gross);
+  expect(words.indexOf('Optional, not in the total')).toBeGreaterThan(words.indexOf('Total'));
+  expect(words).toContain(total);
+  expect(words).toMatch(/Magnet rail.*97,00/);
+  expect(textFaults(document, measure, false)).toEqual([]);
+});

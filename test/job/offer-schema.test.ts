@@ -76,6 +76,13 @@ describe('the offer of a job file', () => {
     ];
     expect(faultsOf({ taxes })[0]).toContain('which entry 1 of taxes has already');
     expect(faultsOf({ tax: 'T9' })[0]).toContain('no tax of the offer has that id; it has none');
+    const piece = [{ id: 'E1', name: 'Shelf', unit: 'piece', price: 35 }];
+    expect(faultsOf({ priceList: piece, extras: [{ id: 'X1', item: 'E1' }] })[0]).toContain(
+      'is priced by the piece, and only a price by m² or ft² can do without one; give the line a quantity',
+    );
+    expect(
+      faultsOf({ priceList: [{ ...piece[0]!, unit: 'm²' }], extras: [{ id: 'X1', item: 'E1' }] }),
+    ).toEqual([]);
     expect(faultsOf({ extras: [{ id: 'X1', item: 'E9', quantity: 1 }] })[0]).toContain(
       'no entry of the price list has that id',
     );

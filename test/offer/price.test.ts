@@ -121,6 +121,31 @@ describe('the price of a job, reckoned by hand', () => {
     expect(net).toBe(66_400 + 10_500 - 7_690 + 20_000);
   });
 
+  it('keeps optional lines out of every sum, and out of the discount', () => {
+    const without = priceOffer(offeredJob({ ...rated, discount: 10 }), inputs);
+    const optional = { ...extras, extras: [{ ...extras.extras[0]!, optional: true }] };
+    const offer = priceOffer(offeredJob({ ...rated, ...optional, discount: 10 }), inputs);
+    expect(offer.options).toMatchObject([{ id: 'X1', title: 'Shelf: oak', amount: 10_500, kind: 'option' }]);
+    expect(offer.lines).toEqual(without.lines);
+    expect([offer.net, offer.gross, offer.payments]).toEqual([without.net, without.gross, without.payments]);
+    expect(offer.internal.result).toBe(without.internal.result);
+  });
+
+  it('counts a fixed price by area over all zones as they are measured, in its own unit', () => {
+    const fixed = (unit: string) =>
+      priceOffer(
+        offeredJob({
+          ...rated,
+          priceList: [{ id: 'E1', name: 'Protective film', unit, price: 12.5 }],
+          extras: [{ id: 'X1', item: 'E1' }],
+        }),
+        inputs,
+      ).lines.find(({ id }) => id === 'X1');
+    // 2.00 + 1.00 + 1.50 m²; 4.5 / 0.3048² = 48.4376 ft².
+    expect(fixed('m²')).toMatchObject({ quantity: 4.5, unit: 'm²', unitPrice: 1_250, amount: 5_625 });
+    expect(fixed('ft²')).toMatchObject({ quantity: 48.44, amount: 60_550 });
+  });
+
   it('tops up to the least charge with a line of its own, after the discount and without provisional sums', () => {
     const { lines, net } = priceOffer(
       offeredJob({ ...rated, provisionalSums, discount: 50, minimumCharge: 500 }),

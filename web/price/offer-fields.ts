@@ -76,6 +76,17 @@ export const offerGroups: readonly SettingGroup[] = [
         kind: choice(taxRoundings, { 'per-total': 'once, on the total', 'per-line': 'on every line' }),
         usual: 'per-total',
       },
+      {
+        path: 'locale',
+        label: 'Money is written',
+        kind: choice(['sv-SE', 'en-GB', 'de-DE', 'de-CH'], {
+          'sv-SE': '1 234,50',
+          'en-GB': '1,234.50',
+          'de-DE': '1.234,50',
+          'de-CH': '1’234.50',
+        }),
+        usual: 'sv-SE',
+      },
       { path: 'budgetRange.below', label: 'Budget price, down to', unit: '− %', kind: percent, usual: '10' },
       { path: 'budgetRange.above', label: 'Budget price, up to', unit: '+ %', kind: surcharge, usual: '20' },
     ],

@@ -46,7 +46,7 @@ export const programmeFields: readonly SettingField[] = [
     usual: usualProgramme.weekdays.join(', '),
   },
   { path: 'weekends', label: 'Weekends are worked', kind: { of: 'yes-no' } },
-  { path: 'nights', label: 'Nights are worked', kind: { of: 'yes-no' } },
+  { path: 'nights', label: 'Nights are worked too: round the clock, in shifts', kind: { of: 'yes-no' } },
   {
     path: 'visitGap',
     label: 'The crew leaves when it waits',

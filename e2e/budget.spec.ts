@@ -83,3 +83,25 @@ test('a budget price in feet, of one way alone; a wall without magnets asks to b
   await dialog.getByLabel('No magnets').check();
   await expect(dialog.getByRole('alert')).toContainText('has to be written on');
 });
+
+test('a job without rates borrows those of the last job that has some', async ({ page }) => {
+  await page.goto('/');
+  await waitForPlan(page);
+  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await page.getByRole('button', { name: 'Start the new job' }).click();
+  await expect(page).toHaveTitle(/^New job/);
+  await page.getByRole('button', { name: 'Jobs', exact: true }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Budget price' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Budget price, subject to survey' });
+  await expect(dialog).toContainText('Rates, products and working hours are those of “Print studio”');
+  await dialog.getByLabel('Width').fill('4200');
+  await dialog.getByLabel('Height').fill('2600');
+  await expect(dialog.getByRole('row', { name: /^Reckoned at/ }).getByRole('cell')).toHaveCount(3, {
+    timeout: 30_000,
+  });
+  await expect(dialog).not.toContainText('have no rate');
+  await page.keyboard.press('Escape');
+  await expect(dialog).toBeHidden();
+  await expect(page).toHaveTitle(/^New job/);
+});

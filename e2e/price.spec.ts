@@ -78,3 +78,43 @@ test('a layer is changed for one zone, kept under a name, and the ready layers c
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect(choice).toHaveValue('B1');
 });
+
+test('an optional line by the square metre stands under the total and leaves it as it is', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await waitForPlan(page);
+  await goTo(page, 'Price');
+  const total = page.getByLabel('Findings').locator('.key b');
+  await expect(total).toHaveText(/^\d[\d\u00A0 ]*,\d\d$/);
+  const before = (await total.textContent())!;
+
+  await page.getByRole('tab', { name: 'Rates' }).click();
+  await page.getByRole('button', { name: 'Add an item' }).click();
+  const list = (column: string) => page.getByRole('textbox', { name: `Price list 1, ${column}` });
+  for (const [column, typed] of [
+    ['item', 'Protective film'],
+    ['unit', 'm²'],
+    ['price, EUR', '12.50'],
+  ] as const) {
+    await list(column).fill(typed);
+    await list(column).press('Enter');
+  }
+  await page.getByRole('button', { name: 'Add a line' }).click();
+  const optional = page.getByRole('combobox', { name: 'Lines from the price list 1, optional' });
+  await optional.selectOption('yes');
+  const quantity = page.getByRole('textbox', { name: 'Lines from the price list 1, quantity' });
+  await quantity.fill('');
+  await quantity.press('Enter');
+
+  await page.getByRole('tab', { name: 'Offer', exact: true }).click();
+  const leaf = page.locator('#leaf');
+  await expect(leaf.getByRole('row', { name: /^Optional, not in the total/ })).toBeVisible();
+  const row = leaf.getByRole('row', { name: /^Protective film/ });
+  await expect(row).toContainText('for all zones as they are measured');
+  const [area, , amount] = (await row.getByRole('cell').allTextContents()).slice(1);
+  const figure = (text = '') => Number(text.replace(/[^\d,]/g, '').replace(',', '.'));
+  expect(figure(area)).toBeGreaterThan(1);
+  expect(figure(amount)).toBeCloseTo(figure(area) * 12.5, 1);
+  await expect(total).toHaveText(before);
+});

@@ -48,7 +48,7 @@ test('by keyboard alone, from opening the page to a printed budget price and on 
   await expect(dialog.getByRole('button', { name: 'Make it a job' })).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(dialog).toBeHidden();
-  await expect(page).toHaveTitle(/^Budget price/);
+  await expect(page).toHaveTitle(/^New wall/);
   await expect(page.getByRole('group', { name: 'Alternatives' }).or(page.locator('.walls'))).toContainText(
     'Steel panels, writable',
   );

@@ -87,7 +87,7 @@ function emptied(job: Job, { name, client = '', access = false, start, date = ''
   const { start: _s, ordered: _o, climate: _k, ...hours } = programme ?? {};
   return {
     ...rest,
-    name: name || 'Budget price',
+    name: name || (client ? `Wall for ${client}` : 'New wall'),
     client,
     reference: '',
     revision: '',

@@ -108,6 +108,9 @@ describe('a budget of several ways', () => {
     const before = JSON.stringify(job);
     const { offer, client, reference, rack } = budgetJob(job, request);
     expect(JSON.stringify(job)).toBe(before);
+    expect(budgetJob(job, { ...request, name: '', client: 'Hand press club' }).name).toBe(
+      'Wall for Hand press club',
+    );
     expect([client, reference, rack]).toEqual(['', '', []]);
     expect(offer).toMatchObject({ labourRates: terms.labourRates, taxes: terms.taxes });
     for (const agreed of ['visits', 'discount', 'provisionalSums', 'extras', 'access'])

@@ -1,7 +1,9 @@
 import type { ResolvedLayer } from '../build-up/resolve';
-import { perimeter, regionArea } from '../geometry/polygon';
+import { perimeter, regionArea, type Region } from '../geometry/polygon';
 import type { Layer, LayerKind } from '../job/product-schema';
 import type { TaskKind } from '../job/programme-schema';
+import { taperedFrom } from '../quantities/layer-needs';
+import { cutEdgesOf } from '../quantities/zone-measures';
 import { toSquareMm } from '../units';
 import type { WorkedZone } from '../worked-out';
 import { hour, roundTheClock } from './calendar';
@@ -22,6 +24,8 @@ interface ZoneDraft {
   readonly zone: WorkedZone;
   /** m². */
   readonly area: number;
+  /** m² beyond it that layers are drawn out to, from this one on. */
+  readonly feather: { readonly area: number; readonly from: number };
   readonly prefix: string;
   /** How many tasks the zone has. */
   count: number;
@@ -39,11 +43,12 @@ export function addZoneTasks(
   zone: WorkedZone,
   layers: readonly ResolvedLayer[],
 ): number[] {
-  const area = toSquareMm(regionArea(zone.area.area)) / 1e6;
+  const area = squareMetres(zone.area.area);
   if (layers.length === 0 || area === 0) return [];
   const { id } = zone.area.zone;
   const state: ZoneDraft = {
     ...{ draft, settings, wall, zone, area, prefix: `${wall}-${id}` },
+    feather: { area: squareMetres(zone.buildUp.edges.feather), from: taperedFrom(layers) },
     count: 0,
     wet: [],
     curing: [],
@@ -53,8 +58,9 @@ export function addZoneTasks(
   const lampAfter = lastSmoothing(layers);
   let below: ResolvedLayer | null = null;
   layers.forEach((layer, i) => {
-    addLayer(state, layer, below, layers[i + 1]);
-    if (i === lampAfter) addWork(state, 'lamp-check', 'Check flatness by raking light');
+    const face = areaAt(state, i);
+    addLayer(state, layer, face, below, layers[i + 1]);
+    if (i === lampAfter) addWork(state, 'lamp-check', 'Check flatness by raking light', face);
     below = layer;
   });
   const last = state.wet.map((link) => ({ ...link, lag: Math.min(link.lag ?? 0, touchOf(state, layers)) }));
@@ -63,9 +69,20 @@ export function addZoneTasks(
   return addEnds(state, layers);
 }
 
+function squareMetres(region: Region): number {
+  return toSquareMm(regionArea(region)) / 1e6;
+}
+
+/** m² that a layer over the face has: what is drawn out round a zone is worked on like the zone. */
+function areaAt({ area, feather }: ZoneDraft, index: number): number {
+  return index >= feather.from ? area + feather.area : area;
+}
+
+/** @param face m² of the layer where it lies over the face */
 function addLayer(
   state: ZoneDraft,
   resolved: ResolvedLayer,
+  face: number,
   below: ResolvedLayer | null,
   above: ResolvedLayer | undefined,
 ): void {
@@ -84,7 +101,7 @@ function addLayer(
   if (isBeside) state.wet = state.wet.slice(-1).map(({ from }) => ({ from, to: 0 }));
   for (let coat = 1; coat <= coats; coat++) {
     const name = nameOfCoat(workInWords(layer), coat, coats, product?.name);
-    const task = addWork(state, kindOfWork[kind], name, resolved);
+    const task = addWork(state, kindOfWork[kind], name, face, resolved);
     state.wet = [...(coat === 1 ? besides : []), afterCoat(task, drying)];
     if (coat === coats && drying.cure > 0) {
       state.curing.push({ task, cure: drying.cure, isFinish: writing.has(kind) });
@@ -114,7 +131,7 @@ function addSteel(state: ZoneDraft, adhesive: ResolvedLayer | null): void {
   const battens = state.zone.layout?.fixing.battens.length ?? 0;
   if (battens > 0) addWork(state, 'batten', 'Fix starting battens');
   const of = adhesive?.product ? `: ${adhesive.product.name}` : '';
-  const bond = addWork(state, 'bond', `Bond panels${of}`, adhesive ?? undefined);
+  const bond = addWork(state, 'bond', `Bond panels${of}`, state.area, adhesive ?? undefined);
   if (!adhesive) return;
   addWork(state, 'prop', 'Prop panels until they hold');
   const { next, cure } = dryingOf(adhesive, state.settings);
@@ -123,11 +140,17 @@ function addSteel(state: ZoneDraft, adhesive: ResolvedLayer | null): void {
 }
 
 /** Work of the crew after all that is still wet. */
-function addWork(state: ZoneDraft, kind: TaskKind, name: string, layer?: ResolvedLayer): number {
+function addWork(
+  state: ZoneDraft,
+  kind: TaskKind,
+  name: string,
+  face = state.area,
+  layer?: ResolvedLayer,
+): number {
   const { draft, wet } = state;
   const isSanding = kind === 'sand' || kind === 'key';
   const isCoat = !isSanding && layer !== undefined;
-  const task = add(state, kind, name, minutesFor(state, kind, layer), isCoat);
+  const task = add(state, kind, name, minutesFor(state, kind, face, layer), isCoat);
   // What is keyed first may come at any time.
   for (const { from, lag, most, wait } of wet) {
     draft.links.push({ from, to: task, lag, most: isCoat ? most : undefined, wait });
@@ -155,24 +178,30 @@ function add(state: ZoneDraft, kind: ProgrammeKind, name: string, work: number, 
 }
 
 /** Working minutes of the whole crew, rounded up to five. */
-function minutesFor({ settings, area, zone }: ZoneDraft, kind: TaskKind, resolved?: ResolvedLayer): number {
+function minutesFor(
+  { settings, zone }: ZoneDraft,
+  kind: TaskKind,
+  face: number,
+  resolved?: ResolvedLayer,
+): number {
   const usual = usualPaces[kind as keyof typeof usualPaces];
   const rate = settings.rates[kind] ?? resolved?.product?.pace ?? usual.rate;
   const over = resolved?.layer.over ?? 'face';
   const worked =
     over === 'face'
-      ? area
+      ? face
       : over === 'backs'
-        ? regionArea((zone.layout?.panels ?? []).map(({ outline }) => outline)) / 1e10
+        ? squareMetres((zone.layout?.panels ?? []).map(({ outline }) => outline))
         : bandAlong[over] * runningMetres(zone, over);
   const minutes = usual.around + (worked / (rate * settings.crew)) * hour;
   return Math.ceil(minutes / 5 - 1e-9) * 5;
 }
 
-/** A joint has two edges of panels, a cut edge one. */
+/** Cut edges as they are cut; of joints half of all edges, as a joint has two. */
 function runningMetres({ layout }: WorkedZone, over: 'joints' | 'edges'): number {
-  const edges = (layout?.panels ?? []).reduce((sum, { outline }) => sum + perimeter(outline), 0) / 1e5;
-  return over === 'joints' ? edges / 2 : edges;
+  const panels = layout?.panels ?? [];
+  const edges = panels.map((panel) => (over === 'joints' ? perimeter(panel.outline) / 2 : cutEdgesOf(panel)));
+  return edges.reduce((sum, length) => sum + length, 0) / 1e5;
 }
 
 /** Ready for magnets when all has hardened through, for writing when the finish has. */

@@ -70,8 +70,8 @@ export function layerArea(
   };
 }
 
-/** From which layer on a build-up has a tapered margin: above steel, else from the first filler. */
-function taperedFrom(layers: ZoneTask['layers']): number {
+/** From which layer on a build-up has a tapered margin: above steel, else from the first filler; Infinity: none has. */
+export function taperedFrom(layers: ZoneTask['layers']): number {
   const steel = layers.findIndex(({ layer }) => layer.kind === 'steel');
   const first = steel >= 0 ? steel + 1 : layers.findIndex(({ layer }) => layer.kind === 'filler');
   return first < 0 ? Infinity : first;

@@ -139,7 +139,8 @@ function byStock(panels: ZoneLayout['panels']): Record<string, number> {
   return Object.fromEntries(areas);
 }
 
-function cutEdgesOf({ outline, causes }: ZoneLayout['panels'][number]): number {
+/** How long the edges of a panel are that its stock sheet did not have, hundredths. */
+export function cutEdgesOf({ outline, causes }: ZoneLayout['panels'][number]): number {
   const rings = [outline.outer, ...outline.holes];
   return rings.reduce((sum, ring, r) => {
     const cut = ring.map((from, i) => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { regionArea } from '../../core/geometry/polygon';
 import { demoJob } from '../../core/job/demo';
 import { isoDay } from '../../core/job/day';
 import type { Job } from '../../core/job/schema';
@@ -98,6 +99,26 @@ describe('a zone with three coats (worked by hand)', () => {
     expect(work({ rates: { coat: 20 } })).toBe(35);
     expect(work({ crew: 1 })).toBe(80);
     expect(work({ crew: 3 })).toBe(40);
+  });
+});
+
+describe('a filler that tapers out beyond its zone (worked by hand)', () => {
+  it('is worked on as far as it is drawn out, and so is what lies over it, but nothing below', () => {
+    const filler = productOf({ id: 'F1', name: 'Deep filler', layer: 'filler', unit: 'kg', thickness: 2 });
+    const job = jobOf(
+      { start: '2026-03-02' },
+      {
+        products: [filler],
+        layers: [{ kind: 'keying' }, { kind: 'filler', product: 'F1' }, { kind: 'sanding' }],
+      },
+    );
+    const walls = wallsOf(job);
+    // 300 mm at the one edge of the zone that is not the wall's own, 2.5 m high: 0.75 m² beyond its 10 m².
+    expect(regionArea(walls[0]!.zones[0]!.buildUp.edges.feather) / 1e10).toBeCloseTo(0.75, 6);
+    const minutes = (kind: string) =>
+      planProgramme(job, walls).tasks.find((task) => task.kind === kind)?.work;
+    // Two people: 10 ÷ 20 h + 10 min; 10.75 ÷ 16 h + 20 min, + 15 min; 10.75 ÷ 60 h + 15 min; up to whole five minutes.
+    expect(['key', 'fill', 'sand', 'lamp-check'].map(minutes)).toEqual([40, 65, 60, 30]);
   });
 });
 

@@ -17,7 +17,7 @@ export function priceFigure({ takeOff, programme, inputs, offer }: PricedJob): K
     unit: `${offer.currency} ${offer.taxes.length > 0 ? 'with tax' : 'before tax'}`,
     proof: takeOff.isWholeCost
       ? null
-      : 'Some materials have no price yet: give their packs one under Products.',
+      : 'Some materials have no price yet: products get theirs under Products, stock sheets at Panels, pieces and sundries under Materials.',
     rows: [
       { label: 'Materials', value: money(takeOff.cost) },
       { label: 'Labour', value: `${formatFigure(hours, offer.locale, 0, 1)} h` },

@@ -19,7 +19,9 @@ export function parsePacks(text: string): Entry<ProductPack[]> {
     const [, size = '', price] = /^(.+?)(?:\s+at\s+(.+))?$/i.exec(part) ?? [];
     const pack = { size: plainFigure(size), price: price === undefined ? 0 : plainFigure(price) };
     if (!(pack.size > 0) || !(pack.price >= 0)) {
-      return { fault: `“${part}” is no pack: type its size and price, such as 5 at 64.00; 12.5 at 140.` };
+      return {
+        fault: `“${shortened(part)}” is no pack: type its size and price, such as 5 at 64.00; 12.5 at 140.`,
+      };
     }
     if (packs.some(({ size: other }) => other === pack.size)) {
       return { fault: `Packs of ${pack.size} stand there twice: leave one of them out.` };
@@ -27,4 +29,9 @@ export function parsePacks(text: string): Entry<ProductPack[]> {
     packs.push(pack);
   }
   return { value: packs.sort((a, b) => a.size - b.size) };
+}
+
+/** What was typed, so short that a sentence can say it again. */
+export function shortened(text: string): string {
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
 }

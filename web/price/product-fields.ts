@@ -2,6 +2,7 @@ import { dryingKinds, layerKinds, notchShapes, productUnits, toolKinds } from '.
 import type { SettingField } from './setting-fields';
 
 const number = { of: 'number' } as const;
+const positive = { of: 'number', above: 0 } as const;
 const text = { of: 'text' } as const;
 const temperature = { of: 'number', least: -60, most: 150 } as const;
 
@@ -32,18 +33,18 @@ export const productFields: readonly SettingField[] = [
       options: options(productUnits, (unit) => unitWords[unit as keyof typeof unitWords]),
     },
   },
-  { path: 'spreadingRate', label: 'Covers, one coat', unit: 'm² per unit', kind: number },
-  { path: 'volumeSolids', label: 'Solids by volume', unit: '%', kind: { of: 'number', most: 100 } },
-  { path: 'dryFilm', label: 'Dry film, one coat', unit: 'µm', kind: number },
-  { path: 'thickness', label: 'Thickness, one coat', unit: 'mm', kind: number },
-  { path: 'density', label: 'Density', unit: 'kg/l', kind: number },
-  { path: 'weight', label: 'Weight by area', unit: 'kg/m²', kind: number },
-  { path: 'shearStrength', label: 'Lap shear, of an adhesive', unit: 'N/mm²', kind: number },
-  { path: 'peelStrength', label: 'Peel, of an adhesive', unit: 'N/mm', kind: number },
-  { path: 'rollWidth', label: 'Width of a roll', unit: 'mm', kind: number },
+  { path: 'spreadingRate', label: 'Covers, one coat', unit: 'm² per unit', kind: positive },
+  { path: 'volumeSolids', label: 'Solids by volume', unit: '%', kind: { of: 'number', above: 0, most: 100 } },
+  { path: 'dryFilm', label: 'Dry film, one coat', unit: 'µm', kind: positive },
+  { path: 'thickness', label: 'Thickness, one coat', unit: 'mm', kind: positive },
+  { path: 'density', label: 'Density', unit: 'kg/l', kind: positive },
+  { path: 'weight', label: 'Weight by area', unit: 'kg/m²', kind: positive },
+  { path: 'shearStrength', label: 'Lap shear, of an adhesive', unit: 'N/mm²', kind: positive },
+  { path: 'peelStrength', label: 'Peel, of an adhesive', unit: 'N/mm', kind: positive },
+  { path: 'rollWidth', label: 'Width of a roll', unit: 'mm', kind: positive },
   { path: 'coats', label: 'Coats', kind: { of: 'number', least: 1, most: 20, whole: true }, usual: '1' },
   { path: 'loss', label: 'Loss', unit: '%', kind: { of: 'percent' }, usual: '0' },
-  { path: 'pace', label: 'One person does', unit: 'm²/h', kind: number },
+  { path: 'pace', label: 'One person does', unit: 'm²/h', kind: positive },
   { path: 'drying', label: 'Dries by', kind: { of: 'choice', options: options(dryingKinds) }, usual: 'none' },
   { path: 'touchDry', label: 'Touch-dry', unit: 'h', kind: number },
   { path: 'recoatLeast', label: 'Next coat not before', unit: 'h', kind: number },
@@ -51,7 +52,7 @@ export const productFields: readonly SettingField[] = [
   { path: 'cure', label: 'Cured', unit: 'h', kind: number },
   { path: 'temperatureLeast', label: 'Not below', unit: '°C', kind: temperature },
   { path: 'humidityMost', label: 'Humidity at most', unit: '%', kind: { of: 'number', most: 100 } },
-  { path: 'tool.nap', label: 'Roller nap', unit: 'mm', kind: number },
+  { path: 'tool.nap', label: 'Roller nap', unit: 'mm', kind: positive },
   { path: 'batch', label: 'Batch', kind: text },
   { path: 'grounds', label: 'Lies on; part by semicolons', kind: { of: 'texts' } },
   { path: 'cautions', label: 'Cautions; part by semicolons', kind: { of: 'texts' } },
@@ -73,9 +74,14 @@ export const notchFields: readonly SettingField[] = [
     kind: { of: 'choice', options: options(notchShapes) },
     usual: 'square',
   },
-  { path: 'tool.notch.bridge', label: 'Tooth a', unit: 'mm', kind: number },
-  { path: 'tool.notch.width', label: 'Notch b', unit: 'mm', kind: { of: 'number', least: 0.1 } },
-  { path: 'tool.notch.depth', label: 'Notch depth c', unit: 'mm', kind: { of: 'number', least: 0.1 } },
+  { path: 'tool.notch.bridge', label: 'Tooth a', unit: 'mm', kind: { of: 'number', needed: true } },
+  { path: 'tool.notch.width', label: 'Notch b', unit: 'mm', kind: { of: 'number', above: 0, needed: true } },
+  {
+    path: 'tool.notch.depth',
+    label: 'Notch depth c',
+    unit: 'mm',
+    kind: { of: 'number', above: 0, needed: true },
+  },
   {
     path: 'tool.notch.tilt',
     label: 'Trowel held at',
@@ -86,15 +92,15 @@ export const notchFields: readonly SettingField[] = [
 ];
 
 export const mixingFields: readonly SettingField[] = [
-  { path: 'mixing.parts.0', label: 'Parts A', kind: { of: 'number', least: 0.001 } },
-  { path: 'mixing.parts.1', label: 'Parts B', kind: { of: 'number', least: 0.001 } },
+  { path: 'mixing.parts.0', label: 'Parts A', kind: { of: 'number', above: 0, needed: true } },
+  { path: 'mixing.parts.1', label: 'Parts B', kind: { of: 'number', above: 0, needed: true } },
   {
     path: 'mixing.by',
     label: 'Mixed by',
     kind: { of: 'choice', options: options(['volume', 'weight']) },
     usual: 'volume',
   },
-  { path: 'mixing.potLife', label: 'Pot life', unit: 'min', kind: { of: 'number', least: 1 } },
+  { path: 'mixing.potLife', label: 'Pot life', unit: 'min', kind: { of: 'number', least: 1, needed: true } },
   { path: 'mixing.potLifeAt', label: 'Pot life at', unit: '°C', kind: temperature, usual: '20' },
   { path: 'mixing.openTime', label: 'Open time', unit: 'min', kind: { of: 'number', least: 1 } },
 ];

@@ -69,8 +69,8 @@ const measures: Readonly<Record<(typeof sundryMeasures)[number], string>> = {
 
 export const sundryColumns: readonly SettingField[] = [
   { path: 'name', label: 'what', kind: { of: 'text', needed: true } },
-  { path: 'amount', label: 'amount', kind: { of: 'number', least: 0.001 } },
-  { path: 'unit', label: 'unit', kind: { of: 'text' } },
+  { path: 'amount', label: 'amount', kind: { of: 'number', above: 0, needed: true } },
+  { path: 'unit', label: 'unit', kind: { of: 'text', needed: true } },
   {
     path: 'per',
     label: 'for each',

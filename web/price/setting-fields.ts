@@ -1,5 +1,5 @@
 import type { ProductPack } from '../../core/job/product-schema';
-import { parsePacks, writePacks } from './packs-text';
+import { parsePacks, shortened, writePacks } from './packs-text';
 import { parseDay, parsePrice, parseText, writePrice, type Entry } from '../schedule/parse-entry';
 import { plainFigure } from '../schedule/parse-sizes';
 
@@ -10,14 +10,22 @@ export interface SettingField {
   /** Shown after the label: "m²/h". */
   readonly unit?: string;
   readonly kind:
-    | { readonly of: 'number'; readonly least?: number; readonly most?: number; readonly whole?: boolean }
+    | {
+        readonly of: 'number';
+        readonly least?: number;
+        /** Instead of a least value: it is more than this. */
+        readonly above?: number;
+        readonly most?: number;
+        readonly whole?: boolean;
+        readonly needed?: boolean;
+      }
     | { readonly of: 'percent' }
     | { readonly of: 'day' }
     | { readonly of: 'time' }
     | { readonly of: 'yes-no' }
     | { readonly of: 'numbers'; readonly least: number; readonly most: number }
     | { readonly of: 'days' }
-    | { readonly of: 'money' }
+    | { readonly of: 'money'; readonly needed?: boolean }
     | { readonly of: 'packs' }
     | { readonly of: 'text'; readonly needed?: boolean }
     /** Several texts, parted by semicolons. */
@@ -64,11 +72,21 @@ export function writeField({ kind }: SettingField, value: unknown): string {
   return Array.isArray(value) ? value.join(kind.of === 'texts' ? '; ' : ', ') : String(value);
 }
 
-/** What was typed; empty takes the field out, unless it is needed. */
-export function parseField({ kind, label }: SettingField, text: string): Entry<unknown> {
+/** As many characters as the job file takes in one text. */
+const longest = 2000;
+
+/** What was typed; empty takes the field out, unless it is needed. A list of packs is empty, not missing. */
+export function parseField({ kind }: SettingField, text: string): Entry<unknown> {
   const typed = text.trim();
-  if (typed === '' && !(kind.of === 'text' && kind.needed)) return { value: undefined };
-  if (kind.of === 'text') return typed === '' ? { fault: `Give it a ${label}.` } : parseText(text);
+  if (typed === '' && !('needed' in kind && kind.needed)) {
+    return { value: kind.of === 'packs' ? [] : undefined };
+  }
+  if (kind.of === 'text' && typed === '') return { fault: 'Type something here, or take the row out.' };
+  if (kind.of === 'text' || kind.of === 'texts') {
+    const most = Math.max(...(kind.of === 'text' ? [typed] : typed.split(';')).map(({ length }) => length));
+    if (most > longest) return { fault: `These are ${most} characters; type ${longest} at the most.` };
+  }
+  if (kind.of === 'text') return parseText(text);
   if (kind.of === 'day') return parseDay(text);
   if (kind.of === 'texts') {
     return {
@@ -99,20 +117,26 @@ export function parseField({ kind, label }: SettingField, text: string): Entry<u
       ? { value: number / 100 }
       : { fault: 'Type per cent from 0 to below 100, such as 10.' };
   }
-  const { least = 0, most = 1e6, whole = false } = kind;
-  const good = number >= least && number <= most && (!whole || Number.isInteger(number));
+  const { least = 0, above, most = 1e6, whole = false } = kind;
+  const isEnough = above === undefined ? number >= least : number > above;
+  const good = isEnough && number <= most && (!whole || Number.isInteger(number));
   const what = whole ? 'a whole number' : 'a number';
-  return good ? { value: number } : { fault: `Type ${what} from ${tidy(least)} to ${tidy(most)}.` };
+  const from = above === undefined ? `from ${tidy(least)} to` : `above ${tidy(above)}, at most`;
+  return good ? { value: number } : { fault: `Type ${what} ${from} ${tidy(most)}.` };
 }
 
 function parseDays(typed: string): Entry<string[]> {
   const days: string[] = [];
   for (const part of typed.split(/[\s,;]+/)) {
     const day = parseDay(part);
-    if ('fault' in day) return { fault: `“${part}”: ${day.fault}` };
+    if ('fault' in day) return { fault: `“${shortened(part)}” is no day: ${lowered(day.fault)}` };
     days.push(day.value);
   }
   return { value: [...new Set(days)].sort() };
+}
+
+function lowered(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }
 
 function tidy(value: number): string {

@@ -22,14 +22,12 @@ const cleaned: Layer = { kind: 'degreasing', product: 'degreaser', over: 'face' 
 const keyed: Layer = { kind: 'keying', over: 'face' };
 const gripped: Layer = { kind: 'primer', product: 'adhesion-primer', over: 'face' };
 
-/**
- * Layers on the ground, before those of the ready build-up; none where the ground is not known, or is glass for film. What
- * the build-up begins with itself (steel: cleaning and keying) is not asked for twice.
- */
+/** Layers on the ground, before those of the ready build-up; none where the ground is not known, or is glass for film. */
 export function groundLayers({ material = '' }: Ground, { layers }: BuildUp): readonly Layer[] {
   if (layers.some(({ kind }) => kind === 'glass-film')) return [];
   if (absorbentGrounds.includes(material)) return [primed];
-  if (!denseGrounds.includes(material) || layers[0]?.kind === cleaned.kind) return [];
+  if (!denseGrounds.includes(material)) return [];
   const isBare = material === 'glass' || material === 'metal';
-  return isBare ? [cleaned, keyed, gripped] : [cleaned, keyed];
+  const isSteel = layers.some(({ kind }) => kind === 'steel');
+  return isBare && !isSteel ? [cleaned, keyed, gripped] : [cleaned, keyed];
 }

@@ -118,3 +118,33 @@ test('an optional line by the square metre stands under the total and leaves it 
   expect(figure(amount)).toBeCloseTo(figure(area) * 12.5, 1);
   await expect(total).toHaveText(before);
 });
+
+test('a list of products is taken in whole, or not at all with every row that is wrong', async ({ page }) => {
+  await page.goto('/');
+  await waitForPlan(page);
+  await goTo(page, 'Price');
+  await page.getByRole('tab', { name: 'Products', exact: true }).click();
+  const leaf = page.locator('#leaf');
+  const names = leaf.getByRole('textbox', { name: /, name$/ });
+  const before = await names.count();
+  const load = (text: string) =>
+    leaf
+      .locator('input[type="file"]')
+      .setInputFiles({ name: 'own.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+
+  const heading = 'id,name,layer,unit,packs (size @ price)\n';
+  await load(`${heading}X1,Good paint,decorative,l,5 @ 20\nX2,Bad paint,putty,l,5 @ 20\n`);
+  await expect(leaf.getByRole('alert').first()).toContainText('Nothing was taken in from own.csv');
+  await expect(leaf).toContainText('putty');
+  await expect(names).toHaveCount(before);
+
+  await load('\u0000\u0001\u0002');
+  await expect(leaf.getByRole('alert').first()).toContainText('own.csv');
+  await expect(names).toHaveCount(before);
+
+  await load(`${heading}X1,Good paint,decorative,l,5 @ 20\n`);
+  await expect(names).toHaveCount(before + 1);
+  await expect(leaf.getByRole('alert')).toHaveCount(0);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(names).toHaveCount(before);
+});

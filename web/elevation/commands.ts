@@ -2,7 +2,7 @@ import type { Command } from '../commands/command';
 import type { StationName } from '../job/open-job.svelte';
 import { finestStep, lengthWords } from '../look/figures';
 import type { Hand } from './hand.svelte';
-import { markingTools, surveyTools, zoneTools, type ToolChoice } from './tool';
+import { hungTools, markingTools, surveyTools, zoneTools, type ToolChoice } from './tool';
 
 export function putInCommands(hand: Hand): readonly Command[] {
   const choices = (tools: readonly ToolChoice[], station: StationName) =>
@@ -25,9 +25,15 @@ export function putInCommands(hand: Hand): readonly Command[] {
       keys: `P ${i + 1}`,
       tool: { kind: 'put-in', of: 'fitting', what: name },
     }));
+  const ownHung = (hand.open.job.hungKinds ?? []).slice(0, 9).map(({ name }, i): ToolChoice => ({
+    label: name,
+    keys: `I ${i + 1}`,
+    tool: { kind: 'put-in', of: 'hung', what: name },
+  }));
   return [
     ...choices([...surveyTools, ...own], 'survey'),
     ...choices(zoneTools, 'zones'),
+    ...choices([...hungTools, ...ownHung], 'hanging'),
     ...choices(markingTools, 'zones').map((command) => ({
       ...command,
       also: 'marking on a zone',

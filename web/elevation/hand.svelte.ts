@@ -1,5 +1,6 @@
 import type { StartingBatten } from '../../core/panels/fixing-order';
 import type { Polygon } from '../../core/geometry/polygon';
+import type { HungItem } from '../../core/job/hung-schema';
 import type { Panel } from '../../core/panels/panel';
 import type { Fitting, Opening, OwnKind, Wall } from '../../core/job/schema';
 import {
@@ -76,7 +77,7 @@ export class Hand {
   guides = $state.raw<readonly Guide[]>([]);
   corners = $state.raw<Corners | null>(null);
   /** What a click would put in, where it would. */
-  ghost = $state.raw<Opening | Fitting | null>(null);
+  ghost = $state.raw<Opening | Fitting | HungItem | null>(null);
   /** The edge that a distance is taken from; null: the wall's outline. */
   offsetOf = $state.raw<ObjectRef | null>(null);
   /** The frame that is drawn about what is to be chosen. */

@@ -1,7 +1,8 @@
 import { boxOf } from '../../core/geometry/polygon';
 import type { Panel } from '../../core/panels/panel';
 import type { Wall } from '../../core/job/schema';
-import { pointOf, type MmBox, type ObjectRef } from '../../core/job/shape';
+import { objectKinds } from '../../core/job/several';
+import { objectsOf, pointOf, type MmBox, type ObjectRef } from '../../core/job/shape';
 import { nameOfObject } from '../job/changes/names';
 import { polygonOf } from './rings';
 import type { SnapLine } from './snap';
@@ -10,7 +11,7 @@ import type { SnapLine } from './snap';
  * Everything on a wall that edges, middles and corners can be brought in line with: the datum, the wall's
  * corners and middle, every object's edges and middle, and the joints of the panels as last worked out.
  *
- * @param moving left out: nothing snaps to itself
+ * @param moving left out: nothing snaps to itself; hung items count only where one of them moves
  * @param panels of this wall; those of the moving zone are left out, as they move with it
  */
 export function snapLines(wall: Wall, moving: ObjectRef | null, panels: readonly Panel[] = []): SnapLine[] {
@@ -19,9 +20,9 @@ export function snapLines(wall: Wall, moving: ObjectRef | null, panels: readonly
     { axis: 'y', at: 0, words: 'the datum', kind: 'datum' },
     ...linesOfWall(wall),
   ];
-  for (const kind of ['opening', 'fitting', 'zone'] as const) {
-    const objects = kind === 'opening' ? wall.openings : kind === 'fitting' ? wall.fittings : wall.zones;
-    for (const object of objects) {
+  const kinds = moving?.kind === 'hung' ? objectKinds : objectKinds.filter((kind) => kind !== 'hung');
+  for (const kind of kinds) {
+    for (const object of objectsOf(wall, kind)) {
       if (moving?.kind === kind && moving.id === object.id) continue;
       lines.push(...linesOfBox(boxInMm(object), nameOfObject(wall, { kind, id: object.id })));
     }

@@ -5,7 +5,7 @@ const canvases = [
   ['photo'],
   ['wall', 'room', 'zones'],
   ['panels'],
-  ['markings', 'objects'],
+  ['markings', 'objects', 'hung'],
   ['hand'],
 ] as const;
 export type LayerName = (typeof canvases)[number][number];

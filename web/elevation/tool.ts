@@ -1,4 +1,5 @@
 import type { FittingKind, OpeningKind } from '../../core/job/defaults';
+import type { ReadyHungKind } from '../../core/job/hung-kinds';
 import type { FixingPoint } from '../../core/job/ground-schema';
 import type { MarkingKind } from '../../core/job/marking-schema';
 import type { StationName } from '../job/open-job.svelte';
@@ -9,7 +10,7 @@ export type Tool =
   /** A click puts it in at its usual size, a drag gives it the size. */
   | { readonly kind: 'put-in'; readonly of: 'opening'; readonly what: OpeningKind }
   /** A usual kind, or the name of one of the user's own. */
-  | { readonly kind: 'put-in'; readonly of: 'fitting'; readonly what: string }
+  | { readonly kind: 'put-in'; readonly of: 'fitting' | 'hung'; readonly what: string }
   | { readonly kind: 'put-in'; readonly of: 'zone'; readonly what: 'zone' | 'whole-sheets' }
   /** A click puts a fixing point there. */
   | { readonly kind: 'mark'; readonly what: FixingPoint['kind'] }
@@ -56,6 +57,7 @@ export interface ToolChoice {
 
 /** What can be put in at a station, in the order of the strip. */
 export function toolsAt(station: StationName): readonly ToolChoice[] {
+  if (station === 'hanging') return hungTools;
   return station === 'survey' ? surveyTools : station === 'zones' ? zoneTools : [];
 }
 
@@ -72,6 +74,12 @@ const fitting = (label: string, keys: string, what: FittingKind): ToolChoice => 
   label,
   keys,
   tool: { kind: 'put-in', of: 'fitting', what },
+});
+
+const hung = (label: string, keys: string, what: ReadyHungKind): ToolChoice => ({
+  label,
+  keys,
+  tool: { kind: 'put-in', of: 'hung', what },
 });
 
 export const surveyTools: readonly ToolChoice[] = [
@@ -105,6 +113,20 @@ export const zoneTools: readonly ToolChoice[] = [
   { label: 'Hole, round', keys: 'P K', tool: { kind: 'hole', what: 'circle' } },
   { label: 'Hole, corners', keys: 'P V', tool: { kind: 'corners', of: 'hole' } },
   { label: 'Curved edge', keys: 'P Q', tool: { kind: 'bend' } },
+];
+
+export const hungTools: readonly ToolChoice[] = [
+  hung('Print', 'I P', 'print'),
+  hung('Poster', 'I O', 'poster'),
+  hung('Clipboard', 'I C', 'clipboard'),
+  hung('Map', 'I M', 'map'),
+  hung('Shelf', 'I S', 'shelf'),
+  hung('Planter', 'I L', 'planter'),
+  hung('Tool rack', 'I T', 'tool-rack'),
+  hung('Letter rail', 'I R', 'letter-rail'),
+  hung('Coat hook', 'I K', 'coat-hook'),
+  hung('Bicycle hook', 'I B', 'bicycle-hook'),
+  hung('Game piece', 'I G', 'game-piece'),
 ];
 
 /** What is drawn on a zone once it is finished, in the order of its strip. */

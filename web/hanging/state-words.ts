@@ -26,6 +26,15 @@ export function stateWords(verdict: HungVerdict): string {
   return `${state}: ${factorFigure(factor)} times, ${plainFigure(asked, 1)} asked`;
 }
 
+/** As it stands at the item on the drawing, in fewer and fewer words; none of them says more than the first. */
+export function stateOnDrawing(verdict: HungVerdict): readonly string[] {
+  const state = stateOf(verdict);
+  if (state === 'screwed to a fixing point') return [state, 'screwed'];
+  const { factor } = verdict;
+  const words = state === 'holds only if tested' ? [state, 'only if tested'] : [state];
+  return factor === undefined ? words : [`${state}, ${factorFigure(factor)} times`, ...words];
+}
+
 /** Never rounded up: 2.97 is not 3. */
 export function factorFigure(factor: number): string {
   return plainFigure(Math.floor(factor * 10 + 1e-9) / 10, 1);

@@ -1,11 +1,12 @@
 import { boxOfOutline, flattenVertices } from '../../core/geometry/arc';
 import type { Outline } from '../../core/geometry/outline';
 import { boxOf } from '../../core/geometry/polygon';
+import type { HungItem } from '../../core/job/hung-schema';
 import type { Fitting, Opening, Vertex, Wall } from '../../core/job/schema';
 import type { MmPoint } from '../../core/job/shape';
 import type { Panel } from '../../core/panels/panel';
 import { outlineOf } from '../../core/survey/keep-out';
-import type { Hundredth } from '../../core/units';
+import { toHundredth, type Hundredth } from '../../core/units';
 import type { WorkedZone } from '../../core/worked-out';
 import { runningMarks, type Marked, type RunningMarks } from '../../core/zones/running-marks';
 
@@ -19,7 +20,14 @@ export interface JointMarked {
   readonly start: MmPoint;
 }
 
-export type TapeMarked = Marked | JointMarked;
+/** An edge of a hung item: on the tapes only while the item is chosen, as there are many of them. */
+export interface HungMarked {
+  readonly kind: 'hung';
+  readonly id: string;
+  readonly edge: 'left' | 'right' | 'bottom' | 'top';
+}
+
+export type TapeMarked = Marked | JointMarked | HungMarked;
 
 /** A figure on a tape: everything that stands at this distance from the datum. */
 export interface TapeMark {
@@ -43,7 +51,7 @@ export function marksOfWall(wall: Wall): RunningMarks {
 }
 
 /** The figures of what `wall` has and `rest` has not: of what is under the hand. */
-export function marksOfHeld(wall: Wall, rest: Wall): RunningMarks {
+export function marksOfHeld(wall: Wall, rest: Wall): TapeMarks {
   const lifted = <T>(all: readonly T[], resting: readonly T[]) =>
     all.filter((object) => !resting.includes(object));
   const held = {
@@ -58,7 +66,40 @@ export function marksOfHeld(wall: Wall, rest: Wall): RunningMarks {
       const own = of.filter(({ kind }) => kind === 'opening' || kind === 'fitting' || kind === 'zone');
       return own.length > 0 ? [{ at, of: own }] : [];
     });
-  return { along: ofHeld(along), up: ofHeld(up) };
+  return withHung({ along: ofHeld(along), up: ofHeld(up) }, lifted(wall.hung ?? [], rest.hung ?? []));
+}
+
+/** The marks with the edges of these items; what stands at one place is one mark. */
+export function withHung({ along, up }: TapeMarks, items: readonly HungItem[]): TapeMarks {
+  if (items.length === 0) return { along, up };
+  return {
+    along: merged(
+      along,
+      items.flatMap(({ id, x, width }) => [
+        { at: x, id, edge: 'left' as const },
+        { at: x + width, id, edge: 'right' as const },
+      ]),
+    ),
+    up: merged(
+      up,
+      items.flatMap(({ id, y, height }) => [
+        { at: y, id, edge: 'bottom' as const },
+        { at: y + height, id, edge: 'top' as const },
+      ]),
+    ),
+  };
+}
+
+function merged(
+  marks: readonly TapeMark[],
+  edges: readonly { readonly at: number; readonly id: string; readonly edge: HungMarked['edge'] }[],
+): TapeMark[] {
+  const all = new Map<Hundredth, readonly TapeMarked[]>(marks.map(({ at, of }) => [at, of]));
+  for (const { at: place, id, edge } of edges) {
+    const at = toHundredth(place);
+    all.set(at, [...(all.get(at) ?? []), { kind: 'hung', id, edge }]);
+  }
+  return [...all].map(([at, of]) => ({ at, of })).sort((a, b) => a.at - b.at);
 }
 
 /** The marks of a wall with the joints of the panels, where nothing else stands; sorted as before. */

@@ -17,7 +17,7 @@ import { moveBy, moveWallEdge, stretchTo } from '../job/changes/objects';
 import { stretchTogether } from '../job/changes/zone-size';
 import { setLine } from '../job/changes/survey-lines';
 import { lengthFigure } from '../look/figures';
-import type { TapeMarked } from './tape-marks';
+import type { HungMarked, TapeMarked } from './tape-marks';
 
 export type Axis = 'x' | 'y';
 
@@ -49,7 +49,7 @@ export function choicesFor({ kind, id, edge }: TapeMarked, wall: Wall): readonly
 export function changeForFigure(
   wall: Wall,
   axis: Axis,
-  marked: Marked,
+  marked: Marked | HungMarked,
   from: number,
   to: number,
   does: FigureDoes,

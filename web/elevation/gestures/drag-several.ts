@@ -69,5 +69,6 @@ function linesBeside(hand: Hand, moving: readonly ObjectRef[]) {
   const { rest } = hand.lifted!;
   const zones = moving.filter(({ kind }) => kind === 'zone').map(({ id }) => `${rest.id}-${id}-`);
   const panels = hand.panels.filter(({ mark }) => !zones.some((zone) => mark.startsWith(zone)));
-  return snapLines(rest, null, panels);
+  const hung = moving.find(({ kind }) => kind === 'hung');
+  return snapLines(rest, hung ?? null, panels);
 }

@@ -6,6 +6,7 @@ import { hitsAt, nearestWithin, nextHit, outlineCornerAt, type Hit } from '../hi
 import type { Hand } from '../hand.svelte';
 import { bendEdgeByHand, edgeAt } from './bend-edge';
 import { chooseObject, chooseSeveral } from './choose';
+import { pressMagnet } from './drag-magnet';
 import { dragPin, pinUnderHand } from './drag-pin';
 import { dragObject } from './drag-object';
 import { dragSeveral } from './drag-several';
@@ -66,6 +67,8 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
     ? pressChosenMarking(hand, start)
     : (pressChosenHole(hand, start) ?? pressHandle(hand, start));
   if (handle) return handle;
+  const magnet = pressMagnet(hand, start, (event) => tapAt(hand, event));
+  if (magnet) return magnet;
   if (hand.room.neighbourAt(start.at)) return tapOrPan(hand, start, (event) => goToNeighbour(hand, event));
   // A small object in a corner of the wall lies under that corner's reach: once chosen, it comes first.
   return isWithinChosen(hand, start) || addsToChosen(hand, start)
@@ -156,6 +159,13 @@ function pressWall(hand: Hand, start: HandEvent): Gesture {
   if (point) return point;
   const drag = () => dragOf(hand, start, grip) ?? pan(hand, start);
   return tapOrDrag(start, drag, () => tap(hand, start, hits));
+}
+
+/** What a tap on the wall does, whatever lies there. */
+function tapAt(hand: Hand, at: HandEvent): void {
+  const { wall, open } = hand;
+  const tolerance = (at.touch ? 12 : 4) / hand.view.frame.scale;
+  tap(hand, at, wall ? hitsAt(wall, at.at, tolerance, open.station, hand.panels) : []);
 }
 
 /** Shift, or the switch to choose several, adds to what is chosen. */

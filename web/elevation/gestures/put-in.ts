@@ -6,13 +6,15 @@ import {
   newOpening,
   newZone,
 } from '../../../core/job/defaults';
+import { hungFigures, newHung } from '../../../core/job/hung-kinds';
 import type { Job, OwnKind, Wall } from '../../../core/job/schema';
 import { boxOfVertices, type MmBox, type MmPoint, type ObjectRef } from '../../../core/job/shape';
 import { lengthOfSheets, nearestSheets, sheetPitch } from '../../../core/panels/whole-sheets';
 import { putInFitting, putInOpening, putInZone, setInto } from '../../job/changes/put-in';
+import { boardUnder, hungInto, putInHung } from '../../job/changes/hung';
 import type { NamedChange } from '../../job/changes/named-change';
 import type { Hand } from '../hand.svelte';
-import { partsOfBox, partsOfPoint, snap, toWholeMm } from '../snap';
+import { partsOfBox, partsOfPoint, snap, toWholeMm, type SnapLine } from '../snap';
 import { snapLines } from '../snap-lines';
 import { choose, type Tool } from '../tool';
 import { hasTravelled, type Gesture, type HandEvent } from './gesture';
@@ -23,7 +25,7 @@ export type PutInTool = Extract<Tool, { kind: 'put-in' }>;
 export function putIn(hand: Hand, start: HandEvent, tool: PutInTool): Gesture | null {
   const { wall } = hand;
   if (!wall) return null;
-  const lines = snapLines(wall, null, hand.panels);
+  const lines = linesFor(hand, wall, tool);
   const corner = (event: HandEvent) => {
     const at = toWholeMm(event.at);
     const { by, guides } = snap(partsOfPoint(at), lines, hand.snapReachOf(event));
@@ -57,6 +59,12 @@ export function putIn(hand: Hand, start: HandEvent, tool: PutInTool): Gesture | 
   };
 }
 
+/** Puts a thing in at its usual size about the hand, as when it was dragged onto the wall. */
+export function putInAt(hand: Hand, tool: PutInTool, event: HandEvent): void {
+  const { wall } = hand;
+  if (wall) finish(hand, wall, tool, usualBox(hand, wall, tool, event));
+}
+
 /** Puts a thing in at its usual size in the middle of what is seen, as Enter does. */
 export function putInMiddle(hand: Hand, tool: PutInTool): void {
   const { wall } = hand;
@@ -75,13 +83,19 @@ export function showGhost(hand: Hand, tool: PutInTool, event: HandEvent): void {
       ? setInto(newOpening(wall, tool.what), box)
       : tool.of === 'fitting'
         ? setInto(newFitting(wall, tool.what, {}, hand.ownKinds()), box)
-        : null;
+        : tool.of === 'hung'
+          ? hungInto(newHung(hand.open.job, wall, tool.what, box), box)
+          : null;
+}
+
+function linesFor(hand: Hand, wall: Wall, { of }: PutInTool): SnapLine[] {
+  return snapLines(wall, of === 'hung' ? { kind: of, id: '' } : null, hand.panels);
 }
 
 /** Where a click puts a thing: about the hand, in line with what is near; doors and arches stand on the floor. */
 function usualBox(hand: Hand, wall: Wall, tool: PutInTool, event: HandEvent): MmBox {
   const box = usualBoxAt(hand, tool, event.at);
-  const { by, guides } = snap(partsOfBox(box), snapLines(wall, null, hand.panels), hand.snapReachOf(event));
+  const { by, guides } = snap(partsOfBox(box), linesFor(hand, wall, tool), hand.snapReachOf(event));
   hand.guide(guides);
   return { ...box, x: box.x + by.x, y: box.y + by.y };
 }
@@ -96,6 +110,7 @@ function usualBoxAt({ open, ownKinds }: Hand, tool: PutInTool, middle: MmPoint):
 function usualSize(job: Job, tool: PutInTool, own: readonly OwnKind[]): { width: number; height: number } {
   if (tool.of === 'opening') return defaultOpening(tool.what);
   if (tool.of === 'fitting') return defaultFitting(tool.what, own);
+  if (tool.of === 'hung') return hungFigures(tool.what, job.hungKinds) ?? { width: 200, height: 200 };
   const sheet = tool.what === 'whole-sheets' && sheetPitch(job, defaultLayout(job));
   if (!sheet) return { width: 2000, height: 1000 };
   const { width, height, gap } = sheet;
@@ -125,6 +140,14 @@ function thingFor(
   if (tool.of === 'fitting') {
     const fitting = setInto(newFitting(wall, tool.what, {}, hand.ownKinds()), box);
     return { change: putInFitting(wall, fitting, hand.ownKinds()), ref: { kind: 'fitting', id: fitting.id } };
+  }
+  if (tool.of === 'hung') {
+    const item = hungInto(newHung(hand.open.job, wall, tool.what, box), box);
+    const marking = tool.what === 'game-piece' ? boardUnder(wall, box) : undefined;
+    return {
+      change: putInHung(wall, marking ? { ...item, marking } : item),
+      ref: { kind: 'hung', id: item.id },
+    };
   }
   const zone = newZone(hand.open.job, wall, box, tool.what === 'whole-sheets' ? 'steel-panel' : undefined);
   return { change: putInZone(wall, zone), ref: { kind: 'zone', id: zone.id } };

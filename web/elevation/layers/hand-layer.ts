@@ -1,5 +1,7 @@
 import { boxOf, type Polygon, type Ring } from '../../../core/geometry/polygon';
+import type { HungItem } from '../../../core/job/hung-schema';
 import type { Fitting, Opening, Vertex, Zone } from '../../../core/job/schema';
+import { isHung } from '../../../core/job/hung-places';
 import { pointOf, type MmBox, type MmPoint, type ObjectRef, type WallObject } from '../../../core/job/shape';
 import { toScreen } from '../frame';
 import { boxHandles, cornerHandles, shapeHandles } from '../handles';
@@ -11,6 +13,7 @@ import { paintCorners } from './corners-drawing';
 import { paintGuide, paintSize, type SizeWords } from './guides-drawing';
 import { paintFraming, paintSeveral } from './chosen-drawing';
 import { paintFitting } from './fittings-layer';
+import { paintHeldItem, paintHungItem, paintMagnets, type HungDrawing } from './hung-layer';
 import { paintMeasure } from './measures-drawing';
 import { paintOpening } from './openings-layer';
 import { paintMarkings, type PictureOf } from './markings-layer';
@@ -42,6 +45,8 @@ export interface HandDrawing {
   readonly radii: readonly Radius[];
   /** Whether the chosen object can be pulled by its handles. */
   readonly handles: boolean;
+  /** What hung items are drawn with. */
+  readonly hung: Pick<HungDrawing, 'verdicts' | 'diameterOf'>;
   /** The wall's. */
   readonly outline: readonly Vertex[];
   /** Whether the wall's corners can be moved, and the one that is chosen. */
@@ -63,7 +68,10 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
   const { lifted, ghost, chosen, guides, corners } = drawing;
   const { outer } = polygonOfVertices(drawing.outline);
   for (const { kind, object } of lifted) {
-    paintObject(pen, kind, object, outer, drawing.clear);
+    if (kind === 'hung') {
+      const { verdicts, diameterOf } = drawing.hung;
+      paintHeldItem(pen, object as HungItem, verdicts?.get(object.id), diameterOf);
+    } else paintObject(pen, kind, object, outer, drawing.clear);
     if (kind === 'zone' && drawing.pictureOf) paintMarkings(pen, [object as Zone], drawing.pictureOf);
   }
   if (ghost) {
@@ -80,6 +88,7 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
     paintLeaders(pen, chosen);
     if (drawing.crosses) paintCrossing(pen, polygonOf(chosen));
     else strokePolygon(pen, polygonOf(chosen), inks['red-lead'], 2.5);
+    if (isHung(chosen)) paintMagnets(pen, chosen, drawing.hung.diameterOf, inks['red-lead']);
     if (drawing.handles) paintHandles(pen, chosen);
   }
   if (drawing.framing) paintFraming(pen, drawing.framing);
@@ -114,6 +123,7 @@ function paintObject(
 ): void {
   if (kind === 'opening') paintOpening(pen, object as Opening, clear);
   else if (kind === 'fitting') paintFitting(pen, object as Fitting);
+  else if (kind === 'hung') paintHungItem(pen, object as HungItem);
   else paintZone(pen, object as Zone, { outline, faint: false, handles: object.id });
 }
 

@@ -6,6 +6,7 @@ import { titleOfWall } from '../../job/changes/names';
 import type { StationName } from '../../job/open-job.svelte';
 import { polygonOfVertices } from '../rings';
 import { paintFittings } from './fittings-layer';
+import { paintHungItem } from './hung-layer';
 import { paintOpenings } from './openings-layer';
 import { paintPanels } from './panels-layer';
 import { acrossOf, downOf, fillPolygon, inks, sans, strokeLine, strokePolygon, type Pen } from './pen';
@@ -42,6 +43,7 @@ export function paintRoom(pen: Pen, { walls, folds, station, taken: takenBy }: R
     paintPanels(own, { panels, leftOut: [], faint: station !== 'panels', chosen: null });
     paintOpenings(own, wall.openings);
     paintFittings(own, wall.fittings);
+    if (station === 'hanging') for (const item of wall.hung ?? []) paintHungItem(own, item);
     paintName(own, titleOfWall(wall), boxOf(polygon.outer));
   }
   for (const fold of folds) paintFold(pen, fold);

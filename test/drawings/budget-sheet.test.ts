@@ -47,9 +47,9 @@ describe('the budget price on paper', () => {
     expect(words).toContain('4200 × 2600 mm and all of it one zone');
     for (const title of ['Steel panels, writable', 'Magnetic coating, writable', 'Magnetic film, writable'])
       expect(words).toContain(title.split(',')[0]);
-    // The demo has no price for coats and films.
+    // The demo has no price for films.
     expect(words).toContain(
-      'Not in the price of magnetic coating, writable; magnetic film, writable film: materials that have no price yet.',
+      'Not in the price of magnetic film, writable film: materials that have no price yet.',
     );
     expect(words.match(/EUR to/g)).toHaveLength(3);
   });

@@ -19,7 +19,13 @@ import type { Job } from '../../core/job/schema';
 import { findObject, findWall } from '../../core/job/shape';
 import { readyMagnets } from '../../core/holding/ready-magnets';
 
-const bare = { ...demoJob(), walls: demoJob().walls.map(({ hung: _, ...wall }) => wall) } as Job;
+const bare = {
+  ...demoJob(),
+  walls: demoJob().walls.map(({ hung: _hung, peopleBelow: _below, ...wall }) => ({
+    ...wall,
+    zones: wall.zones.map(({ pullTests: _, ...zone }) => zone),
+  })),
+} as Job;
 const item: HungItem = {
   id: 'H1',
   kind: 'print',

@@ -2,7 +2,7 @@ import type { ResolvedLayer } from '../build-up/resolve';
 import { perimeter, regionArea, type Region } from '../geometry/polygon';
 import type { Layer, LayerKind } from '../job/product-schema';
 import type { TaskKind } from '../job/programme-schema';
-import { taperedFrom } from '../quantities/layer-needs';
+import { onPanels, taperedFrom } from '../quantities/layer-needs';
 import { cutEdgesOf } from '../quantities/zone-measures';
 import { toSquareMm } from '../units';
 import type { WorkedZone } from '../worked-out';
@@ -58,7 +58,7 @@ export function addZoneTasks(
   const lampAfter = lastSmoothing(layers);
   let below: ResolvedLayer | null = null;
   layers.forEach((layer, i) => {
-    const face = areaAt(state, i);
+    const face = areaAt(state, layer.layer.kind, i);
     addLayer(state, layer, face, below, layers[i + 1]);
     if (i === lampAfter) addWork(state, 'lamp-check', 'Check flatness by raking light', face);
     below = layer;
@@ -74,8 +74,8 @@ function squareMetres(region: Region): number {
 }
 
 /** m² that a layer over the face has: what is drawn out round a zone is worked on like the zone. */
-function areaAt({ area, feather }: ZoneDraft, index: number): number {
-  return index >= feather.from ? area + feather.area : area;
+function areaAt({ area, feather }: ZoneDraft, kind: LayerKind, index: number): number {
+  return index >= feather.from && !onPanels.includes(kind) ? area + feather.area : area;
 }
 
 /** @param face m² of the layer where it lies over the face */

@@ -77,7 +77,8 @@ export function taperedFrom(layers: ZoneTask['layers']): number {
   return first < 0 ? Infinity : first;
 }
 
-const onPanels: readonly LayerKind[] = ['adhesive', 'steel', 'metal-primer'];
+/** Layers that lie on panels alone, as far as these go. */
+export const onPanels: readonly LayerKind[] = ['adhesive', 'steel', 'metal-primer'];
 const onReveals: readonly LayerKind[] = [
   'primer',
   'sealer',

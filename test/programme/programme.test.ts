@@ -122,6 +122,27 @@ describe('a filler that tapers out beyond its zone (worked by hand)', () => {
   });
 });
 
+describe('steel whose filler tapers out beyond it (worked by hand)', () => {
+  it('is primed as far as its panels, and has its bonding coat as far as the filler', () => {
+    const filler = productOf({ id: 'F1', name: 'Deep filler', layer: 'filler', unit: 'kg', thickness: 2 });
+    const kinds = ['steel', 'metal-primer', 'bonding-coat', 'filler'];
+    const job = jobOf(
+      { start: '2026-03-02' },
+      {
+        products: [filler],
+        layers: kinds.map((kind) => (kind === 'filler' ? { kind, product: 'F1' } : { kind })),
+      },
+    );
+    const walls = wallsOf(job);
+    const feather = regionArea(walls[0]!.zones[0]!.buildUp.edges.feather) / 1e10;
+    expect(feather).toBeGreaterThan(0.5);
+    const { tasks } = planProgramme(job, walls);
+    const minutes = (kind: string) => tasks.find((task) => task.kind === kind)?.work;
+    // Two people at 12 m²/h each and 20 minutes: 45 for 10 m², 50 from the first bit more on.
+    expect([minutes('metal-primer'), minutes('bonding-coat')]).toEqual([45, 50]);
+  });
+});
+
 describe('when the work begins', () => {
   it('from an order: after delivery on a working day, and after the materials have lain in the room', () => {
     // Ordered on Friday 20th, ten days: Monday 2nd; lies there until Tuesday 08:00.

@@ -17,7 +17,7 @@ export interface HungCheck extends JudgedHung {
 
 /** All items of a wall with their calculations, in the order of the list. */
 export function checkWall(job: Job, wall: Wall, zones: readonly HoldingZone[]): HungCheck[] {
-  return judgeHung(wallOfItems(job, wall, zones)).map(checked);
+  return judgeHung(wallOfItems(job, wall, zones)).map(checkJudged);
 }
 
 /** One of them; undefined if the wall has no item of that id. */
@@ -28,10 +28,11 @@ export function checkHung(
   id: string,
 ): HungCheck | undefined {
   const judged = judgeHung(wallOfItems(job, wall, zones)).find(({ item }) => item.id === id);
-  return judged && checked(judged);
+  return judged && checkJudged(judged);
 }
 
-function checked(judged: JudgedHung): HungCheck {
+/** What was judged, with its calculation. */
+export function checkJudged(judged: JudgedHung): HungCheck {
   const { held, notes } = judged.placed;
   if (!held || judged.verdict.isScrewed) return { ...judged, assumptions: notes, cautions: holdingCautions };
   const result = checkItem(held);

@@ -46,9 +46,16 @@ export function wallOfItems(job: Job, wall: Wall, zones: readonly HoldingZone[])
   return { job, wall, faces, magnets, crowd: crowdOf(wall.hung ?? [], magnets) };
 }
 
-/** Every hung item of a wall, in the order of the list. */
-export function judgeHung(on: WallOfItems): JudgedHung[] {
-  const first = (on.wall.hung ?? []).map((item) => judgeAlone(on, item));
+/** An item by itself, before anybody asks what the adhesive behind it bears. */
+export type JudgedAlone = Pick<JudgedHung, 'item' | 'placed' | 'judgement'>;
+
+/**
+ * Every hung item of a wall, in the order of the list.
+ *
+ * @param known items that are judged already, on this very wall and with the same magnets near them
+ */
+export function judgeHung(on: WallOfItems, known?: ReadonlyMap<HungItem, JudgedAlone>): JudgedHung[] {
+  const first = (on.wall.hung ?? []).map((item) => known?.get(item) ?? judgeAlone(on, item));
   const bonds = bondsOf(
     first.flatMap(({ item, judgement, placed }) =>
       isScrewed(item) ? [] : [{ item, judgement, behind: placed.behind }],
@@ -75,10 +82,7 @@ export function isScrewed({ fixingPoints = [] }: HungItem): boolean {
   return fixingPoints.length > 0;
 }
 
-function judgeAlone(
-  on: WallOfItems,
-  item: HungItem,
-): { readonly item: HungItem; readonly placed: PlacedItem; readonly judgement: Judgement } {
+export function judgeAlone(on: WallOfItems, item: HungItem): JudgedAlone {
   const placed = placeItem(on, item);
   if (placed.held) return { item, placed, judgement: judgeItem(placed.held) };
   const judgement: Judgement = {
@@ -139,7 +143,7 @@ function verdictOf(
  * The item's verdict with that of the adhesive behind it. What nobody states of an adhesive takes a verdict away only where it
  * matters: where a magnet pulls at the edge of a panel.
  */
-function worseOf(verdict: Verdict, bonds: readonly PanelBond[]): Verdict {
+export function worseOf(verdict: Verdict, bonds: readonly PanelBond[]): Verdict {
   if (verdict === 'does not hold' || verdict === 'cannot be judged') return verdict;
   if (bonds.some(({ result }) => result.verdict === 'does not hold')) return 'does not hold';
   return bonds.some(({ isPeelUnstated }) => isPeelUnstated) ? 'cannot be judged' : verdict;

@@ -44,6 +44,7 @@ function idOf(grade: Grade, diameter: number, height: number): string {
   return `${grade}-${diameter}x${height}`;
 }
 
-function recordOf(id: string, { Br, mur, id: _, ...magnet }: Magnet): MagnetRecord {
+/** A magnet as the job lists it. */
+export function recordOf(id: string, { Br, mur, id: _, ...magnet }: Magnet): MagnetRecord {
   return { ...magnet, id, remanence: Br, recoil: mur } as MagnetRecord;
 }

@@ -1,27 +1,11 @@
-import type { Mm } from '../units';
-import type { Condition } from './friction';
-import type { HoldingGround } from './ground';
-import { neighbourDistance } from './derating';
-import { flatItem, type HeldItem, type PlacedMagnet } from './item';
-import { judgeItem, type Judgement } from './judge-item';
+import type { Job } from '../job/schema';
+import type { WallOfItems } from './held-item';
+import { withMagnets } from './advise-magnets';
+import type { HungVerdict } from './judge-wall';
 import type { Magnet } from './magnet';
-import type { Temperatures } from './pull-at-place';
-import type { Consequence } from './safety';
-
-/** A rectangular item that lies or hangs on one ground. */
-export interface ItemToCarry {
-  /** N, at half its width and height. */
-  readonly weight: number;
-  /** Of its centre of mass from the wall's face. */
-  readonly reach: Mm;
-  /** Of its back, where magnets can sit. */
-  readonly width: Mm;
-  readonly height: Mm;
-  readonly ground: HoldingGround;
-  readonly consequence: Consequence;
-  readonly condition?: Condition;
-  readonly temperatures?: Temperatures;
-}
+import { arrange, counts, type Places } from './magnet-layouts';
+import { applyTrial, rankOf, trialsOf, type Trials } from './trials';
+import type { Mm } from '../units';
 
 export interface Suggestion {
   readonly magnet: Magnet;
@@ -29,10 +13,10 @@ export interface Suggestion {
   /** In the job's currency; undefined without a price of the magnet. */
   readonly price?: number;
   /** Centres from the item's lower left corner, mm. */
-  readonly places: readonly { readonly x: Mm; readonly y: Mm }[];
-  /** As it was judged: y from the rim of the lowest magnet, as nobody knows whether the item's own edge rests on the wall. */
-  readonly item: HeldItem;
-  readonly judgement: Judgement;
+  readonly places: Places;
+  /** As the wall is judged once `change` is applied. */
+  readonly verdict: HungVerdict;
+  readonly change: (job: Job) => Job;
 }
 
 export interface Suggestions {
@@ -44,77 +28,86 @@ export interface Suggestions {
   readonly thinnest?: Suggestion;
 }
 
-/** How many are tried: one or two in the top row, then two rows. */
-const counts = [1, 2, 4, 6, 8, 10, 12, 16, 20] as const;
+interface Found {
+  readonly magnet: Magnet;
+  readonly places: Places;
+  readonly isSure: boolean;
+}
 
 /**
- * Which magnets carry an item with its factor: of each kind the fewest that do, in a top row and a bottom row at the item's
- * edges, three diameters apart. Plain `holds` only, or where none does, what holds if it is tested; {} if nothing does.
+ * Which magnets of the job's list carry a hung item where it hangs, with its load, reach and pull, by its factor: of each kind the
+ * fewest that do, in a top row and a bottom row at the item's edges, three diameters apart. Plain `holds` only, or where none
+ * does, what holds if it is tested; {} if nothing does.
  */
-export function suggestMagnets(toCarry: ItemToCarry, catalogue: readonly Magnet[]): Suggestions {
-  const found = catalogue.flatMap((magnet) => fewestOf(toCarry, magnet));
-  const sure = found.filter(({ judgement }) => judgement.verdict === 'holds');
+export function suggestMagnets(on: WallOfItems, id: string): Suggestions {
+  const trials = trialsOf(on, id);
+  if (!trials || trials.now.verdict.isScrewed) return {};
+  const found = [...on.magnets.values()].flatMap((magnet) => fewestOf(trials, magnet));
+  const sure = found.filter(({ isSure }) => isSure);
   const choice = sure.length > 0 ? sure : found;
-  const fewest = best(choice, ({ count, magnet }) => [count, volume(magnet), thickness(magnet)]);
+  const fewest = best(trials, choice, ({ magnet, places }) => [
+    places.length,
+    volume(magnet),
+    thickness(magnet),
+  ]);
   const cheapest = best(
-    choice.filter(({ price }) => price !== undefined),
-    ({ price, count }) => [price!, count],
+    trials,
+    choice.filter(({ magnet }) => magnet.price !== undefined),
+    ({ magnet, places }) => [magnet.price! * places.length, places.length],
   );
-  const thinnest = best(choice, ({ magnet, count }) => [thickness(magnet), count, volume(magnet)]);
+  const thinnest = best(trials, choice, ({ magnet, places }) => [
+    thickness(magnet),
+    places.length,
+    volume(magnet),
+  ]);
   return { ...(fewest && { fewest }), ...(cheapest && { cheapest }), ...(thinnest && { thinnest }) };
 }
 
 /** The smallest number of one magnet that holds, and the smallest that holds if tested, where that is fewer. */
-function fewestOf(toCarry: ItemToCarry, magnet: Magnet): Suggestion[] {
-  const found: Suggestion[] = [];
+function fewestOf(trials: Trials, magnet: Magnet): Found[] {
+  const found: Found[] = [];
   for (const count of counts) {
-    const places = arrange(count, magnet.diameter, toCarry.width, toCarry.height);
+    const places = arrange(count, magnet.diameter, trials.item.width, trials.item.height);
     if (!places) continue;
-    const { weight, reach, width, height, ground, consequence, condition, temperatures } = toCarry;
-    const lowest = Math.min(...places.map(({ y }) => y)) - magnet.diameter / 2;
-    const magnets = places.map(({ x, y }): PlacedMagnet => ({ x, y: y - lowest, magnet, ground }));
-    const item: HeldItem = {
-      ...flatItem(weight, reach, { x: width / 2, y: height / 2 }, { magnets, consequence }),
-      ...(condition && { condition }),
-      ...(temperatures && { temperatures }),
-    };
-    const judgement = judgeItem(item);
-    const price = magnet.price === undefined ? {} : { price: magnet.price * count };
-    if (judgement.verdict === 'holds')
-      return [...found, { magnet, count, places, item, judgement, ...price }];
-    if (judgement.verdict === 'holds only if tested' && found.length === 0)
-      found.push({ magnet, count, places, item, judgement, ...price });
+    const { verdict } = trials.alone(trialOf(trials, magnet, places)).judgement;
+    if (verdict === 'holds') return [...found, { magnet, places, isSure: true }];
+    if (verdict === 'holds only if tested' && found.length === 0)
+      found.push({ magnet, places, isSure: false });
   }
   return found;
 }
 
-/**
- * Places of so many magnets, from the item's lower left corner, mm: rims on the item's edges, three diameters apart or
- * further. Undefined where they do not fit.
- */
-export function arrange(
-  count: number,
-  diameter: Mm,
-  width: Mm,
-  height: Mm,
-): readonly { readonly x: Mm; readonly y: Mm }[] | undefined {
-  if (diameter > Math.min(width, height)) return undefined;
-  const [low, high] = [diameter / 2, height - diameter / 2];
-  if (count === 1) return [{ x: width / 2, y: high }];
-  const rows = count === 2 ? [high] : [high, low];
-  const columns = count / rows.length;
-  const step = (width - diameter) / (columns - 1);
-  const least = neighbourDistance * diameter - 1e-9;
-  if (step < least || (rows.length > 1 && high - low < least)) return undefined;
-  return rows.flatMap((y) => Array.from({ length: columns }, (_, i) => ({ x: diameter / 2 + i * step, y })));
-}
-
-function best<T>(all: readonly T[], order: (one: T) => readonly number[]): T | undefined {
-  return [...all].sort((a, b) => {
+/** The first in an order that still holds with all that hangs on the wall, the adhesive behind it and the others' magnets. */
+function best(
+  trials: Trials,
+  all: readonly Found[],
+  order: (one: Found) => readonly number[],
+): Suggestion | undefined {
+  const sorted = [...all].sort((a, b) => {
     const [left, right] = [order(a), order(b)];
     const i = left.findIndex((value, k) => value !== right[k]);
     return i < 0 ? 0 : left[i]! - right[i]!;
-  })[0];
+  });
+  for (const { magnet, places, isSure } of sorted) {
+    const trial = trialOf(trials, magnet, places);
+    const verdict = trials.onWall(trial);
+    const least = rankOf[isSure ? 'holds' : 'holds only if tested'];
+    if (!verdict || rankOf[verdict.verdict] < least) continue;
+    const count = places.length;
+    return {
+      magnet,
+      count,
+      ...(magnet.price !== undefined && { price: magnet.price * count }),
+      places,
+      verdict,
+      change: (job) => applyTrial(job, trials.on.wall.id, trials.item.id, trial),
+    };
+  }
+  return undefined;
+}
+
+function trialOf({ item }: Trials, magnet: Magnet, places: Places) {
+  return { patch: withMagnets(item, { magnet: magnet.id!, places }) };
 }
 
 function thickness({ height, cover }: Magnet): Mm {

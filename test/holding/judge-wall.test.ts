@@ -1,98 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { checkHung, checkWall } from '../../core/holding/check-hung';
-import { judgeHung, wallOfItems, type JudgedHung } from '../../core/holding/judge-wall';
+import { judgeHung, type JudgedHung } from '../../core/holding/judge-wall';
 import { pullOnSheet } from '../../core/holding/pull';
 import { standardGravity } from '../../core/holding/force-units';
-import { readJobObject } from '../../core/job/read';
 import type { HungItem } from '../../core/job/hung-schema';
 import type { Job } from '../../core/job/schema';
 import { workOutFully } from '../../core/run/pipeline';
-
-type Fields = Record<string, unknown>;
-
-const glue = { id: 'glue', name: 'Adhesive', layer: 'adhesive', unit: 'kg', density: 1.5 };
-const levelling = { id: 'levelling', name: 'Filler', layer: 'filler', unit: 'kg', density: 1.2 };
-
-/** A wall of 3 × 2 m: two panels of 1 × 2 m on the left, nothing on the right. Half a millimetre of steel, 1 mm over it. */
-function jobWith(items: readonly Fields[], { wall = {}, zone = {}, ...rest }: Fields = {}): Job {
-  const { job, findings } = readJobObject({
-    format: 'lodeplan-job',
-    version: 1,
-    name: 'Proofs',
-    stock: [{ id: 'S', width: 1000, height: 2000, thickness: 0.5 }],
-    products: [{ ...glue, shearStrength: 1, peelStrength: 4 }, levelling],
-    buildUps: [
-      {
-        id: 'plain',
-        kind: 'steel-panel',
-        layers: [
-          { kind: 'adhesive', product: 'glue', thickness: 1 },
-          { kind: 'steel' },
-          { kind: 'filler', product: 'levelling', thickness: 1 },
-        ],
-      },
-    ],
-    walls: [
-      {
-        id: 'A',
-        outline: rectangle(0, 0, 3000, 2000),
-        ground: { hollow: 0 },
-        peopleBelow: [],
-        zones: [
-          {
-            id: 'Z1',
-            shape: rectangle(0, 0, 2000, 2000),
-            buildUp: 'steel-panel',
-            layers: 'plain',
-            layout: { stock: 'S', start: { x: 0, y: 0 } },
-            ...(zone as object),
-          },
-        ],
-        hung: items,
-        ...(wall as object),
-      },
-    ],
-    ...rest,
-  });
-  if (!job) throw new Error(findings[0]?.text);
-  return job;
-}
-
-function rectangle(x: number, y: number, width: number, height: number): number[][] {
-  return [
-    [x, y],
-    [x + width, y],
-    [x + width, y + height],
-    [x, y + height],
-  ];
-}
+import { board, corners, firstWall, glue, jobWith, levelling, rectangle, type Fields } from './hung-job';
 
 function judged(job: Job): JudgedHung[] {
-  const { survey, zones } = workOutFully(job).walls[0]!;
-  return judgeHung(wallOfItems(job, survey.wall, zones));
+  return judgeHung(firstWall(job));
 }
-
-const corners = [
-  [20, 20],
-  [180, 20],
-  [20, 220],
-  [180, 220],
-];
-
-/** Example 1 of the note: 4 N, 5 mm from the wall, four discs 20 × 5. */
-const board = {
-  id: 'H1',
-  kind: 'print',
-  x: 300,
-  y: 800,
-  width: 200,
-  height: 240,
-  depth: 10,
-  weight: 4 / standardGravity,
-  restsOnWall: true,
-  use: 'light-at-reach',
-  magnets: { magnet: 'N42-20x5', places: corners },
-};
 
 describe('the examples of the note on holding force, section 4, hung on a wall', () => {
   it('example 1, a picture board: slip decides at 3.06, and it holds', () => {

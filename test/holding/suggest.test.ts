@@ -1,21 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { judgeItem } from '../../core/holding/judge-item';
-import { flatItem, type HeldItem, type PlacedMagnet } from '../../core/holding/item';
-import { disc, withRubber } from '../../core/holding/magnet';
-import { catalogue } from '../../core/holding/ready-magnets';
+import { standardGravity } from '../../core/holding/force-units';
+import { judgeAlone } from '../../core/holding/judge-wall';
 import { outsideLimits } from '../../core/holding/limits';
-import { arrange, suggestMagnets, type ItemToCarry } from '../../core/holding/suggest';
-import { whatToChange } from '../../core/holding/what-to-change';
-import { coatingGround, steelGround } from './grounds';
+import { disc, withRubber } from '../../core/holding/magnet';
+import { arrange, counts } from '../../core/holding/magnet-layouts';
+import { catalogue, recordOf } from '../../core/holding/ready-magnets';
+import { suggestMagnets } from '../../core/holding/suggest';
+import { board, firstWall, jobWith, type Fields } from './hung-job';
 
-const picture: ItemToCarry = {
-  weight: 4,
-  reach: 5,
-  width: 300,
-  height: 250,
-  ground: steelGround(),
-  consequence: 'light-at-reach',
-};
+/** Without magnets yet: 4 N, 5 mm from the wall, 300 × 250 mm. */
+const picture = { ...board, width: 300, height: 250, restsOnWall: false, magnets: undefined };
+
+function suggested(item: Fields, rest: Fields = {}) {
+  return suggestMagnets(firstWall(jobWith([JSON.parse(JSON.stringify(item))], rest)), 'H1');
+}
 
 describe('the catalogue', () => {
   it('holds only what the pull is known of (sizes: note on holding force, section 1), no name twice', () => {
@@ -34,61 +32,61 @@ describe('the catalogue', () => {
 });
 
 describe('suggested magnets', () => {
-  const { fewest, thinnest, cheapest } = suggestMagnets(picture, catalogue);
-
-  it('carry the item with its factor', () => {
-    for (const one of [fewest, thinnest]) {
-      expect(one!.judgement.verdict).toBe('holds');
-      expect(judgeItem(one!.item).factor).toBeGreaterThanOrEqual(3);
-      expect(one!.item.magnets).toHaveLength(one!.count);
-    }
-  });
-
-  it('are the fewest and the thinnest of all that do, by trying every one', () => {
-    const all = catalogue.flatMap((magnet) =>
-      [1, 2, 4, 6, 8, 10, 12, 16, 20].flatMap((count) => {
-        const places = arrange(count, magnet.diameter, picture.width, picture.height);
+  it('are the fewest and the thinnest of all that carry the item with its factor, by trying every one', () => {
+    const { fewest, thinnest } = suggested(picture);
+    const on = firstWall(jobWith([JSON.parse(JSON.stringify(picture))]));
+    const [item] = on.wall.hung!;
+    const all = catalogue.flatMap(({ id, diameter, height, cover }) =>
+      counts.flatMap((count) => {
+        const places = arrange(count, diameter, 300, 250);
         if (!places) return [];
-        // One row turns about its own rims, two rows about the lower one's, which is the item's edge.
-        const down = count > 2 ? 0 : picture.height - magnet.diameter;
-        const magnets = places.map(({ x, y }): PlacedMagnet => {
-          return { x, y: y - down, magnet, ground: picture.ground };
-        });
-        const item = flatItem(4, 5, { x: 150, y: 125 }, { magnets, consequence: 'light-at-reach' });
-        return judgeItem(item).verdict === 'holds' ? [{ count, thick: magnet.height + magnet.cover }] : [];
+        const magnets = { magnet: id!, places: places.map(([x, y]): [number, number] => [x, y]) };
+        const { judgement } = judgeAlone(on, { ...item!, magnets });
+        return judgement.verdict === 'holds' ? [{ count, thick: height + cover }] : [];
       }),
     );
     expect(fewest!.count).toBe(Math.min(...all.map(({ count }) => count)));
     expect(thinnest!.magnet.height + thinnest!.magnet.cover).toBe(Math.min(...all.map(({ thick }) => thick)));
+    expect(fewest!.verdict).toMatchObject({ verdict: 'holds', asked: 3 });
+    expect(fewest!.verdict.factor).toBeGreaterThanOrEqual(3);
   });
 
-  it('turn about the rim of the lowest magnet: a single row high up bears no more than one low down', () => {
-    const light = suggestMagnets({ ...picture, weight: 0.6, reach: 12 }, [disc('N42', 25, 5)]);
-    expect(light.fewest!.count).toBeLessThanOrEqual(2);
-    expect(light.fewest!.item.magnets[0]!.y).toBe(12.5);
-    expect(light.fewest!.places[0]!.y).toBe(250 - 12.5);
+  it('carry load and reach as well: a shelf with tins asks for more than the bare shelf', () => {
+    const shelf = { ...picture, height: 150, width: 500, reach: 60, depth: 120, weight: 0.4 };
+    const bare = suggested(shelf).fewest!;
+    const loaded = suggested({ ...shelf, load: { weight: 1.5, reach: 120 } }).fewest!;
+    expect(loaded.count).toBeGreaterThan(bare.count);
+    expect(loaded.verdict).toMatchObject({ verdict: 'holds', asked: 3 });
   });
 
   it('are cheapest by the prices that are given, and none without a price', () => {
-    expect(cheapest).toBeUndefined();
-    const priced = [
-      { ...disc('N42', 30, 10), price: 9 },
-      { ...disc('N42', 20, 5), price: 1.5 },
-      disc('N42', 25, 5),
+    expect(suggested(picture).cheapest).toBeUndefined();
+    const magnets = [
+      { ...recordOf('big', disc('N42', 30, 10)), price: 9 },
+      { ...recordOf('small', disc('N42', 20, 5)), price: 1.5 },
     ];
-    const found = suggestMagnets(picture, priced);
-    expect(found.cheapest!.magnet.name).toBe('N42 20 × 5 mm');
-    expect(found.cheapest!.price).toBeCloseTo(1.5 * found.cheapest!.count, 12);
+    const { cheapest } = suggested(picture, { magnets });
+    expect(cheapest!.magnet.id).toBe('small');
+    expect(cheapest!.price).toBeCloseTo(1.5 * cheapest!.count, 12);
   });
 
-  it('are none where nothing carries it, or nothing can be said', () => {
-    expect(suggestMagnets({ ...picture, weight: 4000 }, catalogue)).toEqual({});
-    expect(suggestMagnets({ ...picture, ground: coatingGround() }, catalogue)).toEqual({});
+  it('are none where nothing carries it', () => {
+    expect(suggested({ ...picture, weight: 400 })).toEqual({});
+    expect(suggested({ ...picture, x: 2500 })).toEqual({});
+    expect(suggested({ ...picture, weight: undefined })).toEqual({});
   });
 
   it('where a fall could hurt are those that hold if tested', () => {
-    const found = suggestMagnets({ ...picture, weight: 1, consequence: 'could-hurt' }, catalogue);
-    expect(found.fewest!.judgement.verdict).toBe('holds only if tested');
+    const { fewest } = suggested({ ...picture, use: 'could-hurt', weight: 1 / standardGravity });
+    expect(fewest!.verdict.verdict).toBe('holds only if tested');
+  });
+
+  it('lead to the verdict that was promised', () => {
+    const job = jobWith([JSON.parse(JSON.stringify(picture))]);
+    for (const one of Object.values(suggestMagnets(firstWall(job), 'H1'))) {
+      const on = firstWall(one.change(job));
+      expect(judgeAlone(on, on.wall.hung![0]!).judgement.factor).toBe(one.verdict.factor);
+    }
   });
 
   it('stand three diameters apart on the item, or not at all', () => {
@@ -96,66 +94,9 @@ describe('suggested magnets', () => {
     expect(arrange(4, 20, 79, 80)).toBeUndefined();
     expect(arrange(1, 20, 15, 80)).toBeUndefined();
     const places = arrange(12, 20, 500, 200)!;
-    const nearest = places.flatMap((a, i) =>
-      places.slice(i + 1).map((b) => Math.hypot(a.x - b.x, a.y - b.y)),
+    const nearest = places.flatMap(([x, y], i) =>
+      places.slice(i + 1).map(([u, v]) => Math.hypot(u - x, v - y)),
     );
     expect(Math.min(...nearest)).toBeGreaterThanOrEqual(60);
-  });
-});
-
-describe('what to change', () => {
-  const bare = disc('N42', 20, 5);
-  const shelf = (change: Partial<PlacedMagnet> = {}): HeldItem => {
-    const magnets = [20, 120].flatMap((y) =>
-      [0, 200].map((x): PlacedMagnet => ({ magnet: bare, x, y, ground: steelGround(), ...change })),
-    );
-    return flatItem(8, 60, { x: 100, y: 0 }, { magnets, consequence: 'light-at-reach' });
-  };
-
-  it('is ranked by effect, each with the factor that it leads to', () => {
-    const changes = whatToChange(shelf(), catalogue);
-    expect(changes.length).toBeGreaterThan(4);
-    for (const [i, { effect, item, factor }] of changes.entries()) {
-      expect(effect).toBeLessThanOrEqual(changes[i - 1]?.effect ?? Infinity);
-      expect(effect).toBeGreaterThan(1);
-      expect(judgeItem(item).factor).toBe(factor);
-    }
-    expect(changes.map(({ words }) => words)).toContain('put 1 mm of rubber on the magnets');
-  });
-
-  it('names what stands in the way: edges, neighbours, dust, a load to one side', () => {
-    const wordsOf = (item: HeldItem) =>
-      whatToChange(item, catalogue)
-        .map(({ words }) => words)
-        .join('; ');
-    expect(wordsOf(shelf({ clearance: 5 }))).toContain('clear of edges');
-    expect(wordsOf(shelf({ otherItem: 30 }))).toContain('3 diameters apart');
-    expect(wordsOf(shelf({ ground: steelGround({ surface: 'writable' }) }))).toContain('clean the surface');
-    expect(wordsOf(shelf({ ground: steelGround({ surface: 'chalk' }) }))).not.toContain('clean the surface');
-    const aside = { ...shelf(), loads: shelf().loads.map((load) => ({ ...load, x: 180 })) };
-    expect(wordsOf(aside)).toContain('under the middle');
-    expect(wordsOf(shelf())).not.toContain('clear of edges');
-  });
-
-  it('offers no thinner filler or thicker steel as tested, when only the wall as it is was', () => {
-    const tests = [{ magnet: bare, between: 0, readings: [15, 15, 15] }];
-    const changes = whatToChange(shelf({ ground: steelGround({ tests }) }), catalogue);
-    const thicker = changes.find(({ words }) => words === 'take steel of 2 mm')!;
-    for (const { ground } of thicker.item.magnets) expect(ground).toMatchObject({ thickness: 2, tests: [] });
-  });
-
-  it('raises a top row only above another row', () => {
-    const wordsOf = (item: HeldItem) =>
-      whatToChange(item, catalogue)
-        .map(({ words }) => words)
-        .join('; ');
-    const heavy = (magnets: readonly PlacedMagnet[]): HeldItem =>
-      flatItem(2, 150, { x: 100, y: 0 }, { magnets, consequence: 'light-at-reach' });
-    expect(wordsOf(heavy(shelf().magnets))).toContain('100 mm up');
-    expect(wordsOf(heavy(shelf().magnets.slice(2)))).not.toContain('100 mm up');
-  });
-
-  it('is nothing where nothing can be said', () => {
-    expect(whatToChange(shelf({ ground: coatingGround() }), catalogue)).toEqual([]);
   });
 });

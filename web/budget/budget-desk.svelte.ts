@@ -61,9 +61,9 @@ export class BudgetDesk {
 
   /** Those that are worked out, in their order. */
   readonly budgets: readonly (DrawnBudget & { readonly findings: readonly Finding[] })[] = $derived(
-    this.#jobs.flatMap((job) => {
+    this.#jobs.flatMap((job, i) => {
       const { worked } = this.#results.of(job);
-      const priced = worked && this.#priced.of(worked, job);
+      const priced = worked && this.#priced.of(`budget ${i}`, worked, job);
       if (!priced) return [];
       const { inputs, offer } = priced;
       return [{ job, offer, inputs, walls: worked.walls, findings: [...offer.findings, ...worked.findings] }];

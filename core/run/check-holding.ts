@@ -2,11 +2,12 @@
  * `npm run check:holding -- --cases FILE [--solver]` holds the pull of the model against a file of reference cases (the format of
  * `magnet-pull-development.json`: magnetGrades with Br in T and mur, cases in mm and N). The last line says how many cases
  * there are and by how much the model is off, at most and in the root mean square, in per cent with the one decimal that
- * the model's own accuracy is stated with. With `--solver` the finite elements are held against them, which takes minutes
- * for hundreds of cases. A bad file gets one line on standard error, and the exit code 1.
+ * the model's own accuracy is stated with. With `--solver` the finite elements are held against them, with the steel of
+ * the file (`bhCurve.points`) where it gives one, which takes minutes for hundreds of cases. A bad file gets one line on standard error, and the exit code 1.
  */
 import { readFile } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
+import { bhCurve } from '../holding/solver/bh-curve';
 import { solvePullOf } from '../holding/solver/solve-pull';
 import { comparePulls, readPullCases } from './holding-cases';
 
@@ -24,8 +25,11 @@ async function main(): Promise<void> {
   if (text === undefined) return fail(`${file} cannot be read: give the path of a file of reference cases.`);
   const read = readPullCases(text);
   if ('fault' in read) return fail(`${file}: ${read.fault}`);
+  const curve = read.steel && bhCurve(read.steel);
+  if (values.solver)
+    console.log(curve ? 'Steel: the points of the file.' : 'Steel: our own saturation curve of mild steel.');
   const { cases, max, rms, worst, outside } = values.solver
-    ? comparePulls(read.cases, (situation) => solvePullOf(situation).F)
+    ? comparePulls(read.cases, (situation) => solvePullOf(situation, undefined, curve).F)
     : comparePulls(read.cases);
   console.log(`Furthest off: ${worst.words}: ${worst.pull.toPrecision(4)} N, reference ${worst.force} N.`);
   console.log(`Unrounded: max ${perCent(max, 3)}, rms ${perCent(rms, 3)}.`);

@@ -23,7 +23,20 @@ export interface ComparedPulls {
 
 const positive = v.pipe(v.number(), v.finite(), v.gtValue(0));
 
+const bhPoints = v.pipe(
+  v.array(v.tuple([v.pipe(v.number(), v.minValue(0)), v.pipe(v.number(), v.minValue(0))])),
+  v.minLength(3),
+  v.check(
+    ([first, ...rest]) =>
+      first?.[0] === 0 &&
+      first[1] === 0 &&
+      rest.every(([h, b], i) => h > [first, ...rest][i]![0] && b > [first, ...rest][i]![1]),
+    'must begin with [0, 0] and rise in both H (A/m) and B (T)',
+  ),
+);
+
 const caseFile = v.object({
+  bhCurve: v.optional(v.object({ points: bhPoints })),
   magnetGrades: v.record(v.string(), v.object({ Br: positive, mur: v.pipe(positive, v.minValue(1)) })),
   cases: v.pipe(
     v.array(
@@ -40,10 +53,14 @@ const caseFile = v.object({
   ),
 });
 
+export interface ReadCases {
+  readonly cases: readonly PullCase[];
+  /** H, A/m, and B, T, of the steel they were worked out with; absent: the file does not say. */
+  readonly steel?: readonly (readonly [H: number, B: number])[];
+}
+
 /** The cases of a reference file, or one sentence that says what is wrong with it and where. */
-export function readPullCases(
-  text: string,
-): { readonly cases: readonly PullCase[] } | { readonly fault: string } {
+export function readPullCases(text: string): ReadCases | { readonly fault: string } {
   const broken = findJsonFault(text);
   if (broken) {
     const line = text.slice(0, broken.offset).split('\n').length;
@@ -54,7 +71,7 @@ export function readPullCases(
     const [issue] = parsed.issues;
     return { fault: `${v.getDotPath(issue) ?? 'the whole'}: ${issue.message}.` };
   }
-  const { magnetGrades, cases } = parsed.output;
+  const { magnetGrades, cases, bhCurve } = parsed.output;
   const read: PullCase[] = [];
   for (const [i, { grade, diameter_mm, height_mm, sheet_mm, gap_mm, force_N }] of cases.entries()) {
     const magnet = Object.hasOwn(magnetGrades, grade) ? magnetGrades[grade] : undefined;
@@ -75,7 +92,7 @@ export function readPullCases(
       force: force_N,
     });
   }
-  return { cases: read };
+  return { cases: read, ...(bhCurve && { steel: bhCurve.points }) };
 }
 
 /**

@@ -1,34 +1,8 @@
 /*
- * Magnetisation curve of low-carbon steel AISI 1010 (virgin curve): H, A/m, and B, T, as shipped in the public repository
- * MPEL/MotorProto, file Materials/Steel1010.m; its last point lies on the line of slope μ₀ and is left out. Between the
- * points H(B) is a monotone cubic (F. N. Fritsch, R. E. Carlson, SIAM J. Numer. Anal. 17 (1980) 238, with the harmonic mean of
- * F. N. Fritsch, J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300), beyond them a line of slope 1/μ₀.
+ * Magnetisation curves as H(B). Through measured points H(B) is a monotone cubic (F. N. Fritsch, R. E. Carlson, SIAM J. Numer.
+ * Anal. 17 (1980) 238, with the harmonic mean of F. N. Fritsch, J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300), beyond them
+ * a line of slope 1/μ₀. No points are kept here: they come with the cases that were worked out with them.
  */
-export const steel1010: readonly (readonly [H: number, B: number])[] = [
-  [0, 0],
-  [238.7, 0.2003],
-  [318.3, 0.3204],
-  [358.1, 0.40045],
-  [437.7, 0.50055],
-  [477.5, 0.5606],
-  [636.6, 0.7908],
-  [795.8, 0.931],
-  [1114.1, 1.1014],
-  [1273.2, 1.2016],
-  [1591.5, 1.302],
-  [2228.2, 1.4028],
-  [3183.1, 1.524],
-  [4774.6, 1.626],
-  [6366.2, 1.698],
-  [7957.7, 1.73],
-  [15915.5, 1.87],
-  [47746.5, 2.04],
-  [63662, 2.07],
-  [79577.5, 2.095],
-  [159155, 2.2],
-  [318310, 2.4],
-];
-
 export const mu0 = 4e-7 * Math.PI;
 
 /** At one flux density: field strength H, its slope dH/dB, and the energy density ∫ H dB. */

@@ -1,6 +1,7 @@
 import type { PullSituation } from '../limits';
 import { banded, solveBanded } from './banded-cholesky';
-import { bhCurve, steel1010, type BhCurve } from './bh-curve';
+import type { BhCurve } from './bh-curve';
+import { mildSteel, saturationCurve } from './mild-steel';
 import { meshOf, type MagnetAboveSheet, type Mesh } from './mesh';
 import { assemble, energyOf, gapForce, type Field } from './field';
 
@@ -25,8 +26,8 @@ export interface SolvedPull {
 
 /**
  * Pull of a disc magnet on a sheet by finite elements: axisymmetric, static, nonlinear; the azimuthal vector potential on
- * nine-node rectangles, Newton's method with a line search on the energy. An independent check of `pullOnSheet`. Of 147 cases of
- * a far finer model it is off by 1.2 % at most and 0.3 % RMS at fineness 1 (some 1,300 nodes); of 49 by 0.5 % and 0.1 % at 1.5.
+ * nine-node rectangles, Newton's method with a line search on the energy. An independent check of `pullOnSheet`. With the steel of a
+ * far finer model it is off from that by 1.2 % at most and 0.3 % RMS at fineness 1 (some 1,300 nodes); by 0.5 % and 0.1 % at 1.5.
  *
  * Lengths in metres. Source: P. P. Silvester, R. L. Ferrari, Finite Elements for Electrical Engineers (from memory); force by
  * Maxwell's stress, averaged over the layer of air between magnet and steel.
@@ -34,7 +35,7 @@ export interface SolvedPull {
 export function solvePull(
   input: SolverInput,
   fineness = 1.5,
-  curve: BhCurve = bhCurve(steel1010),
+  curve: BhCurve = saturationCurve(mildSteel),
 ): SolvedPull {
   const { R, H, t, g, Br, mur, plate = 0.25 } = input;
   const shape = { R, H, t, g, plate };
@@ -78,11 +79,13 @@ export function solvePull(
 /** The same of a situation in mm; the thickness is taken as it is, also of thick steel. */
 export function solvePullOf(
   { diameter, height, Br, mur, thickness, gap }: PullSituation,
-  fineness = 1,
+  fineness?: number,
+  curve?: BhCurve,
 ): SolvedPull {
   return solvePull(
     { R: diameter / 2000, H: height / 1000, t: thickness / 1000, g: gap / 1000, Br, mur },
     fineness,
+    curve,
   );
 }
 

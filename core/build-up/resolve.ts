@@ -43,7 +43,8 @@ export function buildUpOf(job: Job, zone: Zone, ground: Ground | undefined): Res
   return resolve(job, { ...ready, layers }, zone);
 }
 
-function resolve(job: Job, { id, name, kind, layers }: BuildUp, zone: Zone): ResolvedBuildUp {
+/** Layers as they would be on a zone. */
+export function resolve(job: Job, { id, name, kind, layers }: BuildUp, zone: Zone): ResolvedBuildUp {
   const products = productsOf(job);
   const stock = job.stock.find((sheet) => sheet.id === zone.layout?.stock);
   return {

@@ -64,14 +64,14 @@ export function nameOfLayer({ layer, product }: ResolvedLayer): string {
   return product ? `“${product.name}”` : layerNames[layer.kind];
 }
 
-/** A layer put in before the first of the kinds; at the end where there is none. */
+/** A layer put in before the first of the kinds that covers the face; at the end where there is none. */
 export function insertBefore(
   layers: readonly Layer[],
   kinds: readonly LayerKind[],
   layer: Layer,
   from = 0,
 ): readonly Layer[] {
-  const found = layers.findIndex((one, i) => i >= from && kinds.includes(one.kind));
+  const found = layers.findIndex((one, i) => i >= from && one.over === 'face' && kinds.includes(one.kind));
   return layers.toSpliced(found < 0 ? layers.length : found, 0, layer);
 }
 

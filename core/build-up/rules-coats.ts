@@ -2,6 +2,7 @@ import type { Layer, LayerKind } from '../job/product-schema';
 import { absorbentGrounds } from './ground-layers';
 import { finishLayers, layerNames } from './layer-kinds';
 import {
+  behindLast,
   below,
   commonPractice,
   firstOf,
@@ -144,7 +145,11 @@ export const coatRules: readonly Rule[] = [
     source: commonPractice,
     mend: 'smooth and sand the coating, and seal it, before the finish',
     apply: (layers) => {
-      const at = layers.findLastIndex(({ kind }) => kind === 'magnetic-coating') + 1;
+      const coating = layers.findIndex(({ kind, over }) => kind === 'magnetic-coating' && over === 'face');
+      const finish = layers.findIndex(
+        ({ kind, over }, i) => i > coating && writing.includes(kind) && over === 'face',
+      );
+      const at = behindLast(layers.slice(0, finish), 'magnetic-coating');
       const put: Layer[] = [
         { kind: 'smoothing', product: 'smoothing-filler', over: 'face' },
         { kind: 'sanding', over: 'face' },

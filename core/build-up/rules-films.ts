@@ -104,7 +104,7 @@ export const filmRules: readonly Rule[] = [
     source: commonPractice,
     mend: 'lay it on clean glass without primer',
     apply: (layers) => {
-      const film = layers.findIndex(({ kind }) => kind === 'glass-film');
+      const film = layers.findIndex(({ kind, over }) => kind === 'glass-film' && over === 'face');
       return layers.filter(({ kind }, i) => i >= film || workAlone.includes(kind));
     },
   },

@@ -9,11 +9,12 @@ const twoComponent: Layer = { kind: 'adhesive', product: 'adhesive-two-component
 const edgePrimer: Layer = { kind: 'metal-primer', product: 'metal-primer', over: 'edges' };
 const facePrimer: Layer = { kind: 'metal-primer', product: 'metal-primer', over: 'face' };
 
-/** In place of every adhesive under the first steel. */
+/** In place of every adhesive; under the first steel where it has none. */
 function bonded(layers: readonly Layer[]): readonly Layer[] {
-  if (layers.some(({ kind }) => kind === 'adhesive'))
-    return layers.map((layer) => (layer.kind === 'adhesive' ? twoComponent : layer));
-  return insertBefore(layers, ['steel'], twoComponent);
+  const bed = layers.map((layer) => (layer.kind === 'adhesive' ? twoComponent : layer));
+  const steel = bed.findIndex(({ kind, over }) => kind === 'steel' && over === 'face');
+  const isUnder = bed.slice(0, Math.max(steel, 0)).some(({ kind }) => kind === 'adhesive');
+  return steel < 0 || isUnder ? bed : insertBefore(bed, ['steel'], twoComponent);
 }
 
 export const steelRules: readonly Rule[] = [
@@ -116,13 +117,13 @@ export const steelRules: readonly Rule[] = [
     reason: 'Filler grips neither steel nor a smooth primer for long.',
     source: commonPractice,
     mend: 'put a bonding coat under the first filler',
-    apply: (layers) =>
-      insertBefore(
-        layers,
-        ['filler', 'smoothing'],
-        { kind: 'bonding-coat', product: 'bonding-coat', over: 'face' },
-        behindLast(layers, 'steel'),
-      ),
+    apply: (layers) => {
+      const from = behindLast(layers, 'steel');
+      const filler = layers.findIndex(
+        ({ kind }, i) => i >= from && (kind === 'filler' || kind === 'smoothing'),
+      );
+      return layers.toSpliced(filler, 0, { kind: 'bonding-coat', product: 'bonding-coat', over: 'face' });
+    },
   },
   {
     code: 'finish-without-filler',

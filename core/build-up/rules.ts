@@ -3,7 +3,7 @@ import { nameOfWall, nameOfZone, sentence } from '../job/names';
 import type { Job, Wall, Zone } from '../job/schema';
 import { findWall } from '../job/shape';
 import { changeLayers } from './change-layers';
-import { buildUpOf } from './resolve';
+import { buildUpOf, resolve } from './resolve';
 import type { Rule, RuleContext } from './rule';
 import { coatRules } from './rules-coats';
 import { filmRules } from './rules-films';
@@ -22,7 +22,7 @@ export interface Remark {
   readonly reason: string;
   readonly source: string;
   readonly mend: string;
-  /** Whether `mendBuildUp` can do it. */
+  /** Whether `mendBuildUp` can do it, and the rule is kept then. */
   readonly isMendable: boolean;
 }
 
@@ -37,8 +37,17 @@ export function remarksOn(context: RuleContext): Remark[] {
       reason: rule.reason,
       source: rule.source,
       mend: rule.mend,
-      isMendable: rule.apply !== undefined,
+      isMendable: canMend(rule, context),
     }));
+}
+
+/** A mend may fail where the user's own products stand in for those that it puts in. */
+function canMend({ apply, test }: Rule, context: RuleContext): boolean {
+  if (!apply) return false;
+  const { job, zone, layers } = context;
+  const mended = [...apply(layers.map(({ layer }) => layer))];
+  const buildUp = { id: '', name: '', kind: zone.buildUp, layers: mended };
+  return !test({ ...context, layers: resolve(job, buildUp, zone).layers });
 }
 
 /**

@@ -148,3 +148,36 @@ test('a list of products is taken in whole, or not at all with every row that is
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect(names).toHaveCount(before);
 });
+
+test('a rule that the layers break is mended by its button, in the findings and beside the layers', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await waitForPlan(page);
+  await goTo(page, 'Zones');
+  await page.getByRole('tab', { name: 'Layers', exact: true }).click();
+  const findings = page.getByLabel('Findings');
+  const leaf = page.locator('#leaf');
+  const rows = leaf.getByRole('rowheader');
+  const mend = { name: 'Prime every cut edge against rust, zone Z1' };
+  await expect(page.getByRole('combobox', { name: /metal primer: over/ }).last()).toHaveValue('edges');
+  await page
+    .getByRole('button', { name: /metal primer: take out/ })
+    .last()
+    .click();
+  const beside = leaf.getByRole('button', mend);
+  const found = findings.getByRole('button', mend);
+  await expect(beside).toBeVisible();
+  await expect(found).toBeVisible();
+  const item = findings.getByRole('listitem').filter({ has: page.getByRole('button', mend) });
+  await item.getByText('Why').click();
+  await expect(item).toContainText('Common practice, no source.');
+  const before = await rows.count();
+  await found.click();
+  await expect(found).toHaveCount(0);
+  await expect(beside).toHaveCount(0);
+  await expect(rows).toHaveCount(before + 1);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await beside.click();
+  await expect(found).toHaveCount(0);
+});

@@ -1,5 +1,6 @@
 import { freshBuildUpId, usersOf } from '../../../core/build-up/change-layers';
 import { buildUpOf } from '../../../core/build-up/resolve';
+import { mendBuildUp, type Remark } from '../../../core/build-up/rules';
 import { changeJob, changeObject } from '../../../core/job/changes';
 import type { BuildUp, EdgeEnd, Layer } from '../../../core/job/product-schema';
 import type { Job, Wall, Zone } from '../../../core/job/schema';
@@ -29,6 +30,14 @@ export function setLayers(wallId: string, zone: Zone, layers: readonly Layer[], 
         { layers: id },
       );
     },
+  };
+}
+
+/** What a rule asks of a zone's layers, done. */
+export function mendLayers(wallId: string, zoneId: string, { code, mend }: Remark): NamedChange {
+  return {
+    name: `Mend layers of zone ${zoneId}: ${mend}`,
+    change: (job) => mendBuildUp(job, wallId, zoneId, code),
   };
 }
 

@@ -5,6 +5,7 @@ import {
   boxOfVertices,
   findObject,
   findWall,
+  verticesAt,
   type MmBox,
   type MmPoint,
   type ObjectRef,
@@ -13,6 +14,7 @@ import {
 } from './shape';
 import { bentEdge } from './arc-edges';
 import { isHung, placesIn, withPlaces } from './hung-places';
+import { renumberedEdges } from './renumber-edges';
 import { renumbered } from './renumber-measures';
 import { insertVertexIn, moveVertexOf, removeVertexFrom } from './vertices';
 
@@ -141,7 +143,7 @@ export function insertVertex(
   at: MmPoint,
 ): Job {
   const inserted = changeVertices(job, wallId, ref, (vertices) => insertVertexIn(vertices, index, at));
-  return ref ? inserted : renumberMeasures(inserted, wallId, index, 'put in');
+  return renumber(inserted, wallId, ref, index, 'put in');
 }
 
 /** The edge that ends at `index` as an arc of a rise, straight with none (see `arc-edges.ts`). */
@@ -152,8 +154,9 @@ export function bendEdge(job: Job, wallId: string, ref: ShapeRef | null, index: 
 /** A vertex taken out; a shape keeps at least three. */
 export function removeVertex(job: Job, wallId: string, ref: ShapeRef | null, index: number): Job {
   const removed = changeVertices(job, wallId, ref, (vertices) => removeVertexFrom(vertices, index));
-  const hasGone = !ref && findWall(removed, wallId)?.outline.length !== findWall(job, wallId)?.outline.length;
-  return hasGone ? renumberMeasures(removed, wallId, index, 'taken out') : removed;
+  const countIn = (one: Job) => verticesAt(findWall(one, wallId)!, ref)?.length;
+  const hasGone = findWall(job, wallId) && countIn(removed) !== countIn(job);
+  return hasGone ? renumber(removed, wallId, ref, index, 'taken out') : removed;
 }
 
 /** The wall's outline scaled to a new overall width and height; what hangs on it stays where it is. */
@@ -203,6 +206,22 @@ export function freshWallId(job: Job): string {
     const id = n < 26 ? String.fromCharCode(65 + n) : `W${n + 1}`;
     if (!taken.has(id)) return id;
   }
+}
+
+/** What counts by corners keeps to them: check measures of a wall, ends of a zone's edges. */
+function renumber(
+  job: Job,
+  wallId: string,
+  ref: ShapeRef | null,
+  index: number,
+  what: 'put in' | 'taken out',
+): Job {
+  if (!ref) return renumberMeasures(job, wallId, index, what);
+  const wall = findWall(job, wallId);
+  const { shape, edges } = ((wall && findObject(wall, ref)) ?? {}) as Partial<Zone>;
+  if (!shape || !edges || ref.hole !== undefined) return job;
+  const left = renumberedEdges(edges, shape.length, index, what);
+  return changeObject<Zone>(job, wallId, ref, { edges: left });
 }
 
 function renumberMeasures(job: Job, wallId: string, index: number, what: 'put in' | 'taken out'): Job {

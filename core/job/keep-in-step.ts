@@ -1,4 +1,5 @@
 import { endsOf } from './corners';
+import { withEdgesCarried } from './edges-at-fold';
 import {
   areSameHeights,
   carriedHeights,
@@ -16,7 +17,8 @@ import { nextPart } from './zone-runs';
  * What follows at the corners of a room from a change of one of its walls, so that every way of changing a job needs to
  * know nothing of corners: corners and runs that lead nowhere any more are taken out; a zone whose wall ends elsewhere
  * still reaches that end; of two parts of a zone that were in step at the corner, the one that was not changed takes
- * the heights, the build-up and, where its lines continue, the layout of the other.
+ * the heights, the build-up with its layers, the ends of the edges that go on round the corner and, where its lines
+ * continue, the layout of the other.
  *
  * @returns `after` itself where nothing follows
  */
@@ -131,7 +133,7 @@ function followed(before: Job, start: Job, leftId: string, zoneId: string): Job 
   return layoutFollowed(job, was, findLink(job, leftId, zoneId)!);
 }
 
-/** Heights and build-up: the part that was not changed takes those of the other. */
+/** Heights, build-up and ends of edges: the part that was not changed takes those of the other. */
 function shapeFollowed(job: Job, was: Link, is: Link): Job {
   const toRight = changed(was.one, is.one) || was.left.corner !== is.left.corner;
   const toLeft = changed(was.other, is.other);
@@ -172,7 +174,7 @@ function findLink(job: Job, wallId: string, zoneId: string): Link | undefined {
 }
 
 function changed(a: Zone, b: Zone): boolean {
-  return a.shape !== b.shape || a.buildUp !== b.buildUp;
+  return a.shape !== b.shape || a.buildUp !== b.buildUp || a.layers !== b.layers || a.edges !== b.edges;
 }
 
 function asPartOnRight(was: Link, is: Link): Zone {
@@ -180,7 +182,12 @@ function asPartOnRight(was: Link, is: Link): Zone {
     was: carried(was.left, heightsAt(was.left, was.one, 'right')),
     is: carried(is.left, heightsAt(is.left, is.one, 'right')),
   });
-  return withBuildUpOf(was.one, is.one, zone);
+  const part = withBuildUpOf(was.one, is.one, zone);
+  return withEdgesCarried(
+    { wall: is.right, zone: part, side: 'left' },
+    { wall: is.left, zone: is.one, side: 'right' },
+    { wall: was.left, zone: was.one, side: 'right' },
+  );
 }
 
 function asPartOnLeft(was: Link, is: Link): Zone {
@@ -192,7 +199,12 @@ function asPartOnLeft(was: Link, is: Link): Zone {
     was: back(heightsAt(was.right, was.other, 'left')),
     is: back(heightsAt(is.right, is.other, 'left')),
   });
-  return withBuildUpOf(was.other, is.other, zone);
+  const part = withBuildUpOf(was.other, is.other, zone);
+  return withEdgesCarried(
+    { wall: is.left, zone: part, side: 'right' },
+    { wall: is.right, zone: is.other, side: 'left' },
+    { wall: was.right, zone: was.other, side: 'left' },
+  );
 }
 
 function carried(left: Wall, heights: FoldHeights | null): FoldHeights | null {
@@ -209,8 +221,13 @@ function fittedTo(
   return toHeights(zone, own, is);
 }
 
-function withBuildUpOf(was: Zone, { buildUp }: Zone, zone: Zone): Zone {
-  return was.buildUp === buildUp || zone.buildUp === buildUp ? zone : { ...zone, buildUp };
+/** Layers go with their build-up; other layers alone are taken by a part that had the same before. */
+function withBuildUpOf(was: Zone, { buildUp, layers }: Zone, zone: Zone): Zone {
+  const isOther = was.buildUp !== buildUp && zone.buildUp !== buildUp;
+  const isRelaid = was.layers !== layers && zone.buildUp === buildUp && zone.layers === was.layers;
+  if (!isOther && !isRelaid) return zone;
+  const { layers: _, ...rest } = zone;
+  return layers === undefined ? ({ ...rest, buildUp } as Zone) : { ...rest, buildUp, layers };
 }
 
 function replaceZone(job: Job, wallId: string, was: Zone, is: Zone): Job {

@@ -1,6 +1,7 @@
 import type { Mm } from '../units';
 import { freshId } from './changes';
 import { endsOf, riseOf, wallAfter, wallBefore } from './corners';
+import { withEdgesCarried } from './edges-at-fold';
 import { areSameHeights, carriedHeights, endOfZone, heightsAt, movedLine, type FoldHeights } from './fold';
 import { carriedLayout } from './run-layout';
 import type { Job, RunsOn, Wall, Zone } from './schema';
@@ -56,7 +57,7 @@ export function runRoundCorner(
     width: tidy(width),
     height: tidy(heights.to - heights.from),
   };
-  const { layout: _, runsOn: __, holes: ___, markings: ____, ...alike } = zone;
+  const { layout: _, runsOn: __, holes: ___, markings: ____, edges: _____, ...alike } = zone;
   const made: Zone = ready ?? {
     ...alike,
     id: freshId(other, 'Z'),
@@ -68,7 +69,13 @@ export function runRoundCorner(
   const runsOn: RunsOn = { ...onLeft.runsOn, wall: rightWall.id, zone: onRight.id, lines: 'continue' };
   const fold = { left: leftWall, right: rightWall, one: { ...onLeft, runsOn } };
   const laid = zone.layout && carriedLayout(fold, zone.layout, side, made.layout);
-  const part: Zone = laid ? { ...made, buildUp: zone.buildUp, layout: laid } : made;
+  const { layers: _layers, ...bare } = made;
+  const layered = { ...bare, ...(zone.layers !== undefined && { layers: zone.layers }) } as Zone;
+  const built: Zone = laid ? { ...layered, buildUp: zone.buildUp, layout: laid } : made;
+  const part = withEdgesCarried(
+    { wall: other, zone: built, side: side === 'right' ? 'left' : 'right' },
+    { wall, zone: own, side },
+  );
   const linked = (candidate: Zone) => (candidate.id === onLeft.id ? { ...candidate, runsOn } : candidate);
   const zonesOf = (entry: Wall): Zone[] => {
     const zones = entry.zones.map((each) => (entry === wall && each === zone ? own : each));

@@ -145,6 +145,50 @@ describe('what follows at corners', () => {
       Array(3).fill(['chalk', undefined]),
     );
   });
+  it('is the layers, from whichever part they were chosen, but not of a part that has others', () => {
+    for (const wall of ['A', 'B', 'C']) {
+      const own = after(changeObject<Zone>(start, wall, ref, { layers: 'B1' }));
+      expect(['A', 'B', 'C'].map((id) => zoneOf(own, id)!.layers)).toEqual(['B1', 'B1', 'B1']);
+      const ready = keepInStep(own, changeObject<Zone>(own, wall, ref, { layers: undefined }));
+      for (const id of ['A', 'B', 'C']) expect(zoneOf(ready, id)).not.toHaveProperty('layers');
+    }
+    const apart = changeObject<Zone>(start, 'C', ref, { layers: 'B9' });
+    const job = keepInStep(apart, changeObject<Zone>(apart, 'A', ref, { layers: 'B1' }));
+    expect(['A', 'B', 'C'].map((id) => zoneOf(job, id)!.layers)).toEqual(['B1', 'B1', 'B9']);
+    const { layout: _, ...bare } = { ...zoneOf(apart, 'A')!, buildUp: 'chalk' };
+    const chalk = keepInStep(
+      apart,
+      changeWall(apart, 'A', (wall) => ({ ...wall, zones: [bare as Zone] })),
+    );
+    expect(zoneOf(chalk, 'C')).not.toHaveProperty('layers');
+  });
+  it('is the end of an edge that goes on round the corner, and of no other', () => {
+    const feather = { edge: 3, end: 'feather', width: 450 } as const;
+    const job = after(changeObject<Zone>(start, 'A', ref, { edges: [feather, { edge: 4, end: 'trim' }] }));
+    expect(zoneOf(job, 'B')!.edges).toEqual([feather]);
+    expect(zoneOf(job, 'C')!.edges).toEqual([feather]);
+    const back = keepInStep(
+      job,
+      changeObject<Zone>(job, 'C', ref, { edges: [{ edge: 1, end: 'stop-bead' }, feather] }),
+    );
+    expect(zoneOf(back, 'A')!.edges).toEqual([
+      { edge: 1, end: 'stop-bead' },
+      feather,
+      { edge: 4, end: 'trim' },
+    ]);
+    const none = keepInStep(back, changeObject<Zone>(back, 'B', ref, { edges: undefined }));
+    expect(zoneOf(none, 'A')!.edges).toEqual([{ edge: 4, end: 'trim' }]);
+    expect(zoneOf(none, 'C')).not.toHaveProperty('edges');
+  });
+  it('comes with the layers and ends of edges that the zone has when it is led round the corner', () => {
+    const edges = [
+      { edge: 2, end: 'trim' as const },
+      { edge: 3, end: 'stop-bead' as const },
+    ];
+    const job = round(changeObject<Zone>(room(walls), 'A', ref, { edges, layers: 'B1' }), 'A');
+    expect(zoneOf(job, 'B')!.layers).toBe('B1');
+    expect(zoneOf(job, 'B')!.edges).toEqual([edges[1]]);
+  });
   it('is that runs and corners end where a part or a wall is gone', () => {
     const without = after(removeObject(start, 'B', ref));
     expect(zoneOf(without, 'A')).not.toHaveProperty('runsOn');

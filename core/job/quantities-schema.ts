@@ -42,7 +42,7 @@ export const sundry = namedFields({
   ),
 });
 
-/** What is counted without being a product: battens, beads and trims by the metre, the others by the piece. */
+/** What is counted without being a product: battens, beads, trims and packing by the metre, the others by the piece. */
 export const pieceKinds = [
   'batten',
   'stop-bead',
@@ -50,6 +50,10 @@ export const pieceKinds = [
   'extension-ring',
   'longer-screws',
   'radiator-bracket',
+  'architrave-packing',
+  'skirting-packing',
+  'reveal-bead',
+  'prop',
 ] as const;
 
 const piece = namedFields({
@@ -105,6 +109,24 @@ export const quantitiesSettings = v.pipe(
     ),
     jointStrip: v.optional(
       v.pipe(allowance, v.description('Width of what is laid over a joint of panels, mm; absent: 100.')),
+    ),
+    propsPerPanel: v.optional(
+      v.pipe(
+        v.number(),
+        v.integer(),
+        v.minValue(0),
+        v.maxValue(100),
+        v.description('Props that hold one panel until its adhesive does; absent: 2.'),
+      ),
+    ),
+    proppedAtOnce: v.optional(
+      v.pipe(
+        v.number(),
+        v.integer(),
+        v.minValue(1),
+        v.maxValue(1_000),
+        v.description('Panels that stand propped at one time; absent: 6.'),
+      ),
     ),
     filmDirection: v.optional(
       v.pipe(v.picklist(filmDirections), v.description('Which way strips of film run; absent: least-waste.')),

@@ -1,4 +1,5 @@
 import type { PieceKind } from '../job/quantities-schema';
+import type { Consequence } from '../build-up/consequences';
 import type { WorkedBuildUp } from '../build-up/worked-build-up';
 import { figure } from '../lengths';
 import { itemOfThing, type Need } from './need';
@@ -44,7 +45,29 @@ export function endNeeds(
     const places = `${own.length} ${own.length === 1 ? 'place' : 'places'}`;
     return [needOf(kind, 'boxes', 'piece', count, `${count} at ${places} where the face comes forward.`)];
   });
-  return [...profiles, ...pieces];
+  const packed = alongEdges.flatMap(([kind, consequence, words]): Need[] => {
+    const own = consequences.filter((one) => one.kind === consequence);
+    const length = own.reduce((sum, { amount }) => sum + amount, 0) / 1000;
+    return length > 0
+      ? [
+          needOf(
+            kind,
+            'ends',
+            'm',
+            length,
+            `${figure(length, 2)} m of ${words} where the face comes forward.`,
+          ),
+        ]
+      : [];
+  });
+  return [...profiles, ...pieces, ...packed];
 }
+
+/** What an architrave or skirting is packed out with, and the bead on the edge of a reveal that has become deeper. */
+const alongEdges = [
+  ['architrave-packing', 'architrave', 'architrave'],
+  ['skirting-packing', 'skirting', 'skirting'],
+  ['reveal-bead', 'reveal-return', 'reveals'],
+] as const satisfies readonly (readonly [PieceKind, Consequence['kind'], string])[];
 
 const bought = ['extension-ring', 'longer-screws', 'radiator-bracket'] as const;

@@ -103,6 +103,10 @@ const plainThings: readonly (readonly [PieceKind, MaterialGroup, string])[] = [
   ['extension-ring', 'sundries', 'Extension rings for boxes'],
   ['longer-screws', 'sundries', 'Longer screws for faceplates'],
   ['radiator-bracket', 'sundries', 'Longer brackets, sets for a radiator'],
+  ['architrave-packing', 'tapes and profiles', 'Packing behind architraves'],
+  ['skirting-packing', 'tapes and profiles', 'Packing behind skirting'],
+  ['reveal-bead', 'tapes and profiles', 'Corner beads at reveals'],
+  ['prop', 'sundries', 'Props for panels, used again'],
 ];
 
 interface Sum {
@@ -162,7 +166,8 @@ function lineOf(job: Job, item: string, thing: Thing, sum: Sum): MaterialLine {
     net: sum.net,
     withLoss: sum.withLoss,
     packs,
-    cost: packs?.cost ?? null,
+    // What is used again is bought only by whoever gives it packs.
+    cost: packs?.cost ?? (item === itemOfThing('prop') ? 0 : null),
     typical: 'typical' in source && source.typical === true,
     byDelivery: [...sum.byDelivery].map(([delivery, share]) => ({ delivery, ...share })),
   };

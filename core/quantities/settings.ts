@@ -10,6 +10,8 @@ export interface Settings {
   readonly hollowShare: number;
   readonly edgeStrip: number;
   readonly jointStrip: number;
+  readonly propsPerPanel: number;
+  readonly proppedAtOnce: number;
   readonly filmDirection: NonNullable<QuantitiesSettings['filmDirection']>;
   readonly filmOverlap: number;
   readonly filmTrim: number;
@@ -45,6 +47,8 @@ const usual: Settings = {
   hollowShare: 0.33,
   edgeStrip: 20,
   jointStrip: 100,
+  propsPerPanel: 2,
+  proppedAtOnce: 6,
   filmDirection: 'least-waste',
   filmOverlap: 30,
   filmTrim: 30,

@@ -10,6 +10,7 @@ import { measurementRule } from './measurement-rules';
 import { mixingOf, type JobMixingPlan } from './mixing';
 import { itemOfProduct, type Need } from './need';
 import { settingsOf } from './settings';
+import { propNeeds } from './prop-needs';
 import { jobSundries } from './sundry-needs';
 import { needsOfWalls, type ZoneFilm } from './wall-needs';
 
@@ -59,7 +60,9 @@ export function* takeOffInSteps(
 ): Generator<undefined, TakeOff> {
   const settings = settingsOf(job);
   const own = yield* needsOfWalls(job, walls, settings);
-  const ofJob = walls.some(({ zones }) => zones.length > 0) ? jobSundries({ settings }) : [];
+  const ofJob = walls.some(({ zones }) => zones.length > 0)
+    ? [...jobSundries({ settings }), ...propNeeds(own, settings)]
+    : [];
   const products = productsOf(job);
   const mixing = mixingOf(own, products, settings);
   const lines = materialLines(job, own, ofJob, products, settings.sundries, cutting);

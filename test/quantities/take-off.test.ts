@@ -340,3 +340,46 @@ describe('film', () => {
     expect(netByItem(off)['product w']).toBeCloseTo(7.5, 9);
   });
 });
+
+describe('what the thickness changes along edges, and props', () => {
+  // Common practice, no source; lengths by hand.
+  const steel = (fields: object = {}) =>
+    jobOf({
+      stock: [{ id: 'S', width: 1000, height: 1000, thickness: 0.5 }],
+      walls: [
+        wallOf({
+          openings: [{ id: 'W1', kind: 'window', x: 1500, y: 800, width: 600, height: 500, clearance: 10 }],
+          zones: [
+            {
+              id: 'Z1',
+              buildUp: 'steel-panel',
+              shape: box(500, 0, 3000, 2000),
+              layout: { stock: 'S', start: 'lower-left' },
+            },
+          ],
+        }),
+      ],
+      ...fields,
+    });
+
+  it('are packing behind the architrave and the skirting and a bead round the reveal, by the metre', () => {
+    const net = netByItem(workedTakeOff(steel()).off);
+    const round = (2 * (620 + 520)) / 1000;
+    expect(net['thing architrave-packing']).toBeCloseTo(round, 9);
+    expect(net['thing reveal-bead']).toBeCloseTo(round, 9);
+    expect(net['thing skirting-packing']).toBeCloseTo(3, 9);
+  });
+
+  it('props are for what is propped at one time, used again, and bought only if they have packs', () => {
+    const props = (quantities: object) => {
+      const { lines } = workedTakeOff(steel({ quantities })).off;
+      return lines.find(({ item }) => item === 'thing prop');
+    };
+    // Six panels of 1 × 1 m, the window cut out of them.
+    expect(props({})).toMatchObject({ net: 12, cost: 0 });
+    expect(props({ proppedAtOnce: 2, propsPerPanel: 3 })).toMatchObject({ net: 6, cost: 0 });
+    expect(props({ propsPerPanel: 0 })).toBeUndefined();
+    const pieces = [{ kind: 'prop', packs: [{ size: 4, price: 20 }] }];
+    expect(props({ pieces })).toMatchObject({ net: 12, cost: 6000 });
+  });
+});

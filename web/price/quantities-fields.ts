@@ -42,6 +42,18 @@ export const quantitiesFields: readonly SettingField[] = [
   { path: 'edgeStrip', label: 'Primer over a cut edge', unit: 'mm', kind: millimetres, usual: '20' },
   { path: 'jointStrip', label: 'Strip over a joint', unit: 'mm', kind: millimetres, usual: '100' },
   {
+    path: 'propsPerPanel',
+    label: 'Props for a panel',
+    kind: { of: 'number', least: 0, most: 100, whole: true },
+    usual: '2',
+  },
+  {
+    path: 'proppedAtOnce',
+    label: 'Panels propped at once',
+    kind: { of: 'number', least: 1, most: 1_000, whole: true },
+    usual: '6',
+  },
+  {
     path: 'filmDirection',
     label: 'Strips of film run',
     kind: {

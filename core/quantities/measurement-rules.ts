@@ -1,7 +1,9 @@
-import { intersection } from '../geometry/clip';
-import { boxesMeet, boxOf, regionArea, type Region } from '../geometry/polygon';
+import { difference, intersection } from '../geometry/clip';
+import { enclosingRectangleArea } from '../geometry/enclosing-rectangle';
+import { boxesMeet, boxOf, isBox, polygonArea, regionArea, type Region } from '../geometry/polygon';
 import { nameOfPlaced } from '../job/names';
 import type { MeasurementRuleId } from '../job/quantities-schema';
+import { toHundredth, type Mm } from '../units';
 import type { SurveyedWall } from '../survey/surveyed-wall';
 import { rimShared } from './shared-rim';
 import type { ZoneMeasures } from './zone-measures';
@@ -21,6 +23,10 @@ export interface MeasurementRule {
   readonly takesOffAtEdge: boolean;
   /** Whether the reveals of an opening of that size count. */
   readonly countsReveals: (size: number) => boolean;
+  /** Whether what is no rectangle is measured by the smallest rectangle that encloses it. */
+  readonly enclosesPolygons?: boolean;
+  /** What runs right across a zone, such as a column or a beam, is taken off if it is wider than this, mm. */
+  readonly interruptedAbove?: Mm;
 }
 
 const always = () => true;
@@ -41,12 +47,14 @@ export const measurementRules: readonly MeasurementRule[] = [
     id: 'din-18363',
     name: 'VOB/C DIN 18363: openings above 2.5 m² out',
     source:
-      'VOB/C ATV DIN 18363, 5.2.1.1 (single size above 2.5 m², in floors above 0.5 m²); reveals by 5.1.2',
+      'VOB/C ATV DIN 18363, 5.2.1.1 (single size above 2.5 m², in floors above 0.5 m²) and 5.2.1.2 (columns and the like wider than 30 cm); reveals by 5.1.2, polygons by 5.1.8',
     read: 'clause',
     takesOff: above(2.5),
     takesOffFloor: above(0.5),
     takesOffAtEdge: false,
     countsReveals: always,
+    enclosesPolygons: true,
+    interruptedAbove: 300,
   },
   {
     id: 'nrm2',
@@ -129,9 +137,37 @@ export function offerArea(survey: SurveyedWall, measures: ZoneMeasures, rule: Me
   const trueArea = measures.faceArea + revealArea;
   const counted = voids.reduce(
     (sum, { takenOff, inZone, revealsCounted }) => sum - (takenOff ? inZone : 0) + revealsCounted,
-    measures.grossArea,
+    measuredWhole(measures, rule) - interruptedBy(survey, measures, rule),
   );
   return { rule, trueArea, area: rule.id === 'net' ? trueArea : counted, voids };
+}
+
+/** The zone before anything is taken off, hundredths squared. */
+function measuredWhole({ gross, grossArea }: ZoneMeasures, { enclosesPolygons }: MeasurementRule): number {
+  if (!enclosesPolygons) return grossArea;
+  return gross.reduce(
+    (sum, polygon) => sum + (isBox(polygon) ? polygonArea(polygon) : enclosingRectangleArea(polygon.outer)),
+    0,
+  );
+}
+
+/** Fittings that part a zone in two and are wider than the rule lets pass, hundredths squared. */
+function interruptedBy(
+  { keepOuts }: SurveyedWall,
+  { gross }: ZoneMeasures,
+  { interruptedAbove }: MeasurementRule,
+): number {
+  if (interruptedAbove === undefined) return 0;
+  return keepOuts.reduce((sum, { kind, bare }) => {
+    const box = boxOf(bare.ring);
+    const width = Math.min(box.right - box.left, box.top - box.bottom);
+    if (kind !== 'fitting' || width <= toHundredth(interruptedAbove)) return sum;
+    const parts = gross.filter(({ outer }) => boxesMeet(boxOf(outer), box));
+    const drawn: Region = [{ outer: bare.ring, holes: [] }];
+    return difference(parts, drawn).length > parts.length
+      ? sum + regionArea(intersection(drawn, parts))
+      : sum;
+  }, 0);
 }
 
 function voidsOf(survey: SurveyedWall, measures: ZoneMeasures, rule: MeasurementRule): MeasuredVoid[] {

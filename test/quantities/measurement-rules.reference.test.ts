@@ -64,6 +64,60 @@ describe('VOB/C DIN 18363, 5.2.1.1: openings of more than 2.5 m² single size ar
   });
 });
 
+describe('VOB/C DIN 18363, 5.2.1.2 and 5.1.8', () => {
+  const zoneOf = (shape: unknown, fittings: object[] = []) => {
+    const job = jobOf({
+      walls: [wallOf({ fittings, zones: [{ id: 'Z1', buildUp: 'writable', shape }] })],
+    });
+    const { worked } = workedTakeOff(job);
+    const { measures } = wallsOf(job, worked)[0]!.zones[0]!;
+    const of = (rule: MeasurementRuleId) =>
+      offerArea(worked.walls[0]!.survey, measures, measurementRule(rule)).area / 1e10;
+    return { din: of('din-18363'), net: of('net') };
+  };
+  const beam = (height: number, fields: object = {}) => ({
+    ...{ id: 'B1', kind: 'beam-end', x: 0, y: 1000, width: 6000, clearance: 0 },
+    ...{ height, ...fields },
+  });
+
+  it('what runs right across is taken off above 30 cm of width, other fittings are not', () => {
+    const whole = box(0, 0, 5500, 3000);
+    expect(zoneOf(whole, [beam(300)]).din).toBeCloseTo(16.5, 9);
+    expect(zoneOf(whole, [beam(310)]).din).toBeCloseTo(16.5 - 5.5 * 0.31, 9);
+    expect(zoneOf(whole, [beam(310, { width: 3000 })]).din).toBeCloseTo(16.5, 9);
+  });
+
+  it('a polygon is measured by the smallest rectangle that encloses it', () => {
+    // A right-angled triangle of 3 and 2 m: twice its own 3 m², along any of its sides.
+    expect(
+      zoneOf([
+        [0, 0],
+        [3000, 0],
+        [0, 2000],
+      ]),
+    ).toEqual({ din: expect.closeTo(6, 6), net: expect.closeTo(3, 6) });
+    // An L of 3 × 2 m without 2 × 1 m.
+    const ell = [
+      [0, 0],
+      [3000, 0],
+      [3000, 1000],
+      [1000, 1000],
+      [1000, 2000],
+      [0, 2000],
+    ];
+    expect(zoneOf(ell)).toEqual({ din: expect.closeTo(6, 9), net: expect.closeTo(4, 9) });
+    // A square of 1 m on its corner is its own smallest rectangle.
+    const side = Math.SQRT1_2 * 1000;
+    const turned = [
+      [1000, 100],
+      [1000 + side, 100 + side],
+      [1000, 100 + 2 * side],
+      [1000 - side, 100 + side],
+    ];
+    expect(zoneOf(turned).din).toBeCloseTo(1, 4);
+  });
+});
+
 describe('NRM2 and SMM7 (sizes from memory): voids above 1.00 and 0.50 m² are deducted', () => {
   it('keeps what is no larger', () => {
     expect(measure('nrm2', inside(1000, 1000)).offer).toBeCloseTo(16.5, 9);

@@ -4,7 +4,7 @@ import { rigidMagnets, room, type CountedMagnet } from './counted-magnet';
 import type { HeldItem, ItemLoad } from './item';
 import { itemLines } from './item-lines';
 import { judgeItem, unique, type Judgement } from './judge-item';
-import { holdRigid } from './rigid-item';
+import { holdRigid, type RigidMagnet } from './rigid-item';
 import { holdingCautions, stackInFactor } from './safety';
 
 /** A judgement with everything that a sheet prints of it. */
@@ -23,7 +23,8 @@ export function checkItem(item: HeldItem): HoldingResult {
   const { magnets, state, worst, asked, isBarred } = judgement;
   const assumptions = magnets.length > 0 ? assumptionsOf(item, magnets) : [];
   if (!state || !worst) return { ...judgement, assumptions, lines: [], cautions: holdingCautions };
-  const largestWeight = isBarred ? 0 : largestPayload(item.loads, magnets, asked);
+  const largest = largestPayloads(item.loads, { magnets, asked });
+  const largestWeight = largest && (isBarred ? 0 : Math.min(largest.asDesigned, largest.atWorst));
   return {
     ...judgement,
     ...(largestWeight === undefined ? {} : { largestWeight }),
@@ -33,34 +34,48 @@ export function checkItem(item: HeldItem): HoldingResult {
   };
 }
 
-/** Largest payload that leaves both cases their factor; every mode only gets worse with it. */
-function largestPayload(
+/** N; each the largest payload that leaves its case the factor asked for. */
+export interface LargestPayloads {
+  readonly asDesigned: number;
+  /** With every tolerance against it, where less of a factor is asked for. */
+  readonly atWorst: number;
+}
+
+/** Every mode only gets worse with more payload. Undefined where nothing of the loads is payload. */
+export function largestPayloads(
   loads: readonly ItemLoad[],
-  magnets: readonly CountedMagnet[],
-  asked: number,
-): number | undefined {
+  { magnets, asked }: Pick<Judgement, 'magnets' | 'asked'>,
+): LargestPayloads | undefined {
   const payload = loads.reduce(
     (sum, load) => sum + (load.payload ? Math.hypot(load.down, load.out, load.side) : 0),
     0,
   );
   if (!(payload > 0)) return undefined;
-  const [nominal, least] = [rigidMagnets(magnets, 'nominal'), rigidMagnets(magnets, 'least')];
-  const holds = (times: number) => {
-    const scaled = loads.map((load) => (load.payload ? scaledBy(load, times) : load));
-    return (
-      holdRigid(scaled, nominal).factor >= asked && holdRigid(scaled, least).factor >= asked * stackInFactor
-    );
+  const largest = (which: 'nominal' | 'least', factor: number) =>
+    payload * largestTimes(loads, rigidMagnets(magnets, which), factor);
+  return {
+    asDesigned: largest('nominal', asked),
+    atWorst: largest('least', asked * stackInFactor),
   };
+}
+
+/** How many times the payload the magnets hold with a factor. */
+function largestTimes(loads: readonly ItemLoad[], magnets: readonly RigidMagnet[], factor: number): number {
+  const holds = (times: number) =>
+    holdRigid(
+      loads.map((load) => (load.payload ? scaledBy(load, times) : load)),
+      magnets,
+    ).factor >= factor;
+  if (!holds(1e-9)) return 0;
   let high = 1;
   while (holds(high) && high < 1e6) high *= 2;
   let low = 0;
-  if (!holds(1e-9)) return 0;
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
     if (holds(middle)) low = middle;
     else high = middle;
   }
-  return low * payload;
+  return low;
 }
 
 function scaledBy(load: ItemLoad, times: number): ItemLoad {

@@ -10,6 +10,7 @@ import { standardGravity } from './force-units';
 import type { HeldItem, ItemLoad, PlacedMagnet } from './item';
 import type { Magnet } from './magnet';
 import type { MagnetCrowd } from './magnet-crowd';
+import type { Temperatures } from './pull-at-place';
 import { edgeDistance } from './derating';
 import { behindMagnet, type BehindMagnet, type Face, type WallFaces } from './wall-faces';
 
@@ -64,6 +65,7 @@ export function placeItem(on: WallOfItems, item: HungItem): PlacedItem {
   const rim = magnet.diameter / 2;
   const foot = item.restsOnWall ? 0 : Math.min(...places.map(([, y]) => y)) - rim;
   const found = places.map(([x, y]) => placedMagnet(on, item, magnet, { x, y }, foot));
+  const temperatures = temperaturesOf(job);
   const people = peopleUnder(item, wall.peopleBelow ?? []);
   const held: HeldItem = {
     loads: loadsOf(item, foot),
@@ -73,12 +75,7 @@ export function placeItem(on: WallOfItems, item: HungItem): PlacedItem {
     ...(item.stop && { hasStop: true }),
     ...(item.condition && { condition: item.condition }),
     ...(item.friction !== undefined && { measuredFriction: item.friction }),
-    ...(job.temperatures && {
-      temperatures: {
-        hottest: Math.max(20, job.temperatures.high),
-        coldest: Math.min(20, job.temperatures.low),
-      },
-    }),
+    ...(temperatures && { temperatures }),
   };
   return {
     held,
@@ -92,6 +89,13 @@ export function placeItem(on: WallOfItems, item: HungItem): PlacedItem {
       ...(item.pieces !== undefined && item.pieces > 1 ? [`Judged as one of ${item.pieces} alike.`] : []),
     ],
   };
+}
+
+/** At the wall; undefined where the job says nothing of it. */
+export function temperaturesOf({ temperatures }: Job): Temperatures | undefined {
+  return (
+    temperatures && { hottest: Math.max(20, temperatures.high), coldest: Math.min(20, temperatures.low) }
+  );
 }
 
 /** Stretches of the wall with people under them that the item hangs over. */

@@ -10,6 +10,7 @@ import {
 } from './bond';
 import { standardGravity } from './force-units';
 import type { Judgement } from './judge-item';
+import { toSquareMm } from '../units';
 import type { Face } from './wall-faces';
 
 /**
@@ -53,18 +54,30 @@ export function bondsOf(judged: readonly JudgedPlaces[]): PanelBond[] {
     panel: face.panel!,
     face,
     items,
-    isPeelUnstated: strengthOf(face).peel === undefined && magnets.some(isNearEdge),
+    ...bondOfPanel(face, hung, magnets),
+  }));
+}
+
+/** @param hung weight of what hangs on the panel, N */
+export function bondOfPanel(
+  face: Face,
+  hung: number,
+  magnets: readonly MagnetOnPanel[],
+): Pick<PanelBond, 'isPeelUnstated' | 'result'> {
+  const strength = strengthOf(face);
+  return {
+    isPeelUnstated: strength.peel === undefined && magnets.some(isNearEdge),
     result: checkBond(
       {
-        area: polygonArea(face.outline) / 1e4,
+        area: toSquareMm(polygonArea(face.outline)),
         wetted: wettedShare,
         massPerArea: face.zone.buildUp.figures.mass.value ?? NaN,
         hung,
       },
-      strengthOf(face),
+      strength,
       magnets,
     ),
-  }));
+  };
 }
 
 function strengthOf({ zone }: Face): AdhesiveStrength {

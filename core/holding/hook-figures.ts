@@ -107,7 +107,9 @@ export function hookOnFace({ figures, atWorst, judge }: HookOnGround, face: Face
   const bondAt = (weight: number) =>
     bondOfPanel(face, newtonsOfKilograms(weight), magnetsOnPanel(judge(weight), [0]));
   const { result: bond, isPeelUnstated } = bondAt(figures.ifTested);
-  const said = unique([...reasons, ...bond.reasons]);
+  const said = unique(
+    bond.verdict === 'does not hold' ? [...bond.reasons, ...reasons] : [...reasons, ...bond.reasons],
+  );
   if (bond.verdict !== 'does not hold' && isPeelUnstated)
     return { verdict: 'cannot be judged', weight: 0, ifTested: 0, reasons: said };
   if (bond.verdict !== 'does not hold') return { ...figures, reasons: said };

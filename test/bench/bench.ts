@@ -5,6 +5,7 @@ import type { Job } from '../../core/job/schema';
 import { cuttingBench } from './cutting-bench';
 import { documentsBench } from './documents-bench';
 import { schoolJob, singleWallJob } from './generated-jobs';
+import { holdingBench } from './holding-bench';
 import { panelsBench } from './panels-bench';
 import { peersBench } from './peers-bench';
 import { priceBench } from './price-bench';
@@ -18,6 +19,7 @@ const parts: Record<string, () => Promise<void>> = {
   panels: panelsBench,
   cutting: cuttingBench,
   peers: peersBench,
+  holding: holdingBench,
   documents: documentsBench,
   price: priceBench,
   screen: screenBench,

@@ -35,7 +35,7 @@ export function checkHung(
 export function checkJudged(judged: JudgedHung): HungCheck {
   const { held, notes } = judged.placed;
   if (!held || judged.verdict.isScrewed) return { ...judged, assumptions: notes, cautions: holdingCautions };
-  const result = checkItem(held);
+  const result = checkItem(held, judged.judgement);
   return {
     ...judged,
     result,

@@ -17,9 +17,12 @@ export interface HoldingResult extends Judgement {
   readonly cautions: readonly Finding[];
 }
 
-/** `judgeItem` with the largest safe weight, the assumptions and every line of the calculation. */
-export function checkItem(item: HeldItem): HoldingResult {
-  const judgement = judgeItem(item);
+/**
+ * `judgeItem` with the largest safe weight, the assumptions and every line of the calculation.
+ *
+ * @param judgement of this very item, where it is known
+ */
+export function checkItem(item: HeldItem, judgement: Judgement = judgeItem(item)): HoldingResult {
   const { magnets, state, worst, asked, isBarred } = judgement;
   const assumptions = magnets.length > 0 ? assumptionsOf(item, magnets) : [];
   if (!state || !worst) return { ...judgement, assumptions, lines: [], cautions: holdingCautions };
@@ -70,7 +73,8 @@ function largestTimes(loads: readonly ItemLoad[], magnets: readonly RigidMagnet[
   let high = 1;
   while (holds(high) && high < 1e6) high *= 2;
   let low = 0;
-  for (let i = 0; i < 50; i++) {
+  // To six digits.
+  for (let i = 0; i < 60 && high - low > 1e-6 * high; i++) {
     const middle = (low + high) / 2;
     if (holds(middle)) low = middle;
     else high = middle;

@@ -14,7 +14,7 @@ export function itemLines(
   asked: number,
 ): CalculationLine[] {
   return [
-    ...uniqueLines(magnets.flatMap(({ pull }) => pull.lines)),
+    ...uniqueLines([...new Set(magnets.map(({ pull }) => pull.lines))].flat()),
     ...uniqueLines(magnets.flatMap(sharesOf)),
     ...uniqueLines(
       magnets.map(({ friction }) => ({

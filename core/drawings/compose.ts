@@ -7,6 +7,7 @@ import { cutList } from './cut-list';
 import { cutSheets } from './cut-sheets';
 import { markingsSheet } from './markings-sheet';
 import type { LodeplanDocument, TextMeasure } from './page';
+import { panelLabels } from './panel-labels';
 import { picturesInFile, type Pictures } from './pictures';
 import { pricedDocuments } from './priced-documents';
 import { settingOutSheet } from './setting-out';
@@ -21,7 +22,7 @@ export interface Beside {
 }
 
 /**
- * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, bundle labels, markings of
+ * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, bundle labels, panel labels, markings of
  * each wall that has some, client view, alternatives side by side, materials list, programme, offer, care sheet, changes since a revision. A document with nothing to show is
  * left out; a job without walls has none.
  */
@@ -35,6 +36,7 @@ export function composeDocuments(
     cutSheets(worked, measure),
     cutList(worked, measure),
     bundleLabels(worked, measure),
+    panelLabels(worked, measure),
     ...worked.walls.map((_, wallIndex) => markingsSheet(worked, wallIndex, measure, pictures)),
     clientView(worked, measure, pictures),
     clientAlternatives(worked.job, alternatives, measure),

@@ -3,6 +3,7 @@
  * corner of the page, y up. Writers (PDF, screen preview) only translate it, so most tests read the page.
  */
 
+import type { Paper } from '../job/paper-sizes';
 import type { Mm } from '../units';
 
 export interface PaperPoint {
@@ -97,7 +98,7 @@ export interface Photograph {
 
 export type Item = Stroke | Fill | Circle | Text | Lettering | Art | Photograph;
 
-export type PaperFormat = 'A4' | 'A3';
+export type PaperFormat = Paper;
 
 export interface Page {
   readonly format: PaperFormat;

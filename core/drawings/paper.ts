@@ -1,5 +1,6 @@
 import type { Mm } from '../units';
-import type { Page, PaperFormat, PaperPoint } from './page';
+import { paperSizes } from '../job/paper-sizes';
+import type { Page, PaperPoint } from './page';
 
 /** A rectangle on paper, mm, y up. */
 export interface PaperBox {
@@ -14,12 +15,6 @@ export interface Scale {
   readonly paper: number;
   readonly real: number;
 }
-
-/** ISO 216 sizes, portrait: width, height in mm. */
-export const paperSizes: Readonly<Record<PaperFormat, readonly [Mm, Mm]>> = {
-  A4: [210, 297],
-  A3: [297, 420],
-};
 
 /**
  * ISO 5455:1979, 5.1, largest first. 1:25 and 1:2.5 are not among them. Enlargements are left out: nothing

@@ -9,6 +9,7 @@ import { checkLayouts } from './check-layouts';
 import { checkMarkings } from './check-markings';
 import { checkOffer } from './check-offer';
 import { checkPhotos } from './check-photos';
+import { checkPrinting } from './check-printing';
 import { checkProgramme } from './check-programme';
 import { checkReferences } from './check-references';
 import { checkShapes } from './check-shapes';
@@ -35,5 +36,6 @@ export function checkJob(job: Job): Finding[] {
     ...checkPhotos(job),
     ...checkOffer(job),
     ...checkProgramme(job),
+    ...checkPrinting(job),
   ];
 }

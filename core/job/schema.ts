@@ -13,6 +13,7 @@ import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
 import { fitting, opening, verticesSchema, type vertexSchema } from './placed-schema';
 import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
 import { buildUp, product } from './product-schema';
+import { printing } from './printing-schema';
 import { programme } from './programme-schema';
 import { quantitiesSettings } from './quantities-schema';
 import { cutting, rackPiece, stockSheet, type tolerance, type trim } from './stock-schema';
@@ -236,6 +237,7 @@ export const jobSchema = namedFields({
   temperatures: v.optional(temperatures),
   offer: v.optional(offerSchema),
   quantities: v.optional(quantitiesSettings),
+  printing: v.optional(printing),
   fittingKinds: v.optional(
     v.pipe(
       v.array(ownKind),

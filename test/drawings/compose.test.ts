@@ -22,6 +22,7 @@ describe('composeDocuments', () => {
       'cut-sheets',
       'cut-list',
       'bundle-labels',
+      'panel-labels',
       'client-view',
       'materials-list',
       'programme',

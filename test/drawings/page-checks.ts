@@ -2,6 +2,9 @@ import type { LodeplanDocument, Page, TextMeasure } from '../../core/drawings/pa
 import { boxesOverlap, drawingSpace, grownBox, pageSize, type PaperBox } from '../../core/drawings/paper';
 import { textBoxes } from '../../core/drawings/text';
 
+/** Documents for others than the trade, and what is stuck on: they have no frame. */
+export const unframed: readonly string[] = ['client-view', 'bundle-labels', 'panel-labels'];
+
 /** What is wrong with the texts of a document, in words; empty where nothing is. */
 export function textFaults(document: LodeplanDocument, measure: TextMeasure, framed: boolean): string[] {
   return document.pages.flatMap((page, i) =>

@@ -8,7 +8,7 @@ import { lengthUnits } from '../../core/lengths';
 import { workOutFully } from '../../core/run/pipeline';
 import { reservationsOf } from '../../core/survey/ground-blanks';
 import { fontFiles } from './font-files';
-import { textFaults, textsOf, wordsOf } from './page-checks';
+import { textFaults, textsOf, wordsOf, unframed } from './page-checks';
 
 const measure = measureWith(fontFiles);
 
@@ -53,7 +53,7 @@ describe('a wall with fixing points, joints and a ground', () => {
   it('lays no text on another in any unit', () => {
     for (const units of lengthUnits) {
       for (const document of composeDocuments({ ...worked, job: { ...worked.job, units } }, measure)) {
-        const framed = !['client-view', 'bundle-labels'].includes(document.name);
+        const framed = !unframed.includes(document.name);
         expect([units, document.name, textFaults(document, measure, framed)]).toEqual([
           units,
           document.name,

@@ -9,7 +9,7 @@ import { boxOf, polygonArea } from '../../core/geometry/polygon';
 import { lengthUnits, type LengthUnits } from '../../core/lengths';
 import { workOutFully } from '../../core/run/pipeline';
 import { fontFiles } from './font-files';
-import { textFaults, textsOf, wordsOf } from './page-checks';
+import { textFaults, textsOf, wordsOf, unframed } from './page-checks';
 import { workedJobs } from './worked-jobs';
 
 const measure = measureWith(fontFiles);
@@ -39,7 +39,7 @@ const cases = lengthUnits
 describe.each(cases)('the documents of the job %s', (_, units, worked, documents) => {
   it('lay no text on another and none out of the frame', () => {
     for (const document of documents) {
-      const framed = !['client-view', 'bundle-labels'].includes(document.name);
+      const framed = !unframed.includes(document.name);
       expect([document.name, textFaults(document, measure, framed)]).toEqual([document.name, []]);
     }
   });

@@ -18,6 +18,8 @@ const detailWords: FieldList = {
 const elsewhere = [
   ...['format', 'version', 'revision', 'date', 'revisions', 'walls', 'stock', 'rack', 'cutting'],
   ...['chosenAlternative', 'alternatives', 'photos', 'fittingKinds', 'offer'],
+  // Of the paper, not of the wall.
+  'printing',
   ...['products', 'buildUps'],
 ];
 

@@ -21,6 +21,25 @@ export function placesIn({ width, height, magnets }: HungItem, to: MmBox): Place
   return (magnets?.places ?? []).map(([x, y]) => [(x * to.width) / width, (y * to.height) / height]);
 }
 
+/** From the item's edges, mm, and how high an item is to have magnets at its foot, too. Common practice, no source. */
+const inset = 20;
+const highEnough = 150;
+
+/** So many places spread over an item: along its head, and from four on along its foot, too, if it is high enough. */
+export function spreadPlaces(
+  { width, height }: { readonly width: number; readonly height: number },
+  count: number,
+): Places {
+  const twoRows = count >= 4 && height >= highEnough;
+  const head = twoRows ? Math.ceil(count / 2) : count;
+  const [fromSide, fromHead] = [Math.min(inset, width / 2), Math.min(inset, height / 2)];
+  const row = (y: number, many: number): Places =>
+    many === 1
+      ? [[width / 2, y]]
+      : Array.from({ length: many }, (_, i) => [fromSide + (i * (width - 2 * fromSide)) / (many - 1), y]);
+  return [...row(height - fromHead, head), ...(twoRows ? row(fromHead, count - head) : [])];
+}
+
 export function mirroredPlaces({ width, height, magnets }: HungItem, axis: 'x' | 'y'): Places {
   return (magnets?.places ?? []).map(([x, y]) => (axis === 'x' ? [width - x, y] : [x, height - y]));
 }

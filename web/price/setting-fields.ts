@@ -1,7 +1,9 @@
 import type { ProductPack } from '../../core/job/product-schema';
 import { parsePacks, shortened, writePacks } from './packs-text';
 import { parseDay, parsePrice, parseText, writePrice, type Entry } from '../schedule/parse-entry';
+import { lengthFigure } from '../look/figures';
 import { plainFigure } from '../schedule/parse-sizes';
+import { readLength } from '../tapes/read-length';
 
 /** One field of a record: where it stands in it (`mixing.potLife`), what it is called, how it is typed. */
 export interface SettingField {
@@ -19,6 +21,8 @@ export interface SettingField {
         readonly whole?: boolean;
         readonly needed?: boolean;
       }
+    /** In the job's units. */
+    | { readonly of: 'length'; readonly least?: number }
     | { readonly of: 'percent' }
     | { readonly of: 'day' }
     | { readonly of: 'time' }
@@ -67,6 +71,7 @@ export function writeField({ kind }: SettingField, value: unknown): string {
   if (value === undefined || value === null) return '';
   if (kind.of === 'percent') return tidy(Number(value) * 100);
   if (kind.of === 'number') return tidy(Number(value));
+  if (kind.of === 'length') return lengthFigure(Number(value));
   if (kind.of === 'money') return writePrice(Number(value));
   if (kind.of === 'packs') return writePacks(value as ProductPack[]);
   return Array.isArray(value) ? value.join(kind.of === 'texts' ? '; ' : ', ') : String(value);
@@ -87,6 +92,10 @@ export function parseField({ kind }: SettingField, text: string): Entry<unknown>
     if (most > longest) return { fault: `These are ${most} characters; type ${longest} at the most.` };
   }
   if (kind.of === 'text') return parseText(text);
+  if (kind.of === 'length') {
+    const { least = 0 } = kind;
+    return readLength(text, least, least === 0 ? 'Type a length from 0' : 'Type a length');
+  }
   if (kind.of === 'day') return parseDay(text);
   if (kind.of === 'texts') {
     return {

@@ -18,6 +18,8 @@ export interface PlacedLabel {
   readonly y: number;
   /** Right of the mark; empty where there is room for the mark alone. */
   readonly text: string;
+  /** Smaller than elsewhere: the item itself is hardly larger. */
+  readonly isSmall: boolean;
 }
 
 /** px: height of a label; its mark with the gap to the words. */
@@ -52,7 +54,7 @@ export function placeLabels(
       );
       if (!place) continue;
       room.take(place);
-      return { x: place.left + markWidth / 2, y: (place.top + place.bottom) / 2, text };
+      return { x: place.left + markWidth / 2, y: (place.top + place.bottom) / 2, text, isSmall: false };
     }
     return { ...inCorner(box), text: '' };
   });
@@ -69,9 +71,9 @@ function placesAbout({ left, top, right, bottom }: PxArea, width: number, away: 
 }
 
 /** What is small has its mark over its corner, so that the thing itself is still seen. */
-function inCorner({ left, top, right, bottom }: PxArea): { x: number; y: number } {
+function inCorner({ left, top, right, bottom }: PxArea): Omit<PlacedLabel, 'text'> {
   const isSmall = Math.min(right - left, bottom - top) < 2 * markWidth;
-  return { x: left + (isSmall ? 2 : 10), y: top + (isSmall ? -2 : 10) };
+  return { isSmall, x: left + (isSmall ? 2 : 10), y: top + (isSmall ? -2 : 10) };
 }
 
 /** With some paper beyond, so that it does not touch what lies there. */

@@ -97,7 +97,7 @@ export function paintHeldItem(
   if (!verdict) return;
   const { left, top } = boxOnScreen(pen, item);
   const text = stateOnDrawing(verdict)[0]!;
-  paintLabel(pen, { x: left + 7.5, y: top - awayOfHandles - 8.5, text }, verdict);
+  paintLabel(pen, { x: left + 7.5, y: top - awayOfHandles - 8.5, text, isSmall: false }, verdict);
 }
 
 /** At their places, as large as they are; never too small to be seen. */
@@ -119,10 +119,10 @@ export function paintMagnets(
   }
 }
 
-function paintLabel(pen: Pen, { x, y, text }: PlacedLabel, verdict: HungVerdict): void {
+function paintLabel(pen: Pen, { x, y, text, isSmall }: PlacedLabel, verdict: HungVerdict): void {
   const { context } = pen;
   const state = stateOf(verdict);
-  paintStateMark(pen, state, x, y);
+  paintStateMark(pen, state, x, y, isSmall ? 0.7 : 1);
   if (!text) return;
   context.font = labelFont;
   context.textAlign = 'left';

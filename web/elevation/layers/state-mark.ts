@@ -1,17 +1,15 @@
 import type { HungState } from '../../hanging/state-words';
 import { inks, type Pen } from './pen';
 
-/** px from the middle of a mark to its sides. */
-export const markReach = 6.5;
-
 /**
  * The mark of a state, told by its shape alone: a full square stands, a half one stands on its tested half, a triangle
  * points down where it falls, an open ring is not known, a slotted head is a screw.
  */
-export function paintStateMark(pen: Pen, state: HungState, x: number, y: number): void {
+export function paintStateMark(pen: Pen, state: HungState, x: number, y: number, size = 1): void {
   const { context } = pen;
   context.save();
   context.translate(x, y);
+  context.scale(size, size);
   context.lineJoin = 'round';
   context.strokeStyle = inks.paper;
   context.fillStyle = inks.paper;

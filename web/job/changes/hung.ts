@@ -1,7 +1,7 @@
 import { addHung, changeHung, setPeopleBelow } from '../../../core/job/hung';
 import { useOf } from '../../../core/job/hung-kinds';
 import type { HungItem, PeopleBelow } from '../../../core/job/hung-schema';
-import { placesIn, withPlaces, type Places } from '../../../core/job/hung-places';
+import { placesIn, spreadPlaces, withPlaces, type Places } from '../../../core/job/hung-places';
 import { boxOfMarking } from '../../../core/job/markings';
 import type { Job, Wall } from '../../../core/job/schema';
 import type { MmBox } from '../../../core/job/shape';
@@ -22,6 +22,13 @@ export function setHung(wall: Wall, item: HungItem, patch: Partial<HungItem>, wh
     name: `Set ${what} of ${nameOfObject(wall, { kind: 'hung', id: item.id })}`,
     change: (job) => changeHung(job, wall.id, item.id, patch),
   };
+}
+
+/** So many of them, spread over the item; none takes them off. @param magnet id of those it gets if it has none */
+export function countMagnets(wall: Wall, item: HungItem, count: number, magnet: string): NamedChange {
+  const held = { ...item, magnets: item.magnets ?? { magnet, places: [] } };
+  const { magnets } = count === 0 ? { magnets: undefined } : withPlaces(held, spreadPlaces(item, count));
+  return setHung(wall, item, { magnets }, 'magnets');
 }
 
 export function placeMagnets(wall: Wall, item: HungItem, places: Places): NamedChange {

@@ -23,7 +23,7 @@ export interface Beside {
 
 /**
  * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, bundle labels, panel labels, markings of
- * each wall that has some, client view, alternatives side by side, materials list, programme, offer, care sheet, changes since a revision. A document with nothing to show is
+ * each wall that has some, client view, alternatives side by side, materials list, film strips, programme, offer, care sheet, changes since a revision. A document with nothing to show is
  * left out; a job without walls has none.
  */
 export function composeDocuments(

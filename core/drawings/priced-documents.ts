@@ -4,6 +4,7 @@ import { clientPrices } from '../offer/views';
 import type { WorkedOut } from '../worked-out';
 import { careSheet } from './care-sheet';
 import type { DrawnAlternative } from './client-alternatives';
+import { filmStripsSheet } from './film-strips-sheet';
 import { materialsList } from './materials-list';
 import { offerDocument } from './offer-document';
 import type { LodeplanDocument, TextMeasure } from './page';
@@ -24,6 +25,7 @@ export function pricedDocuments(
       : undefined;
   return [
     materialsList(worked, priced.takeOff, measure),
+    filmStripsSheet(worked, priced.takeOff, measure),
     programmeSheet(worked.job, priced.programme, measure),
     offerDocument(worked, clientPrices(priced.offer), measure, { ...(compared && { compared }), pictures }),
     careSheet(worked, priced.inputs, measure),

@@ -194,9 +194,12 @@ function chooseFor(
   if (!('rollWidth' in source) || !isFilm(source as Product) || pieces.length === 0) {
     return choosePacks(withLoss, offered);
   }
-  const width = toHundredth((source as Product).rollWidth!);
-  const lengthOf = (size: number) => Math.floor((unit === 'm2' ? (size * 1e10) / width : size * 1e5) + 1e-6);
-  return chooseRolls(pieces, withLoss, offered, lengthOf);
+  return chooseRolls(pieces, withLoss, offered, (size) => rollLength(source as Product, unit, size));
+}
+
+/** How long a roll of film is that holds so much, hundredths. */
+export function rollLength({ rollWidth }: Product, unit: string, size: number): Hundredth {
+  return Math.floor((unit === 'm2' ? (size * 1e10) / toHundredth(rollWidth!) : size * 1e5) + 1e-6);
 }
 
 function stockLines(job: Job, { order, sheets }: Pick<JobCutting, 'order' | 'sheets'>): MaterialLine[] {

@@ -99,14 +99,27 @@ function canBeCut(
   counts: readonly number[],
   lengthOf: (size: number) => Hundredth,
 ): boolean {
-  const left = rolls
-    .flatMap(({ size }, i) => Array.from({ length: counts[i]! }, () => lengthOf(size)))
-    .reverse();
-  return pieces.every((piece) => {
-    const at = left.findIndex((length) => length >= piece);
-    if (at >= 0) left[at]! -= piece;
-    return at >= 0;
-  });
+  const lengths = rolls.flatMap(({ size }, i) => Array.from({ length: counts[i]! }, () => lengthOf(size)));
+  return cutFromRolls(pieces, lengths.reverse()) !== null;
+}
+
+/**
+ * From which roll each piece is cut: the longest first, each from the first roll that has it.
+ *
+ * @param lengths of the rolls, the shortest first
+ * @returns place of its roll for each piece, in the order of the pieces; null if they cannot be cut so
+ */
+export function cutFromRolls(pieces: readonly Hundredth[], lengths: readonly Hundredth[]): number[] | null {
+  const left = [...lengths];
+  const order = pieces.map((_, i) => i).sort((a, b) => pieces[b]! - pieces[a]!);
+  const rolls: number[] = pieces.map(() => -1);
+  for (const i of order) {
+    const at = left.findIndex((length) => length >= pieces[i]!);
+    if (at < 0) return null;
+    left[at]! -= pieces[i]!;
+    rolls[i] = at;
+  }
+  return rolls;
 }
 
 function isBefore(a: RollSet, b: RollSet): boolean {

@@ -10,7 +10,7 @@ import type { Item, PaperPoint, Stroke, Text, TextHeight, TextMeasure } from './
 import { largestScale, onPaper, ratioOf, type Scale } from './paper';
 import type { WriteLength } from './paper-figures';
 import { breakStrokes } from './setting-out-view';
-import { textBox } from './text';
+import { lineSpacing, textBlock, textBox } from './text';
 
 /** What is drawn of a zone's film. */
 export interface StripPicture {
@@ -24,18 +24,21 @@ export interface StripPicture {
 const figureHeight = 2.5;
 const arrowHead: Mm = 1.4;
 const gap: Mm = 2;
+const above: Mm = 3;
+const captionLine: Mm = lineSpacing * figureHeight;
 
 /**
  * The strips of a zone on its elevation: each as it is hung, with its mark and an arrow along its run, seams in red lead,
- * the zone's edge wide, openings and fittings left open; running figures of edges and seams from the datum.
+ * the zone's edge wide, openings and fittings left open; running figures of edges and seams from the datum. Beneath it the
+ * scale, and what found no room and is to be read from the list.
  *
- * @returns undefined where nothing is small enough for the room
+ * @returns undefined where no scale is small enough for the room
  */
 export function stripPicture(
   picture: StripPicture,
   room: { readonly width: Mm; readonly height: Mm },
   measure: TextMeasure,
-): { block: FlowBlock; scale: Scale; hasFigures: boolean } | undefined {
+): FlowBlock | undefined {
   const isUpright = picture.plan.direction === 'upright';
   const stops = stopsOf(picture);
   const depth = depthOfRunningDimension(
@@ -46,37 +49,39 @@ export function stripPicture(
   const box = reachOf(picture);
   const width = (box.right - box.left) / 100;
   const height = (box.top - box.bottom) / 100;
-  const across = room.width - (isUpright ? 2 * gap : depth + 2 * gap);
-  const up = room.height - 8 - (isUpright ? depth + 2 * gap : 2 * gap);
-  const scale = largestScale(width, height, across, up);
+  const beside = isUpright ? { left: gap, below: depth + gap } : { left: depth + gap, below: gap };
+  // Two lines for what found no room, whether or not anything did, so that the scale does not depend on it.
+  const around = above + gap + beside.below + 2 * captionLine + gap;
+  const scale = largestScale(width, height, room.width - beside.left - gap, room.height - around);
   if (!scale) return undefined;
-  const size = { width: onPaper(width, scale), height: onPaper(height, scale) };
-  const total = size.height + 8 + (isUpright ? depth + 2 * gap : 2 * gap);
-  const drawnAt = (left: Mm, top: Mm) => {
-    const corner = {
-      x: left + (isUpright ? gap : depth + gap),
-      y: top - 2 - gap - size.height,
-    };
-    return drawStrips(picture, box, scale, corner, stops, measure);
-  };
+  const drawnHeight = onPaper(height, scale);
+  const drawnAt = (left: Mm, top: Mm) =>
+    drawStrips(picture, box, scale, { x: left + beside.left, y: top - above - drawnHeight }, stops, measure);
+  const { unmarked, hasFigures } = drawnAt(0, 0);
+  const words = captionOf(scale, unmarked, hasFigures);
+  const captionAt = (left: Mm, top: Mm) =>
+    textBlock(words, { left, top, width: room.width }, figureHeight, { colour: 'soft' }, measure);
+  const toCaption = above + drawnHeight + (hasFigures || !isUpright ? beside.below : 0) + gap;
   return {
-    block: {
-      height: total,
-      at: (left, top) => {
-        const { items } = drawnAt(left, top);
-        const words: Text = {
-          kind: 'text',
-          text: `Scale ${ratioOf(scale)}`,
-          at: { x: left, y: top - total + 2 },
-          height: figureHeight,
-          colour: 'soft',
-        };
-        return [...items, words];
-      },
-    },
-    scale,
-    hasFigures: drawnAt(0, 0).hasFigures,
+    height: toCaption + captionAt(0, 0).height + gap,
+    at: (left, top) => [...drawnAt(left, top).items, ...captionAt(left, top - toCaption).items],
   };
+}
+
+function captionOf(scale: Scale, unmarked: readonly string[], hasFigures: boolean): string {
+  const which =
+    unmarked.length > 8
+      ? `${unmarked.slice(0, 6).join(', ')} and ${unmarked.length - 6} more`
+      : unmarked.join(', ');
+  return [
+    `Scale ${ratioOf(scale)}.`,
+    ...(unmarked.length > 0
+      ? [
+          `Too narrow here for ${unmarked.length === 1 ? 'its number: strip' : 'their numbers: strips'} ${which}; see the list.`,
+        ]
+      : []),
+    ...(hasFigures ? [] : ['There is no room here for running figures: edges and seams stand in the list.']),
+  ].join(' ');
 }
 
 interface PlacedStop extends Omit<Stop, 'at' | 'from'> {
@@ -124,7 +129,7 @@ function drawStrips(
   corner: PaperPoint,
   stops: readonly PlacedStop[],
   measure: TextMeasure,
-): { items: Item[]; hasFigures: boolean } {
+): { items: Item[]; unmarked: string[]; hasFigures: boolean } {
   const isUpright = plan.direction === 'upright';
   const x = (at: number) => corner.x + onPaper((at - box.left) / 100, scale);
   const y = (at: number) => corner.y + onPaper((at - box.bottom) / 100, scale);
@@ -144,7 +149,8 @@ function drawStrips(
     width: 0.18,
     colour: 'soft',
   }));
-  const marks = pieces.flatMap((piece, i) => markOf(piece, boxes[i]!, isUpright, { x, y }, measure));
+  const marked = pieces.map((piece, i) => markOf(piece, boxes[i]!, isUpright, { x, y }, measure));
+  const marks = marked.flat();
   const texts = marks.filter((item): item is Text => item.kind === 'text');
   const seams = plan.seams.map((seam): Stroke => ({
     kind: 'stroke',
@@ -197,6 +203,7 @@ function drawStrips(
       ...marks,
       ...(dimension?.items ?? []),
     ],
+    unmarked: pieces.flatMap(({ mark }, i) => (marked[i]!.length > 0 ? [] : [mark])),
     hasFigures: dimension !== undefined,
   };
 }
@@ -214,17 +221,26 @@ function markOf(
     : { left: box.left, right: box.right, bottom: piece.from, top: piece.to };
   const [left, right, bottom, top] = [x(shown.left), x(shown.right), y(shown.bottom), y(shown.top)];
   const middle = { x: (left + right) / 2, y: (bottom + top) / 2 };
-  const height: TextHeight = right - left > 8 && top - bottom > 8 ? 3.5 : 1.8;
-  if (measure(piece.mark, height, {}) + 0.6 > right - left || height + 0.6 > top - bottom) return [];
+  const way = waysOfMark.find(({ height, turned }) => {
+    const [along, across] = [measure(piece.mark, height, markStyle), height * 1.1];
+    const [wide, high] = turned ? [across, along] : [along, across];
+    return wide + 1 <= right - left && high + 1 <= top - bottom;
+  });
+  if (!way) return [];
+  const { height, turned } = way;
   const mark: Text = {
     kind: 'text',
     text: piece.mark,
-    at: { x: middle.x, y: middle.y - height / 2 },
+    at: turned ? { x: middle.x + height / 2, y: middle.y } : { x: middle.x, y: middle.y - height / 2 },
     height,
     anchor: 'middle',
+    ...markStyle,
+    ...(turned && { turned: 90 as const }),
   };
+  const long = measure(piece.mark, height, markStyle);
+  const alongRun = isUpright === turned ? long : height;
   const run = isUpright ? top - middle.y : right - middle.x;
-  const from = isUpright ? height / 2 + 1.5 : measure(piece.mark, height, {}) / 2 + 1.5;
+  const from = alongRun / 2 + 1.5;
   const length = Math.min(10, run - from - 1);
   if (length < 2 * arrowHead) return [mark];
   const along = (d: Mm, across: Mm): PaperPoint =>
@@ -240,6 +256,14 @@ function markOf(
     },
   ];
 }
+
+const markStyle = { weight: 'semi-bold' } as const;
+
+/** The largest that has room, level before turned. */
+const waysOfMark = ([5, 3.5, 2.5] as const).flatMap((height) => [
+  { height, turned: false },
+  { height, turned: true },
+]);
 
 export function meets(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;

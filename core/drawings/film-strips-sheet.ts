@@ -125,15 +125,25 @@ function filmBlocks(
     return [...coat, ...pieces.map((piece, i) => rowOf(piece, rolls?.[i], film, wall.survey, figures))];
   });
   return {
-    above: [...layRows(columns, [heading], measure), ...(picture ? [picture.block] : [])],
+    above: [
+      ...layRows(columns, [heading], measure),
+      ...(picture ? [picture] : layRows(columns, [tooLarge], measure)),
+    ],
     columns,
     rows,
   };
 }
 
+const tooLarge: FlowRow = {
+  kind: 'row',
+  cells: ['Too large to be drawn on this sheet; the list says where each strip hangs.'],
+};
+
 function columnsOf(direction: 'upright' | 'level', unit: string): FlowColumn[] {
   const [across, along] =
-    direction === 'upright' ? ['Left – right edge', 'Hangs from – to'] : ['Foot – top edge', 'Hangs from – to'];
+    direction === 'upright'
+      ? ['Left – right edge', 'Hangs from – to']
+      : ['Foot – top edge', 'Hangs from – to'];
   return [
     { heading: 'Strip', align: 'left', width: 12 },
     { heading: 'Roll', align: 'left', width: 12 },

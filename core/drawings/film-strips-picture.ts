@@ -1,35 +1,34 @@
-import { boxOf, type Box } from '../geometry/polygon';
-import type { FilmPiece } from '../quantities/film-pieces';
+import { difference } from '../geometry/clip';
+import { boxOfRegion, rectangleOfBox, type Box, type Region } from '../geometry/polygon';
+import { seamRuns, type FilmPiece } from '../quantities/film-pieces';
 import type { StripPlan } from '../quantities/film-strips';
-import type { SurveyedWall } from '../survey/surveyed-wall';
 import type { Mm } from '../units';
-import type { WorkedZone } from '../worked-out';
 import { depthOfRunningDimension, drawRunningDimension, type Stop } from './dimension';
 import type { FlowBlock } from './flow-table';
+import { drawMark } from './film-strip-mark';
 import type { Item, PaperPoint, Stroke, Text, TextHeight, TextMeasure } from './page';
-import { largestScale, onPaper, ratioOf, type Scale } from './paper';
+import { largestScale, onPaper, ratioOf, type PaperBox, type Scale } from './paper';
 import type { WriteLength } from './paper-figures';
 import { breakStrokes } from './setting-out-view';
 import { lineSpacing, textBlock, textBox } from './text';
 
 /** What is drawn of a zone's film. */
 export interface StripPicture {
-  readonly survey: SurveyedWall;
-  readonly zone: WorkedZone;
   readonly plan: StripPlan;
+  /** What it covers. */
+  readonly region: Region;
   readonly pieces: readonly FilmPiece[];
   readonly write: WriteLength;
 }
 
 const figureHeight = 2.5;
-const arrowHead: Mm = 1.4;
 const gap: Mm = 2;
 const above: Mm = 3;
 const captionLine: Mm = lineSpacing * figureHeight;
 
 /**
  * The strips of a zone on its elevation: each as it is hung, with its mark and an arrow along its run, seams in red lead,
- * the zone's edge wide, openings and fittings left open; running figures of edges and seams from the datum. Beneath it the
+ * the edge of what is covered wide, and so openings and fittings; running figures of edges and seams from the datum. Beneath it the
  * scale, and what found no room and is to be read from the list.
  *
  * @returns undefined where no scale is small enough for the room
@@ -100,30 +99,29 @@ function stopsOf({ plan, write }: StripPicture): PlacedStop[] {
     }));
 }
 
-function reachOf({ pieces, plan, zone }: StripPicture): Box {
-  const shape = boxOf(zone.area.shape.ring);
+function reachOf({ pieces, plan, region }: StripPicture): Box {
   return pieces.reduce((box, piece) => {
-    const own = pieceBox(piece, plan);
+    const own = boxOfPiece(piece, plan);
     return {
       left: Math.min(box.left, own.left),
       right: Math.max(box.right, own.right),
       bottom: Math.min(box.bottom, own.bottom),
       top: Math.max(box.top, own.top),
     };
-  }, shape);
+  }, boxOfRegion(region));
 }
 
-export function pieceBox(
-  { reachFrom, reachTo, begins, ends }: FilmPiece,
-  { direction }: Pick<StripPlan, 'direction'>,
-): Box {
+/** A piece as it is hung: with what is over at edges, but only to the line of a seam. */
+function boxOfPiece(piece: FilmPiece, { direction, seams }: StripPlan): Box {
+  const from = seams.includes(piece.from) ? piece.from : piece.reachFrom;
+  const to = seams.includes(piece.to) ? piece.to : piece.reachTo;
   return direction === 'upright'
-    ? { left: reachFrom, right: reachTo, bottom: begins, top: ends }
-    : { left: begins, right: ends, bottom: reachFrom, top: reachTo };
+    ? { left: from, right: to, bottom: piece.begins, top: piece.ends }
+    : { left: piece.begins, right: piece.ends, bottom: from, top: to };
 }
 
 function drawStrips(
-  { survey, zone, plan, pieces }: StripPicture,
+  { region, plan, pieces }: StripPicture,
   box: Box,
   scale: Scale,
   corner: PaperPoint,
@@ -135,8 +133,7 @@ function drawStrips(
   const y = (at: number) => corner.y + onPaper((at - box.bottom) / 100, scale);
   const ringOf = (ring: readonly { x: number; y: number }[]) =>
     ring.map((point) => ({ x: x(point.x), y: y(point.y) }));
-  const shape = boxOf(zone.area.shape.ring);
-  const boxes = pieces.map((piece) => pieceBox(piece, plan));
+  const boxes = pieces.map((piece) => boxOfPiece(piece, plan));
   const strips = boxes.map(({ left, right, bottom, top }): Stroke => ({
     kind: 'stroke',
     points: ringOf([
@@ -149,30 +146,45 @@ function drawStrips(
     width: 0.18,
     colour: 'soft',
   }));
-  const marked = pieces.map((piece, i) => markOf(piece, boxes[i]!, isUpright, { x, y }, measure));
+  const onPage = (own: Box): PaperBox => ({
+    left: x(own.left),
+    right: x(own.right),
+    bottom: y(own.bottom),
+    top: y(own.top),
+  });
+  const isBare = (paper: PaperBox) => {
+    const back = (at: Mm, from: Mm, start: number) =>
+      Math.round(start + ((at - from) / onPaper(1, scale)) * 100);
+    const own = {
+      left: back(paper.left, corner.x, box.left),
+      right: back(paper.right, corner.x, box.left),
+      bottom: back(paper.bottom, corner.y, box.bottom),
+      top: back(paper.top, corner.y, box.bottom),
+    };
+    return difference([rectangleOfBox(own)], region).length > 0;
+  };
+  const marked = pieces.map((piece, i) =>
+    drawMark(piece.mark, onPage(shownOf(piece, boxes[i]!, isUpright)), isUpright, isBare, measure),
+  );
   const marks = marked.flat();
   const texts = marks.filter((item): item is Text => item.kind === 'text');
-  const seams = plan.seams.map((seam): Stroke => ({
+  const seams = seamRuns(plan, region).map(({ at, from, to }): Stroke => ({
     kind: 'stroke',
     points: isUpright
       ? [
-          { x: x(seam), y: y(shape.bottom) },
-          { x: x(seam), y: y(shape.top) },
+          { x: x(at), y: y(from) },
+          { x: x(at), y: y(to) },
         ]
       : [
-          { x: x(shape.left), y: y(seam) },
-          { x: x(shape.right), y: y(seam) },
+          { x: x(from), y: y(at) },
+          { x: x(to), y: y(at) },
         ],
     width: 0.35,
     colour: 'red-lead',
   }));
-  const bare = survey.keepOuts.filter(({ bare: { ring } }) => meets(boxOf(ring), shape));
-  const zoneLines = [zone.area.shapePolygon.outer, ...zone.area.shapePolygon.holes].map((ring): Stroke => ({
-    kind: 'stroke',
-    points: ringOf(ring),
-    closed: true,
-    width: 0.5,
-  }));
+  const edges = region
+    .flatMap(({ outer, holes }) => [outer, ...holes])
+    .map((ring): Stroke => ({ kind: 'stroke', points: ringOf(ring), closed: true, width: 0.5 }));
   const dimension = drawRunningDimension(
     {
       axis: isUpright ? 'foot' : 'side',
@@ -194,77 +206,13 @@ function drawStrips(
     texts.map((text) => textBox(text, measure)),
   );
   return {
-    items: [
-      ...lines,
-      ...bare.flatMap(({ bare: { ring } }): Item[] => [
-        { kind: 'stroke', points: ringOf(ring), closed: true, width: 0.35 },
-      ]),
-      ...zoneLines,
-      ...marks,
-      ...(dimension?.items ?? []),
-    ],
+    items: [...lines, ...edges, ...marks, ...(dimension?.items ?? [])],
     unmarked: pieces.flatMap(({ mark }, i) => (marked[i]!.length > 0 ? [] : [mark])),
     hasFigures: dimension !== undefined,
   };
 }
 
-/** The mark in the middle of a piece and an arrow along its run; a piece too narrow on paper for its mark has none. */
-function markOf(
-  piece: FilmPiece,
-  box: Box,
-  isUpright: boolean,
-  { x, y }: { x: (at: number) => Mm; y: (at: number) => Mm },
-  measure: TextMeasure,
-): Item[] {
-  const shown = isUpright
-    ? { left: piece.from, right: piece.to, bottom: box.bottom, top: box.top }
-    : { left: box.left, right: box.right, bottom: piece.from, top: piece.to };
-  const [left, right, bottom, top] = [x(shown.left), x(shown.right), y(shown.bottom), y(shown.top)];
-  const middle = { x: (left + right) / 2, y: (bottom + top) / 2 };
-  const way = waysOfMark.find(({ height, turned }) => {
-    const [along, across] = [measure(piece.mark, height, markStyle), height * 1.1];
-    const [wide, high] = turned ? [across, along] : [along, across];
-    return wide + 1 <= right - left && high + 1 <= top - bottom;
-  });
-  if (!way) return [];
-  const { height, turned } = way;
-  const mark: Text = {
-    kind: 'text',
-    text: piece.mark,
-    at: turned ? { x: middle.x + height / 2, y: middle.y } : { x: middle.x, y: middle.y - height / 2 },
-    height,
-    anchor: 'middle',
-    ...markStyle,
-    ...(turned && { turned: 90 as const }),
-  };
-  const long = measure(piece.mark, height, markStyle);
-  const alongRun = isUpright === turned ? long : height;
-  const run = isUpright ? top - middle.y : right - middle.x;
-  const from = alongRun / 2 + 1.5;
-  const length = Math.min(10, run - from - 1);
-  if (length < 2 * arrowHead) return [mark];
-  const along = (d: Mm, across: Mm): PaperPoint =>
-    isUpright ? { x: middle.x + across, y: middle.y + d } : { x: middle.x + d, y: middle.y + across };
-  const tip = from + length;
-  return [
-    mark,
-    { kind: 'stroke', points: [along(from, 0), along(tip, 0)], width: 0.25 },
-    {
-      kind: 'stroke',
-      points: [along(tip - arrowHead, arrowHead / 2), along(tip, 0), along(tip - arrowHead, -arrowHead / 2)],
-      width: 0.25,
-    },
-  ];
-}
-
-const markStyle = { weight: 'semi-bold' } as const;
-
-/** The largest that has room, level before turned. */
-const waysOfMark = ([5, 3.5, 2.5] as const).flatMap((height) => [
-  { height, turned: false },
-  { height, turned: true },
-]);
-
-export function meets(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
+/** What shows of a piece across its run; along it, all. */
+function shownOf({ from, to }: FilmPiece, box: Box, isUpright: boolean): Box {
+  return isUpright ? { ...box, left: from, right: to } : { ...box, bottom: from, top: to };
 }

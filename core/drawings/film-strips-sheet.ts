@@ -1,15 +1,29 @@
-import { boxOf } from '../geometry/polygon';
+import { boxesMeet, boxOf } from '../geometry/polygon';
+import { productsOf } from '../build-up/resolve';
 import { nameOfPlaced, nameOfWall, nameOfZone, sentence } from '../job/names';
+import { itemOfProduct } from '../quantities/need';
 import { piecesOfPlan, type FilmPiece } from '../quantities/film-pieces';
-import { rollCuts, type RollCuts } from '../quantities/roll-cuts';
+import type { StripPlan } from '../quantities/film-strips';
+import { rollCuts } from '../quantities/roll-cuts';
 import { settingsOf } from '../quantities/settings';
 import type { TakeOff } from '../quantities/take-off';
 import type { ZoneFilm } from '../quantities/wall-needs';
-import { toHundredth } from '../units';
+import type { SurveyedWall } from '../survey/surveyed-wall';
+import { toHundredth, type Hundredth } from '../units';
 import type { WorkedOut } from '../worked-out';
 import { checkOnSite, doNotScale } from './cautions';
-import { meets, pieceBox, stripPicture } from './film-strips-picture';
-import { dealOut, heightOf, layHeading, layRows, stack, type FlowColumn, type FlowRow } from './flow-table';
+import { rollColumns, rollRows, type FilmOnRolls } from './film-rolls-table';
+import { stripPicture } from './film-strips-picture';
+import {
+  dealOut,
+  heightOf,
+  layHeading,
+  layRows,
+  stack,
+  type FlowBlock,
+  type FlowColumn,
+  type FlowRow,
+} from './flow-table';
 import type { Item, LodeplanDocument, TextMeasure } from './page';
 import { boxWidth } from './paper';
 import { paperFigures, sentenceOnPaper, type PaperFigures } from './paper-figures';
@@ -35,31 +49,29 @@ export function filmStripsSheet(worked: WorkedOut, takeOff: TakeOff, measure: Te
     notes: notesOf(worked, takeOff, figures),
     cautions: [],
   };
-  const cuts = cutsByProduct(worked, takeOff);
-  const room = (sheet: number) => tradePage(document, sheet, 2, measure, 'as shown').space;
-  let first = true;
+  const onRolls = filmsOnRolls(worked, takeOff);
+  const roomOf = (sheet: number) => tradePage(document, sheet, 2, measure, 'as shown').space;
   const pages: Item[][] = [];
-  for (const film of takeOff.films) {
-    const { space } = { space: room(first ? 1 : 2) };
-    const parts = filmBlocks(worked, takeOff, film, cuts, figures, boxWidth(space), measure);
-    const heading = layHeading(parts.columns, measure);
-    const above = heightOf(parts.above) + heading.height;
+  const addPages = ({ above, columns, rows }: FilmTable) => {
+    const own = roomOf(pages.length === 0 ? 1 : 2);
+    const next = roomOf(2);
+    const heading = layHeading(columns, measure);
     const dealt = dealOut(
-      layRows(parts.columns, parts.rows, measure),
-      room(2).top - room(2).bottom - heading.height,
-      space.top - space.bottom - above,
+      layRows(columns, rows, measure),
+      next.top - next.bottom - heading.height,
+      own.top - own.bottom - heightOf(above) - heading.height,
     );
-    dealt.forEach((rows, i) => {
-      const own = room(first ? 1 : 2);
-      pages.push(
-        stack(
-          [...(i === 0 ? parts.above : []), ...(rows.length > 0 ? [heading] : []), ...rows],
-          own.left,
-          own.top,
-        ),
-      );
-      first = false;
+    dealt.forEach((part, i) => {
+      const { left, top } = roomOf(pages.length === 0 ? 1 : 2);
+      const table = part.length > 0 ? [heading, ...part] : [];
+      pages.push(stack([...(i === 0 ? above : []), ...table], left, top));
     });
+  };
+  for (const film of takeOff.films) {
+    addPages(filmTable(worked, takeOff, film, onRolls, figures, boxWidth(roomOf(1)), measure));
+  }
+  if (onRolls.length > 0) {
+    addPages({ above: [], columns: rollColumns, rows: rollRows(onRolls, takeOff, figures) });
   }
   return {
     name,
@@ -70,32 +82,33 @@ export function filmStripsSheet(worked: WorkedOut, takeOff: TakeOff, measure: Te
   };
 }
 
-type CutsOf = ReadonlyMap<string, RollCuts>;
-
-function cutsByProduct({ walls }: WorkedOut, { films, lines, needs }: TakeOff): CutsOf {
-  const found = new Map<string, RollCuts>();
-  for (const { product: id, wall, zone, layer } of films) {
-    const line = lines.find(({ item }) => item === `product ${id}`);
-    const product = walls
-      .find(({ survey }) => survey.wall.id === wall)
-      ?.zones.find(({ area }) => area.zone.id === zone)?.buildUp.resolved.layers[layer]?.product;
-    const cuts = line && product && rollCuts(product, line, needs);
-    if (cuts) found.set(id, cuts);
-  }
-  return found;
+function filmsOnRolls({ job }: WorkedOut, { films, lines, needs }: TakeOff): FilmOnRolls[] {
+  const products = productsOf(job);
+  return [...new Set(films.map(({ product }) => product))].flatMap((id) => {
+    const product = products.get(id);
+    const line = lines.find(({ item }) => item === itemOfProduct(id));
+    const cuts = product && line && rollCuts(product, line, needs);
+    return cuts ? [{ id, name: product.name, cuts }] : [];
+  });
 }
 
 const pictureHeight = 95;
 
-function filmBlocks(
+interface FilmTable {
+  readonly above: readonly FlowBlock[];
+  readonly columns: readonly FlowColumn[];
+  readonly rows: readonly FlowRow[];
+}
+
+function filmTable(
   worked: WorkedOut,
   { needs }: TakeOff,
   film: ZoneFilm,
-  cuts: CutsOf,
+  onRolls: readonly FilmOnRolls[],
   figures: PaperFigures,
   width: number,
   measure: TextMeasure,
-) {
+): FilmTable {
   const { filmOverlap, filmTrim } = settingsOf(worked.job);
   const allowances = { overlap: toHundredth(filmOverlap), trim: toHundredth(filmTrim) };
   const wall = worked.walls.find(({ survey }) => survey.wall.id === film.wall)!;
@@ -103,7 +116,7 @@ function filmBlocks(
   const { product } = zone.buildUp.resolved.layers[film.layer]!;
   const pieces = piecesOfPlan(film.plan, allowances);
   const picture = stripPicture(
-    { survey: wall.survey, zone, plan: film.plan, pieces, write: figures.length },
+    { plan: film.plan, region: film.region, pieces, write: figures.length },
     { width, height: pictureHeight },
     measure,
   );
@@ -120,9 +133,14 @@ function filmBlocks(
       at === film.wall && on === film.zone && layer === film.layer && has,
   );
   const rows = own.flatMap((need): FlowRow[] => {
-    const rolls = cuts.get(film.product)?.ofNeed.get(need);
+    const rolls = onRolls.find(({ id }) => id === film.product)?.cuts.ofNeed.get(need);
     const coat: FlowRow[] = own.length > 1 ? [{ kind: 'group', text: `Coat ${need.coat}` }] : [];
-    return [...coat, ...pieces.map((piece, i) => rowOf(piece, rolls?.[i], film, wall.survey, figures))];
+    return [
+      ...coat,
+      ...pieces.map((piece, i) =>
+        rowOf(piece, rolls?.[i], cutOutOf(piece, film.plan, wall.survey, allowances.trim), figures),
+      ),
+    ];
   });
   return {
     above: [
@@ -158,20 +176,9 @@ function columnsOf(direction: 'upright' | 'level', unit: string): FlowColumn[] {
 function rowOf(
   piece: FilmPiece,
   roll: number | undefined,
-  { plan }: ZoneFilm,
-  { wall, keepOuts }: WorkedOut['walls'][number]['survey'],
+  cutOut: readonly string[],
   { length, cut }: PaperFigures,
 ): FlowRow {
-  const box = pieceBox(piece, plan);
-  const out = keepOuts
-    .filter(({ bare }) => meets(boxOf(bare.ring), box))
-    .map(({ kind, id }) => {
-      const placed =
-        kind === 'opening'
-          ? wall.openings.find((one) => one.id === id)
-          : wall.fittings.find((one) => one.id === id);
-      return placed ? nameOfPlaced(placed, kind === 'opening' ? 'opening' : 'fitting') : id;
-    });
   const span = (from: number, to: number) => `${length(from)} – ${length(to)}`;
   return {
     kind: 'row',
@@ -182,9 +189,29 @@ function rowOf(
       cut(piece.reachTo - piece.reachFrom),
       span(piece.from, piece.to),
       span(piece.begins, piece.ends),
-      out.join(', ') || '–',
+      cutOut.join(', ') || '–',
     ],
   };
+}
+
+/** Openings and fittings that lie in what shows of a piece; what only bounds it is trimmed like an edge. */
+function cutOutOf(
+  piece: FilmPiece,
+  { direction }: StripPlan,
+  { wall, keepOuts }: SurveyedWall,
+  trim: Hundredth,
+): string[] {
+  const [from, to] = [piece.begins + trim, piece.ends - trim];
+  const shown =
+    direction === 'upright'
+      ? { left: piece.from, right: piece.to, bottom: from, top: to }
+      : { left: from, right: to, bottom: piece.from, top: piece.to };
+  return keepOuts
+    .filter(({ bare }) => boxesMeet(boxOf(bare.ring), shown, -1))
+    .map(({ kind, id }) => {
+      const placed = (kind === 'opening' ? wall.openings : wall.fittings).find((one) => one.id === id);
+      return placed ? nameOfPlaced(placed, kind) : id;
+    });
 }
 
 function notesOf({ job }: WorkedOut, { films, findings }: TakeOff, figures: PaperFigures): string[] {

@@ -4,10 +4,10 @@ import { nameOfWall, nameOfZone } from '../job/names';
 import type { Product } from '../job/product-schema';
 import { figure } from '../lengths';
 import { toHundredth } from '../units';
-import { planStrips, type FilmDirection, type StripPlan } from './film-strips';
+import { planStrips, type StripPlan } from './film-strips';
 import { itemOfProduct, type Need } from './need';
 import { withLoss } from './spreading';
-import type { Stretch } from './strip-slabs';
+import type { FilmDirection, Stretch } from './strip-slabs';
 import type { ZoneTask } from './zone-task';
 
 /** Whether a product is laid in strips from a roll. */

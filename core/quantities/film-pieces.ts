@@ -1,5 +1,7 @@
+import type { Region } from '../geometry/polygon';
 import type { Hundredth } from '../units';
 import type { StripPlan } from './film-strips';
+import { slabsOf, stretchesIn, turned, type Stretch } from './strip-slabs';
 
 /** What is cut from the roll in one length, where it goes; hundredths, wall frame. */
 export interface FilmPiece {
@@ -37,6 +39,21 @@ export function piecesOfPlan(
       ends: piece.to,
     })),
   );
+}
+
+/** A seam where there is film: across the run of the strips, and along it. */
+export interface SeamRun extends Stretch {
+  readonly at: Hundredth;
+}
+
+/**
+ * The seams of a plan without what they pass through openings and beyond the edge.
+ *
+ * @param region that was planned
+ */
+export function seamRuns({ seams, direction }: StripPlan, region: Region): SeamRun[] {
+  const slabs = slabsOf(turned(region, direction));
+  return seams.flatMap((at) => stretchesIn(slabs, at - 1, at + 1, 0).map((run) => ({ at, ...run })));
 }
 
 function letterOf(index: number): string {

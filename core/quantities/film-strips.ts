@@ -1,15 +1,14 @@
-import {
-  isRectilinear,
-  regionArea,
-  type Point,
-  type Polygon,
-  type Region,
-  type Ring,
-} from '../geometry/polygon';
+import { isRectilinear, regionArea, type Region, type Ring } from '../geometry/polygon';
 import type { Hundredth } from '../units';
-import { slabsOf, spansOf, stretchesIn, type Slabs, type Stretch } from './strip-slabs';
-
-export type FilmDirection = 'upright' | 'level';
+import {
+  slabsOf,
+  spansOf,
+  stretchesIn,
+  turned,
+  type FilmDirection,
+  type Slabs,
+  type Stretch,
+} from './strip-slabs';
 
 /** How film is laid; hundredths. */
 export interface FilmRules {
@@ -82,14 +81,14 @@ interface Node {
 }
 
 function planAlong(region: Region, rules: FilmRules, direction: FilmDirection): StripPlan | null {
-  const turned = direction === 'upright' ? region : region.map(turn);
-  const slabs = slabsOf(turned);
+  const own = turned(region, direction);
+  const slabs = slabsOf(own);
   const spans = spansOf(slabs);
   if (spans.length === 0) return null;
   const half = Math.ceil(rules.overlap / 2);
   const margin = ({ kind }: Node) => (kind === 'seam' ? half : rules.trim);
   const reach = ({ at, kind }: Node, side: 1 | -1) => (kind === 'seam' ? at + side * half : at);
-  const nodes = nodesOf(turned, spans, rules, half, rules.keepOff[direction]);
+  const nodes = nodesOf(own, spans, rules, half, rules.keepOff[direction]);
   if (!nodes[0]) return null;
   nodes[0].best = { length: 0, strips: 0, before: null };
   for (const [i, node] of nodes.entries()) {
@@ -213,10 +212,4 @@ function turnsAt(ring: Ring, i: number): boolean {
 
 function lengthOf(pieces: readonly Stretch[]): Hundredth {
   return pieces.reduce((sum, { from, to }) => sum + to - from, 0);
-}
-
-/** x and y exchanged; the rings are turned round so that they keep their direction. */
-function turn({ outer, holes }: Polygon): Polygon {
-  const swap = (ring: Ring): Point[] => ring.map(({ x, y }) => ({ x: y, y: x })).reverse();
-  return { outer: swap(outer), holes: holes.map(swap) };
 }

@@ -1,5 +1,8 @@
-import type { Point, Polygon, Region } from '../geometry/polygon';
+import type { Point, Polygon, Region, Ring } from '../geometry/polygon';
 import type { Hundredth } from '../units';
+
+/** Which way strips run. */
+export type FilmDirection = 'upright' | 'level';
 
 /** A stretch along the strips, hundredths. */
 export interface Stretch {
@@ -22,7 +25,12 @@ interface Slab {
 /** A region cut at the abscissa of every corner, so that between two cuts it is bounded by straight edges alone. */
 export type Slabs = readonly Slab[];
 
-/** @param region strips run along y here; turn it first if they run along x */
+/** A region so that strips run along y: as it is, or with x and y exchanged. */
+export function turned(region: Region, direction: FilmDirection): Region {
+  return direction === 'upright' ? region : region.map(turn);
+}
+
+/** @param region strips run along y here; see `turned` */
 export function slabsOf(region: Region): Slabs {
   const cuts = [...new Set(region.flatMap(pointsOf).map(({ x }) => x))].sort((a, b) => a - b);
   const edges = region.flatMap(edgesOf);
@@ -94,4 +102,10 @@ function edgesOf({ outer, holes }: Polygon): (readonly [Point, Point])[] {
 
 function heightAt(a: Point, b: Point, x: number): number {
   return a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
+}
+
+/** x and y exchanged; the rings are turned round so that they keep their direction. */
+function turn({ outer, holes }: Polygon): Polygon {
+  const swap = (ring: Ring): Point[] => ring.map(({ x, y }) => ({ x: y, y: x })).reverse();
+  return { outer: swap(outer), holes: holes.map(swap) };
 }

@@ -1,5 +1,5 @@
 import type { Finding } from '../finding';
-import { regionArea } from '../geometry/polygon';
+import { regionArea, type Region } from '../geometry/polygon';
 import { ownKindsOf } from '../job/fitting-kinds';
 import type { Product } from '../job/product-schema';
 import type { Job, Wall } from '../job/schema';
@@ -21,6 +21,8 @@ export interface ZoneFilm {
   readonly layer: number;
   readonly product: string;
   readonly plan: StripPlan;
+  /** What it covers. */
+  readonly region: Region;
 }
 
 /** Everything that a wall takes, before anything is rounded up to packs. */
@@ -102,6 +104,7 @@ function needsOfWall(job: Job, worked: WorkedWall, settings: Settings): WallNeed
         layer,
         product: task.layers[layer]!.product!.id,
         plan,
+        region: task.measures.face,
       })),
     ),
     findings: zones.flatMap(({ own }) => own.findings),

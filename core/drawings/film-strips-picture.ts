@@ -7,7 +7,7 @@ import { depthOfRunningDimension, drawRunningDimension, type Stop } from './dime
 import type { FlowBlock } from './flow-table';
 import { drawMark } from './film-strip-mark';
 import type { Item, PaperPoint, Stroke, Text, TextHeight, TextMeasure } from './page';
-import { largestScale, onPaper, ratioOf, type PaperBox, type Scale } from './paper';
+import { largestScale, onPaper, ratioOf, scales, type PaperBox, type Scale } from './paper';
 import type { WriteLength } from './paper-figures';
 import { breakStrokes } from './setting-out-view';
 import { lineSpacing, textBlock, textBox } from './text';
@@ -30,14 +30,12 @@ const captionLine: Mm = lineSpacing * figureHeight;
  * The strips of a zone on its elevation: each as it is hung, with its mark and an arrow along its run, seams in red lead,
  * the edge of what is covered wide, and so openings and fittings; running figures of edges and seams from the datum. Beneath it the
  * scale, and what found no room and is to be read from the list.
- *
- * @returns undefined where no scale is small enough for the room
  */
 export function stripPicture(
   picture: StripPicture,
   room: { readonly width: Mm; readonly height: Mm },
   measure: TextMeasure,
-): FlowBlock | undefined {
+): FlowBlock {
   const isUpright = picture.plan.direction === 'upright';
   const stops = stopsOf(picture);
   const depth = depthOfRunningDimension(
@@ -51,8 +49,9 @@ export function stripPicture(
   const beside = isUpright ? { left: gap, below: depth + gap } : { left: depth + gap, below: gap };
   // Two lines for what found no room, whether or not anything did, so that the scale does not depend on it.
   const around = above + gap + beside.below + 2 * captionLine + gap;
-  const scale = largestScale(width, height, room.width - beside.left - gap, room.height - around);
-  if (!scale) return undefined;
+  // The smallest has room for the largest wall of a job.
+  const scale =
+    largestScale(width, height, room.width - beside.left - gap, room.height - around) ?? scales.at(-1)!;
   const drawnHeight = onPaper(height, scale);
   const drawnAt = (left: Mm, top: Mm) =>
     drawStrips(picture, box, scale, { x: left + beside.left, y: top - above - drawnHeight }, stops, measure);

@@ -143,19 +143,11 @@ function filmTable(
     ];
   });
   return {
-    above: [
-      ...layRows(columns, [heading], measure),
-      ...(picture ? [picture] : layRows(columns, [tooLarge], measure)),
-    ],
+    above: [...layRows(columns, [heading], measure), picture],
     columns,
     rows,
   };
 }
-
-const tooLarge: FlowRow = {
-  kind: 'row',
-  cells: ['Too large to be drawn on this sheet; the list says where each strip hangs.'],
-};
 
 function columnsOf(direction: 'upright' | 'level', unit: string): FlowColumn[] {
   const [across, along] =

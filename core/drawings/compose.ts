@@ -5,6 +5,7 @@ import { clientAlternatives, type DrawnAlternative } from './client-alternatives
 import { clientView } from './client-view';
 import { cutList } from './cut-list';
 import { cutSheets } from './cut-sheets';
+import { holdingChecks } from './holding-checks';
 import { markingsSheet } from './markings-sheet';
 import type { LodeplanDocument, TextMeasure } from './page';
 import { panelLabels } from './panel-labels';
@@ -23,7 +24,7 @@ export interface Beside {
 
 /**
  * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, bundle labels, panel labels, markings of
- * each wall that has some, client view, alternatives side by side, materials list, film strips, programme, offer, care sheet, changes since a revision. A document with nothing to show is
+ * each wall that has some, checks of what hangs, client view, alternatives side by side, materials list, film strips, programme, offer, care sheet, changes since a revision. A document with nothing to show is
  * left out; a job without walls has none.
  */
 export function composeDocuments(
@@ -38,6 +39,7 @@ export function composeDocuments(
     bundleLabels(worked, measure),
     panelLabels(worked, measure),
     ...worked.walls.map((_, wallIndex) => markingsSheet(worked, wallIndex, measure, pictures)),
+    holdingChecks(worked, measure),
     clientView(worked, measure, pictures),
     clientAlternatives(worked.job, alternatives, measure),
     ...pricedDocuments(worked, alternatives, pictures, measure),

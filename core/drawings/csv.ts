@@ -212,7 +212,7 @@ function wellKnownText(rings: readonly Ring[]): string {
 }
 
 /** Rows in mm and m² in the units of the job; what is written as text stays as it is. */
-function inUnits(rows: readonly CsvRow[], units: LengthUnits = 'mm'): CsvRow[] {
+export function inUnits(rows: readonly CsvRow[], units: LengthUnits = 'mm'): CsvRow[] {
   if (units === 'mm') return [...rows];
   const { per, places } = csvUnits[units];
   const perSquareFoot = 12 * inch * 12 * inch;

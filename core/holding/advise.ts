@@ -103,8 +103,9 @@ function figuresOf({ factor, asked }: After): Pick<Advice, 'factor' | 'asked'> {
   return factor === undefined || asked === undefined ? {} : { factor, asked };
 }
 
-/** It helps if the verdict is better, or no worse and less is used up. */
+/** It helps if the verdict is better, or no worse and less is used up; what nobody could then judge is no help. */
 function isHelp(before: After, after: After, effect: number): boolean {
+  if (after.verdict === 'cannot be judged') return false;
   const by = rankOf[after.verdict] - rankOf[before.verdict];
   return by > 0 || (by === 0 && effect > leastEffect && after.factor !== undefined);
 }

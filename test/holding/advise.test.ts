@@ -133,6 +133,8 @@ describe.each(cases)('what to change: %s', (_, item, rest) => {
     for (const { factor, isScrewed, effect } of advice)
       if (!isScrewed && before.utilisation !== undefined && factor !== undefined)
         expect(effect).toBeGreaterThan(1);
+    for (const { verdict, isScrewed } of advice)
+      expect(isScrewed || verdict !== 'cannot be judged').toBe(true);
     const kinds = advice.map(({ kind }) => kind).filter((kind) => kind !== 'other-zone');
     expect(new Set(kinds).size).toBe(kinds.length);
   });

@@ -147,12 +147,25 @@ function blocksOf(
             { weight: 'semi-bold' },
           ),
         ]),
-    ...list('Why', verdict.reasons.map(say)),
+    ...list(
+      'Why',
+      verdict.reasons.map((reason) => comma(say(reason))),
+    ),
     ...modesTable(check, width, measure),
     ...list('What to change', advice),
     ...calculation(result?.lines ?? [], width, measure),
-    ...list('Taken for granted', check.assumptions.map(say)),
+    ...list('Adhesive behind it', check.bonds.map(bondWords)),
+    ...list(
+      'Taken for granted',
+      check.assumptions.map((assumption) => comma(say(assumption))),
+    ),
   ];
+}
+
+function bondWords({ panel, items, result }: HungCheck['bonds'][number]): string {
+  const used = (share: number | undefined) =>
+    share === undefined ? 'strength not stated' : `${usedFigure(share)} used`;
+  return `Panel ${panel}, which carries ${items.join(', ')}: ${result.verdict}. Shear: ${used(result.shearUtilisation)}; peel at its edge: ${used(result.peelUtilisation)}.`;
 }
 
 function stateBlock(
@@ -215,7 +228,7 @@ function calculation(
   measure: TextMeasure,
 ): FlowBlock[] {
   if (lines.length === 0) return [];
-  const fixed = { symbol: 22, formula: 44, value: 18, unit: 13, source: 14 };
+  const fixed = { symbol: 25, formula: 42, value: 18, unit: 13, source: 13 };
   const rest = Object.values(fixed).reduce((left, one) => left - one, width);
   const columns: FlowColumn[] = [
     { heading: 'Symbol', align: 'left', width: fixed.symbol },

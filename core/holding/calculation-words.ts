@@ -26,11 +26,11 @@ export const modeWords: Readonly<Record<ModeName, string>> = {
 /** What can be said of an item: its verdict, or that it is screwed. */
 export type ItemState = Verdict | 'screwed to a fixing point';
 
-/** Four figures that count; a true minus sign. */
+/** Four figures that count, but no more than five places; a true minus sign. */
 export function calculationFigure(value: number): string {
   if (!Number.isFinite(value)) return value > 0 ? '∞' : '–';
   const size = Math.abs(value) < 1e-12 ? 0 : Math.floor(Math.log10(Math.abs(value)));
-  return figure(value, Math.min(9, Math.max(0, 3 - size)));
+  return figure(value, Math.min(5, Math.max(0, 3 - size)));
 }
 
 /** How many times over, never rounded up: 2.97 is not 3. */

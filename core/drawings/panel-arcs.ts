@@ -24,7 +24,11 @@ export interface Corner extends Point {
 const nearness = 6;
 
 /** Every circle that may have shaped a panel at this place, moved by (dx, dy), hundredths. */
-export function wallArcs({ wall, zone }: PanelPlace, dx: number, dy: number): KnownArc[] {
+export function wallArcs(
+  { wall, zone }: Pick<PanelPlace, 'wall' | 'zone'>,
+  dx: number,
+  dy: number,
+): KnownArc[] {
   const known: KnownArc[] = [];
   const add = ({ centre, radius }: Arc, growth: number) => {
     if (radius + growth > 0) known.push({ x: centre.x + dx, y: centre.y + dy, radius: radius + growth });

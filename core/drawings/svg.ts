@@ -61,8 +61,8 @@ function elementOf(item: Item, flip: Flip, addressOf: AddressOf): string {
 function artElement({ chains, fill, evenOdd, stroke, width }: Art, flip: Flip): string {
   const data = chains.map(({ points, closed }) => pathData(points, closed, flip)).join('');
   const rule = evenOdd ? ' fill-rule="evenodd"' : '';
-  const line = stroke ? ` stroke="${escape(stroke)}" stroke-width="${number(width)}"` : '';
-  return `<path d="${data}" fill="${escape(fill ?? 'none')}"${rule}${line}/>`;
+  const line = stroke ? ` stroke="${escapeXml(stroke)}" stroke-width="${number(width)}"` : '';
+  return `<path d="${data}" fill="${escapeXml(fill ?? 'none')}"${rule}${line}/>`;
 }
 
 function photographElement(item: Photograph, flip: Flip, address: string | null): string {
@@ -73,7 +73,7 @@ function photographElement(item: Photograph, flip: Flip, address: string | null)
     ? missingPhotograph(item)
         .map((stroke) => strokeElement(stroke, flip))
         .join('')
-    : `<image ${place} preserveAspectRatio="none" href="${escape(address)}"/>`;
+    : `<image ${place} preserveAspectRatio="none" href="${escapeXml(address)}"/>`;
 }
 
 function strokeElement({ points, closed, width, line, colour }: Stroke, flip: Flip): string {
@@ -113,7 +113,7 @@ function textElement(text: Text | Lettering, flip: Flip): string {
     ...(text.anchor && text.anchor !== 'start' ? [`text-anchor="${text.anchor}"`] : []),
     `fill="${colours[text.colour ?? 'ink']}"`,
   ];
-  return `<text ${attributes.join(' ')}>${escape(text.text.normalize('NFC'))}</text>`;
+  return `<text ${attributes.join(' ')}>${escapeXml(text.text.normalize('NFC'))}</text>`;
 }
 
 function pathData(points: readonly PaperPoint[], closed: boolean, flip: Flip): string {
@@ -130,7 +130,7 @@ function number(value: number): string {
 }
 
 /** Characters of markup, and controls that XML 1.0 forbids. */
-function escape(text: string): string {
+export function escapeXml(text: string): string {
   const entities: Record<string, string> = {
     '&': '&amp;',
     '<': '&lt;',

@@ -1,6 +1,6 @@
 /*
  * The one file of core that knows Node: `npm run job -- JOB.json --out DIR` works out a job without a browser
- * and writes `results.json`, every PDF and every CSV; of another alternative, or of each into a folder of its own, if
+ * and writes `results.json`, every PDF, every list and every drawing for the workshop; of another alternative, or of each into a folder of its own, if
  * asked. With a bad file it prints one line per fault on standard error, writes nothing and exits with 1.
  */
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
@@ -14,6 +14,7 @@ import { measureWith, type FontFiles } from '../drawings/fonts';
 import { writePdf } from '../drawings/pdf';
 import { pricedTables } from '../drawings/priced-tables';
 import { picturesInFile } from '../drawings/pictures';
+import { workshopFiles } from '../drawings/workshop/workshop-files';
 import { alternativesOf, chooseAlternative } from '../job/alternatives';
 import type { Job } from '../job/schema';
 import { readJob } from '../job/read';
@@ -129,7 +130,8 @@ async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {
     files.push({ name: `${document.name}.pdf`, content });
   }
   for (const table of csvTables(worked)) files.push({ name: `${table.name}.csv`, content: table.text });
-  for (const { name, text } of pricedTables(worked)) files.push({ name, content: text });
+  for (const { name, text } of [...pricedTables(worked), ...workshopFiles(worked)])
+    files.push({ name, content: text });
   return files;
 }
 

@@ -26,6 +26,16 @@ describe('Shigley’s Mechanical Engineering Design, 9th ed., example 8-7: four 
   });
 });
 
+describe('the same four bolts as magnets that each bear 21 kN along the wall', () => {
+  it('turn at just that load: factor 1 in “turning”, to three figures, on either side of the load', () => {
+    const magnets = [75, -75].flatMap((x) => [60, 180].map((y) => ({ x, y, R: 10, F: 21, mu: 1 })));
+    for (const x of [425, -425]) {
+      const { factors } = holdRigid([{ down: 16, side: 0, out: 0, x, y: 120, reach: 0 }], magnets);
+      expect(factors.turning).toBeCloseTo(21 / 20.97, 2);
+    }
+  });
+});
+
 const coordinate = fc.double({ min: -500, max: 500, noNaN: true });
 const stiffness = fc.double({ min: 0.2, max: 5, noNaN: true });
 const groups = fc

@@ -26,8 +26,3 @@ test('a bicycle is held by no magnet: what would, done with one click, and the s
   await goTo(page, 'Drawings');
   await expect(leaf(page)).toContainText('Holding checks', { timeout: 30_000 });
 });
-  await expect(row).toBeVisible({ timeout: 30_000 });
-  const download = page.waitForEvent('download');
-  await row.getByText('Download PDF').click();
-  expect((await download).suggestedFilename()).toContain('holding-checks');
-});

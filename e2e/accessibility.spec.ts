@@ -28,7 +28,7 @@ for (const viewport of [
   { width: 1440, height: 900 },
   { width: 820, height: 1180 },
 ]) {
-  for (const station of ['Survey', 'Zones', 'Panels', 'Drawings'] as const) {
+  for (const station of ['Survey', 'Zones', 'Panels', 'Hanging', 'Drawings'] as const) {
     test(`axe-core finds nothing serious at ${station}, ${viewport.width} px wide`, async ({ page }) => {
       await page.setViewportSize(viewport);
       await page.goto('/');

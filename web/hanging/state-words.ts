@@ -21,7 +21,8 @@ export function stateOf({ verdict, isScrewed }: HungVerdict): HungState {
 /** `holds 3.2 times over, 3 asked`; the state alone where no factor can be said. */
 export function stateWords(verdict: HungVerdict): string {
   const state = stateOf(verdict);
-  const { factor, asked } = verdict;
+  const factor = saidFactor(verdict);
+  const { asked } = verdict;
   if (factor === undefined || asked === undefined) return state;
   return `${state}: ${factorFigure(factor)} times, ${plainFigure(asked, 1)} asked`;
 }
@@ -30,9 +31,15 @@ export function stateWords(verdict: HungVerdict): string {
 export function stateOnDrawing(verdict: HungVerdict): readonly string[] {
   const state = stateOf(verdict);
   if (state === 'screwed to a fixing point') return [state, 'screwed'];
-  const { factor } = verdict;
+  const factor = saidFactor(verdict);
   const words = state === 'holds only if tested' ? [state, 'only if tested'] : [state];
   return factor === undefined ? words : [`${state}, ${factorFigure(factor)} times`, ...words];
+}
+
+/** Where the use forbids it, or nothing can be judged, a factor would only contradict the words. */
+function saidFactor({ verdict, factor, asked = Infinity }: HungVerdict): number | undefined {
+  if (factor === undefined || verdict === 'cannot be judged') return undefined;
+  return verdict === 'does not hold' && factor >= asked ? undefined : factor;
 }
 
 /** Never rounded up: 2.97 is not 3. */

@@ -47,6 +47,15 @@ describe('states in words', () => {
     );
   });
 
+  it('say no factor beside words that it would contradict', () => {
+    const barred = verdict({ verdict: 'does not hold', factor: 6.5, asked: 5 });
+    expect(stateWords(barred)).toBe('does not hold');
+    expect(stateOnDrawing(barred)).toEqual(['does not hold']);
+    expect(stateWords(verdict({ verdict: 'cannot be judged', factor: 7, asked: 3 }))).toBe(
+      'cannot be judged',
+    );
+  });
+
   it('the figure of the station counts plain holds only, and says when nobody has said who is below', () => {
     const hung = addHung(job, 'A', shelf);
     const figure = hangingFigure(workOutFully(hung).walls[0]!);

@@ -9,6 +9,7 @@ import type { EdgeCause, SurveyedWall } from '../survey/surveyed-wall';
 import { toSquareMm, type Mm } from '../units';
 import type { ZoneArea } from '../zones/zone-area';
 import type { EdgePiece } from './edge-pieces';
+import { edgeStretches } from './edge-stretches';
 import { featherRegion, roomBefore, usualFeather, type FeatheredPiece } from './feather';
 import { figuresOfBuildUp } from './figures';
 import { buildUpOf, type ResolvedBuildUp } from './resolve';
@@ -29,8 +30,17 @@ export interface EdgeRun {
   readonly isChosen: boolean;
 }
 
+/** Where a stretch of the edge ends so; the zone lies on the left. Hundredths, wall frame. */
+export interface EdgeStretch extends Pick<EdgeRun, 'width'> {
+  readonly end: End;
+  /** Two or more; the first again at the end where a whole ring ends so. */
+  readonly points: readonly Point[];
+}
+
 export interface ZoneEdges {
   readonly runs: readonly EdgeRun[];
+  /** Where anything is done to the edge. */
+  readonly stretches: readonly EdgeStretch[];
   /** mm of edge that end so. */
   readonly lengths: Readonly<Record<End, Mm>>;
   /** Where feathers lie outside the zone; hundredths, wall frame. */
@@ -90,6 +100,7 @@ export function zoneEdgeEnds(
   const runs = joined(ended.flat());
   return {
     runs,
+    stretches: edgeStretches(ended),
     lengths: lengthsOf(runs),
     feather,
     featherArea: toSquareMm(regionArea(feather)),
@@ -107,13 +118,15 @@ export function zoneEdgeEnds(
 
 const noEdges: ZoneEdges = {
   runs: [],
+  stretches: [],
   lengths: { feather: 0, 'stop-bead': 0, trim: 0, corner: 0 },
   feather: [],
   featherArea: 0,
   findings: [],
 };
 
-type Ended = { readonly piece: EdgePiece } & Pick<EdgeRun, 'end' | 'width' | 'isChosen'>;
+/** A piece with its end. */
+export type Ended = { readonly piece: EdgePiece } & Pick<EdgeRun, 'end' | 'width' | 'isChosen'>;
 
 function endOf(
   piece: EdgePiece,

@@ -1,5 +1,7 @@
-import type { SurveyedWall } from '../survey/surveyed-wall';
+import type { End } from '../build-up/edge-ends';
 import type { Mm } from '../units';
+import type { WorkedWall } from '../worked-out';
+import { edgeEndSample, endWords } from './edge-end-marks';
 import { drilling, pattress, stud } from './fixing-marks';
 import type { Item, Stroke } from './page';
 import type { PaperBox } from './paper';
@@ -13,17 +15,23 @@ export interface KeyEntry {
 
 export const sampleWidth: Mm = 14;
 
-/** The key of what lies behind or in the wall; only what this wall has. */
-export function drawingKey({ wall, movementJoints }: SurveyedWall): KeyEntry[] {
+/** The key of what lies behind or in the wall and of how layers end; only what this wall has. */
+export function drawingKey({ survey: { wall, movementJoints }, zones }: WorkedWall): KeyEntry[] {
   const kinds = new Set((wall.fixingPoints ?? []).map(({ kind }) => kind));
+  const ended = new Set(zones.flatMap(({ buildUp }) => buildUp.edges.stretches.map(({ end }) => end)));
   return [
     ...((wall.lines ?? []).some(({ kind }) => kind === 'board-joint') ? [boardJoint] : []),
     ...(movementJoints.length > 0 ? [movementJoint] : []),
     ...(kinds.has('stud') ? [entry('stud, with its centre line', (box) => stud(narrow(box)))] : []),
     ...(kinds.has('pattress') ? [entry('pattress behind the board', pattress)] : []),
     ...(kinds.has('hole') ? [entry('drilling, made before steel hides the wall', drillingIn)] : []),
+    ...ends
+      .filter(([end]) => ended.has(end))
+      .map(([end, words]) => entry(words, (box) => edgeEndSample(end, box))),
   ];
 }
+
+const ends = Object.entries(endWords) as [End, string][];
 
 const boardJoint = entry('board joint', (box) => [{ ...across(box), width: 0.18, line: 'dashed' }]);
 

@@ -1,6 +1,7 @@
 import type { Ring } from '../geometry/polygon';
 import type { WorkedWall } from '../worked-out';
 import { battenLines, labelBattens } from './batten-lines';
+import { edgeEndMarks } from './edge-end-marks';
 import { labelFitting, labelOpening, labelWallArcs, labelZone } from './elevation-labels';
 import { fixingMarks, labelFixingPoints } from './fixing-marks';
 import { fittingSymbol } from './fitting-symbols';
@@ -95,6 +96,7 @@ export function drawElevation(
 
   const drawing: Item[] = [
     ...hatching,
+    ...(brief ? [] : visibleZones.flatMap((zone) => edgeEndMarks(zone, view))),
     ...lines,
     ...panelLines,
     ...leftOut,

@@ -256,7 +256,7 @@ function sheetInfo(
         ]
       : [checkOnSite, 'Measured from the datum to the lower left corner of each piece, seen square-on.'],
     cautions: drawing ? cautionsFor(wall, ownKindsOf(worked.job)) : [],
-    ...(drawing && { key: drawingKey(wall.survey) }),
+    ...(drawing && { key: drawingKey(wall) }),
     ...budgetField([wall.survey.wall]),
   };
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { edgeSigns, type SignLine } from '../../core/build-up/edge-signs';
 import { usualFeather } from '../../core/build-up/feather';
 import type { EdgeEnd } from '../../core/job/product-schema';
 import type { Fitting, Opening, Vertex, Wall, Zone } from '../../core/job/schema';
@@ -176,5 +177,77 @@ describe('room for a feather', () => {
   it('is not asked for where another end was chosen', () => {
     const zone = { edges: [chosen(2, 'stop-bead')] };
     expect(edgesOf({ zone, wall: { openings: [door(4120)] } }).findings).toEqual([]);
+  });
+});
+
+describe('where ends lie', () => {
+  it('is the line of each end, its corners included, with the zone on the left', () => {
+    const { stretches } = edgesOf({ zone: { edges: [chosen(1, 'trim'), chosen(2, 'trim')] } });
+    const [from, corner, to] = [
+      { x: 200_000, y: 100_000 },
+      { x: 400_000, y: 100_000 },
+      { x: 400_000, y: 200_000 },
+    ];
+    expect(stretches.find(({ end }) => end === 'trim')).toEqual({
+      end: 'trim',
+      width: null,
+      points: [from, corner, to],
+    });
+    expect(stretches.find(({ end }) => end === 'feather')).toEqual({
+      end: 'feather',
+      width: usual,
+      points: [to, { x: 200_000, y: 200_000 }, from],
+    });
+  });
+
+  it('comes back to its first point where a whole edge ends alike, and is as long as the runs say', () => {
+    const { stretches, lengths } = edgesOf();
+    expect(stretches).toHaveLength(1);
+    expect(stretches[0]!.points.at(-1)).toEqual(stretches[0]!.points[0]);
+    const { points } = stretches[0]!;
+    const length = points
+      .slice(1)
+      .reduce((sum, p, i) => sum + Math.hypot(p.x - points[i]!.x, p.y - points[i]!.y) / 100, 0);
+    expect(length).toBeCloseTo(lengths.feather, 6);
+  });
+
+  it('leaves out what is not ended', () => {
+    const fitting = { id: 'K1', kind: 'socket', x: 3400, y: 1400, width: 80, height: 80, clearance: 5 };
+    const { stretches } = edgesOf({ wall: { fittings: [fitting as Fitting] } });
+    expect(stretches.map(({ end }) => end)).toEqual(['feather']);
+  });
+});
+
+describe('signs of ends', () => {
+  const lengthOf = ([a, b]: SignLine) => Math.hypot(b.x - a.x, b.y - a.y) / 100;
+
+  it('go as far as a feather is wide, long and short by turns, and stop where it is stopped', () => {
+    const { stretches, feather } = edgesOf({ zone: { shape: box(200, 1000, 1000, 1000) } });
+    const lines = edgeSigns(stretches, feather, 2000);
+    const ofRight = lines.filter(([from]) => from.x === 120_000).map(lengthOf);
+    expect(Math.max(...ofRight)).toBeCloseTo(usual, 6);
+    expect(Math.min(...ofRight)).toBeCloseTo(usual * 0.45, 6);
+    // 200 mm are left to the end of the wall.
+    const ofLeft = lines.filter(([from]) => from.x === 20_000).map(lengthOf);
+    expect(Math.max(...ofLeft)).toBeCloseTo(200, 6);
+  });
+
+  it('leave out what is beyond the part that is shown', () => {
+    const { stretches, feather } = edgesOf();
+    const within = { left: 0, right: 250_000, bottom: 0, top: 300_000 };
+    const shown = edgeSigns(stretches, feather, 2000, within);
+    expect(shown.length).toBeGreaterThan(0);
+    expect(shown.length).toBeLessThan(edgeSigns(stretches, feather, 2000).length);
+  });
+
+  it('differ by shape', () => {
+    const shapes = (['stop-bead', 'trim', 'corner'] as const).map((end) => {
+      const points = [
+        { x: 0, y: 0 },
+        { x: 300, y: 0 },
+      ];
+      return JSON.stringify(edgeSigns([{ end, width: null, points }], [], 100));
+    });
+    expect(new Set(shapes).size).toBe(3);
   });
 });

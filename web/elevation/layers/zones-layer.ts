@@ -1,7 +1,9 @@
 import { buildUpKind, type BuildUpKind } from '../../../core/job/build-up-kinds';
 import { boxOf, type Polygon, type Ring } from '../../../core/geometry/polygon';
 import type { Opening, Zone } from '../../../core/job/schema';
+import type { ZoneEdges } from '../../../core/build-up/edge-ends';
 import { polygonOf } from '../rings';
+import { paintEdgeEnds } from './edge-ends-drawing';
 import {
   acrossOf,
   downOf,
@@ -18,6 +20,7 @@ import { paintZoneName, placeZoneName, type PxArea } from './zone-name';
 /** Every zone by what it does: steel and coating in red lead, water to write on, slate to chalk on. */
 export function paintZones(pen: Pen, zones: readonly Zone[], manner: ZoneManner): void {
   for (const zone of zones) paintSurfaceAndEdge(pen, polygonOf(zone), zone, manner);
+  for (const { id } of zones) paintEdgeEnds(pen, manner.edges?.get(id));
   // Names over all zones.
   for (const name of placedNames(pen, zones, manner).names) paintZoneName(pen, name, manner.faint);
 }
@@ -45,6 +48,8 @@ export interface ZoneManner {
   readonly faint: boolean;
   /** Panels lie over the zones of steel: their numbers must be legible on a dark coat. */
   readonly under?: boolean;
+  /** How the zones' edges end, by the zones' ids; absent: not shown. */
+  readonly edges?: ReadonlyMap<string, ZoneEdges> | undefined;
   /** The zone whose handles are shown. */
   readonly handles: string | null;
   /** They are drawn over the zones, and no name may lie under them. */

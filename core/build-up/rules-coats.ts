@@ -1,5 +1,6 @@
 import type { Layer, LayerKind } from '../job/product-schema';
 import { absorbentGrounds } from './ground-layers';
+import { finishLevelOf } from '../job/finish-level';
 import { finishLayers, layerNames } from './layer-kinds';
 import {
   behindLast,
@@ -51,12 +52,13 @@ export const coatRules: readonly Rule[] = [
   {
     code: 'finish-level',
     level: 'note',
-    test: (context) => has(context, ...writing, 'writable-film'),
+    test: (context) =>
+      has(context, ...writing, 'writable-film') && finishLevelOf(context.job, context.zone) === undefined,
     text: () =>
       'how level the finish is to be is a choice with a price, and raking light shows more than any other',
     reason: 'What nobody agreed on is judged afterwards in the worst light.',
     source: commonPractice,
-    mend: 'state in the offer which level is priced and in which light it is accepted',
+    mend: 'state a level of finish for the zone or in the offer, and in which light it is accepted',
   },
   {
     code: 'clear-coat-test-patch',

@@ -1,6 +1,7 @@
 import { boxOfOutline } from '../geometry/arc';
 import { isElectric } from '../job/fitting-kinds';
-import type { OwnKind } from '../job/schema';
+import { finishLevels } from '../job/offer-schema';
+import type { Job, OwnKind } from '../job/schema';
 import type { WorkedWall } from '../worked-out';
 import { cautions } from './cautions';
 import type { PaperFigures, WriteLength } from './paper-figures';
@@ -8,7 +9,7 @@ import { closingSign } from './panel-marks';
 import { measureFirst } from './panel-words';
 
 /** How a setting-out drawing is read: where its figures run from, and what its colour and hatching mean. */
-export function readingNote(wall: WorkedWall, { length, units }: PaperFigures): string {
+export function readingNote(wall: WorkedWall, { length, units }: PaperFigures, offer?: Job['offer']): string {
   const steel = wall.zones.some(({ layout }) => layout !== null);
   const closing = wall.zones.some(({ layout }) => layout?.panels.some((panel) => panel.closing));
   const isLeftOut = wall.zones.some(({ layout }) => layout?.leftOut);
@@ -23,8 +24,22 @@ export function readingNote(wall: WorkedWall, { length, units }: PaperFigures): 
       : []),
     ...(isLeftOut ? ['Dashed: no panel is fixed there.'] : []),
     ...(closing ? [`${closingSign}: closing panel, ${measureFirst}, fix last.`] : []),
+    ...finishNotes(wall, offer),
     ...creepNotes(wall, length),
   ].join(' ');
+}
+
+/** Which level of finish is agreed for which zones, and in which light it is accepted. */
+function finishNotes({ zones }: WorkedWall, offer: Job['offer']): string[] {
+  const levels = finishLevels.flatMap((level) => {
+    const ids = zones
+      .filter(({ area: { zone } }) => (zone.finishLevel ?? offer?.finish?.level) === level)
+      .map(({ area }) => area.zone.id);
+    return ids.length > 0 ? [`${level} ${ids.join(', ')}`] : [];
+  });
+  if (levels.length === 0) return [];
+  const light = offer?.finish?.rakingLight ? 'also in raking light' : 'not in raking light';
+  return [`Level of finish: ${levels.join('; ')}; accepted ${light}.`];
 }
 
 /** By how much the longest row and column may come out off, where the stock sheets' tolerance is known. */

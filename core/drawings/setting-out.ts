@@ -250,7 +250,7 @@ function sheetInfo(
     notes: drawing
       ? [
           `${checkOnSite} ${doNotScale}`,
-          readingNote(wall, figures),
+          readingNote(wall, figures, worked.job.offer),
           ...cornerNotes(ends, figures.length),
           ...notes,
         ]

@@ -3,6 +3,7 @@ import { handChoice } from './hand-schema';
 import * as limits from './limits';
 import { pullTest } from './magnet-schema';
 import { marking } from './marking-schema';
+import { finishLevels } from './offer-schema';
 import { namedFields } from './named-fields';
 import { locked, verticesSchema } from './placed-schema';
 import { edgeEnd } from './product-schema';
@@ -126,6 +127,12 @@ export const zone = namedFields({
       v.array(edgeEnd),
       v.maxLength(limits.mostVertices),
       v.description('Edges whose end was chosen; others end as is usual there.'),
+    ),
+  ),
+  finishLevel: v.optional(
+    v.pipe(
+      v.picklist(finishLevels),
+      v.description("Level of finish, where it is another than the offer's; absent: the offer's."),
     ),
   ),
   layout: v.optional(layout),

@@ -3,6 +3,7 @@ import type { Finding } from '../finding';
 import { buildUpKind } from '../job/build-up-kinds';
 import { jobCautions } from '../job/cautions';
 import { extentOf } from '../job/extent';
+import { finishLevels } from '../job/offer-schema';
 import type { LayerKind } from '../job/product-schema';
 import type { Job, Wall, Zone } from '../job/schema';
 import { makeOfMarking, markingKindWords, titleOfMarking } from '../markings/marking-words';
@@ -113,7 +114,20 @@ export function finishInWords(job: Job): string[] {
   const judged = rakingLight
     ? `${inRakingLight}${light ? `: ${light}` : ''}.`.replace(/\.\.$/, '.')
     : notInRakingLight;
-  return [level ? `Level of finish ${finishWords[level]}` : noLevelAgreed, judged];
+  return [level ? `Level of finish ${finishWords[level]}` : noLevelAgreed, ...otherLevels(job), judged];
+}
+
+/** Levels of zones that are to be finished otherwise than the offer says, from the lowest. */
+function otherLevels(job: Job): string[] {
+  const { level } = termsOf(job).finish;
+  return finishLevels.flatMap((one) => {
+    const zones = job.walls.flatMap((wall) =>
+      wall.zones
+        .filter(({ finishLevel }) => finishLevel === one && one !== level)
+        .map(({ id, name }) => `${nameOf(wall)}, ${name || `zone ${id}`}`),
+    );
+    return zones.length > 0 ? [`For ${zones.join('; ')}: level of finish ${finishWords[one]}`] : [];
+  });
 }
 
 /** What has not been recorded and may change the price; the same of several walls is said once. */

@@ -133,7 +133,7 @@ const cases: readonly Case[] = [
     fires: { ground: { ...soundGround, hollow: 4 } },
     keeps: { ground: { ...soundGround, hollow: 3 } },
   },
-  { code: 'finish-level', kind: 'writable', fires: {}, keeps: { layers: ['decorative=decorative-paint'] } },
+  { code: 'finish-level', kind: 'writable', fires: {}, keeps: { zone: { finishLevel: 'Q3' } } },
   {
     code: 'clear-coat-test-patch',
     kind: 'clear-writable',

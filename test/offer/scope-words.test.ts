@@ -9,7 +9,7 @@ import {
   reservationsInWords,
   scopeOf,
 } from '../../core/offer/scope-words';
-import { electricianDuty, usualDuties, usualExclusions } from '../../core/offer/usual-words';
+import { electricianDuty, finishWords, usualDuties, usualExclusions } from '../../core/offer/usual-words';
 import { offeredJob } from './offered-job';
 
 describe('the scope in plain words', () => {
@@ -102,6 +102,20 @@ describe('what the offer reserves and asks for', () => {
     expect(finishInWords(offeredJob({ finish: { level: 'Q4', rakingLight: true, light } }))[1]).toBe(
       `Raking light is agreed as part of acceptance: ${light}.`,
     );
+  });
+
+  it('states which zones are finished otherwise than the offer says', () => {
+    const job = offeredJob({ finish: { level: 'Q3' } });
+    const [wall, ...walls] = job.walls;
+    const [zone, ...zones] = wall!.zones;
+    const withLevel = (finishLevel: 'Q3' | 'Q4') => ({
+      ...job,
+      walls: [{ ...wall!, zones: [{ ...zone!, finishLevel }, ...zones] }, ...walls],
+    });
+    expect(finishInWords(withLevel('Q4'))[1]).toBe(
+      `For ${wall!.name || `Wall ${wall!.id}`}, ${zone!.name || `zone ${zone!.id}`}: level of finish ${finishWords.Q4}`,
+    );
+    expect(finishInWords(withLevel('Q3'))).toHaveLength(2);
   });
 });
 

@@ -38,6 +38,7 @@ const zoneWords: FieldList = {
   buildUp: { label: 'build-up', say: (id) => buildUpKind(String(id)).label.toLowerCase() },
   layers: { label: 'layers', say: (id) => `build-up ${String(id)}`, absent: 'the ready ones' },
   edges: { label: 'ends of edges', say: edgeEndsInWords, absent: 'as usual' },
+  finishLevel: { label: 'level of finish', absent: "the offer's" },
   runsOn: { label: 'run round the corner', whole: runInWords },
   locked: lockWords,
 };

@@ -2,6 +2,7 @@ import { freshBuildUpId, usersOf } from '../../../core/build-up/change-layers';
 import { buildUpOf } from '../../../core/build-up/resolve';
 import { mendBuildUp, type Remark } from '../../../core/build-up/rules';
 import { changeJob, changeObject } from '../../../core/job/changes';
+import type { FinishLevel } from '../../../core/job/offer-schema';
 import type { BuildUp, EdgeEnd, Layer } from '../../../core/job/product-schema';
 import type { Job, Wall, Zone } from '../../../core/job/schema';
 import type { NamedChange } from './named-change';
@@ -81,6 +82,14 @@ export function setEdgeEnd(
         { edges: edges.length > 0 ? edges : undefined },
       );
     },
+  };
+}
+
+/** The level of finish of a zone; undefined: the offer's. */
+export function setFinishLevel(wallId: string, zone: Zone, level: FinishLevel | undefined): NamedChange {
+  return {
+    name: `Set level of finish of zone ${zone.id}`,
+    change: (job) => changeObject<Zone>(job, wallId, { kind: 'zone', id: zone.id }, { finishLevel: level }),
   };
 }
 

@@ -6,22 +6,9 @@ import {
   toolKinds,
   type Product,
 } from '../job/product-schema';
+import { figure, figureOf, list, oneOf, words, type Column } from '../record-columns';
 
-/** A column of a list of products. */
-export interface Column {
-  /** Its heading, with the unit. */
-  readonly name: string;
-  /** Where its value stands in a product. */
-  readonly at: readonly string[];
-  /** What a cell must be, as in `… is not a figure above 0`. */
-  readonly wants: string;
-  /** Empty: the product has no such value. */
-  readonly write: (product: Product) => string;
-  /** undefined: the cell is not what is wanted. */
-  readonly read: (cell: string, isDecimalComma: boolean) => unknown;
-}
-
-export const columns: readonly Column[] = [
+export const columns: readonly Column<Product>[] = [
   words('id', ['id'], 'an id of up to 40 letters, digits, - and _'),
   words('name', ['name'], 'a name'),
   oneOf('layer', ['layer'], layerKinds),
@@ -93,59 +80,3 @@ export const columns: readonly Column[] = [
     read: (cell) => ({ yes: true, no: false })[cell.toLowerCase()],
   },
 ];
-
-export const columnNames: readonly string[] = columns.map(({ name }) => name);
-
-function words(name: string, at: readonly string[], wants: string): Column {
-  return { name, at, wants, write: (product) => textAt(product, at), read: (cell) => cell };
-}
-
-function oneOf(name: string, at: readonly string[], list: readonly string[]): Column {
-  return {
-    name,
-    at,
-    wants: `one of ${list.join(', ')}`,
-    write: (product) => textAt(product, at),
-    read: (cell) => list.find((one) => one === cell.toLowerCase()),
-  };
-}
-
-function figure(name: string, at: readonly string[], wants = 'a figure above 0'): Column {
-  return {
-    name,
-    at,
-    wants,
-    write: (product) => textAt(product, at),
-    read: figureOf,
-  };
-}
-
-function list(
-  name: string,
-  at: readonly string[],
-  of: (product: Product) => readonly string[] | undefined,
-): Column {
-  return {
-    name,
-    at,
-    wants: 'texts parted by |',
-    write: (product) => (of(product) ?? []).join(' | '),
-    read: (cell) =>
-      cell
-        .split('|')
-        .map((text) => text.trim())
-        .filter(Boolean),
-  };
-}
-
-/** `1.5`, or `1,5` where the file parts its columns otherwise; undefined for anything else. */
-function figureOf(cell: string, isDecimalComma: boolean): number | undefined {
-  const plain = isDecimalComma ? cell.trim().replace(',', '.') : cell.trim();
-  return /^[-−]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(plain) ? Number(plain.replace('−', '-')) : undefined;
-}
-
-function textAt(product: Product, at: readonly string[]): string {
-  let value: unknown = product;
-  for (const key of at) value = (value as Record<string, unknown> | undefined)?.[key];
-  return value === undefined ? '' : String(value as string | number);
-}

@@ -1,5 +1,6 @@
 import type { Mm } from '../units';
 import type { PlacedMagnet } from './item';
+import { across } from './magnet';
 
 /*
  * What edges and neighbours take from a pull: note on holding force, section 3 (judgement there). Within 1.5 D of a panel's
@@ -21,7 +22,7 @@ export interface Derating {
 export function derating(magnets: readonly PlacedMagnet[], i: number): Derating {
   const { magnet, clearance = Infinity, ground } = magnets[i]!;
   const isSteel = ground.kind === 'steel' || ground.kind === 'coating';
-  const isNearEdge = isSteel && !(clearance >= edgeDistance * magnet.diameter - 1e-9);
+  const isNearEdge = isSteel && !(clearance >= edgeDistance * across(magnet) - 1e-9);
   const isNearNeighbour = nearestMagnet(magnets, i) < 1 - 1e-9;
   // Half over an edge is not half held: what is not wholly over steel is not counted at all.
   const edge = clearance < 0 ? 0 : isNearEdge ? 0.5 : 1;
@@ -31,11 +32,11 @@ export function derating(magnets: readonly PlacedMagnet[], i: number): Derating 
 /** Distance to the nearest other magnet over the distance that is asked for; the larger of two sets it. */
 function nearestMagnet(magnets: readonly PlacedMagnet[], i: number): number {
   const own = magnets[i]!;
-  let nearest = (own.otherItem ?? Infinity) / (neighbourDistance * own.magnet.diameter);
+  let nearest = (own.otherItem ?? Infinity) / (neighbourDistance * across(own.magnet));
   for (const [j, other] of magnets.entries()) {
     if (j === i) continue;
     const apart: Mm = Math.hypot(other.x - own.x, other.y - own.y);
-    const asked = neighbourDistance * Math.max(own.magnet.diameter, other.magnet.diameter);
+    const asked = neighbourDistance * Math.max(across(own.magnet), across(other.magnet));
     nearest = Math.min(nearest, apart / asked);
   }
   return nearest;

@@ -8,7 +8,7 @@ import { kindWordsOfPeople } from '../job/people-below';
 import type { Job, Wall } from '../job/schema';
 import { standardGravity } from './force-units';
 import type { HeldItem, ItemLoad, PlacedMagnet } from './item';
-import type { Magnet } from './magnet';
+import { across, type Magnet } from './magnet';
 import type { MagnetCrowd } from './magnet-crowd';
 import type { Temperatures } from './pull-at-place';
 import { edgeDistance } from './derating';
@@ -120,7 +120,7 @@ function placedMagnet(
 ): FoundMagnet {
   const own = { x: item.x + x, y: item.y + y };
   const moved = item.marking && overMarking(on, item, magnet);
-  const { face, clearance } = moved ?? behindMagnet(on.faces, own, magnet.diameter);
+  const { face, clearance } = moved ?? behindMagnet(on.faces, own, across(magnet));
   const otherItem = moved ? undefined : on.crowd.nearest(item.id, own);
   const { between } = item.magnets!;
   return {
@@ -153,8 +153,8 @@ function overMarking(
   const corner = extentOf(zone);
   const { width, height } = sizeOfMarking(marking);
   const [left, bottom] = [corner.x + marking.x, corner.y + marking.y];
-  const reach = (edgeDistance + 0.5) * magnet.diameter;
-  const inMiddle = behindMagnet(faces, { x: left + width / 2, y: bottom + height / 2 }, magnet.diameter);
+  const reach = (edgeDistance + 0.5) * across(magnet);
+  const inMiddle = behindMagnet(faces, { x: left + width / 2, y: bottom + height / 2 }, across(magnet));
   // A rectangular face that holds the whole marking with that margin has no edge on it.
   const isClear =
     inMiddle.face !== undefined &&

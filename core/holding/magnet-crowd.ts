@@ -1,6 +1,6 @@
 import type { HungItem } from '../job/hung-schema';
 import type { Mm } from '../units';
-import type { Magnet } from './magnet';
+import { across, type Magnet } from './magnet';
 import { neighbourDistance } from './derating';
 
 /** All magnets of a wall, to find which lie near each other. */
@@ -24,7 +24,10 @@ export function crowdOf(items: readonly HungItem[], magnets: ReadonlyMap<string,
     );
   const widest = Math.max(
     0,
-    ...items.map(({ magnets: held }) => magnets.get(held?.magnet ?? '')?.diameter ?? 0),
+    ...items.flatMap(({ magnets: held }) => {
+      const magnet = magnets.get(held?.magnet ?? '');
+      return magnet ? [across(magnet)] : [];
+    }),
   );
   const far = Math.max(1, neighbourDistance * widest);
   const cells = new Map<string, Standing[]>();

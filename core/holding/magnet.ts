@@ -104,10 +104,34 @@ export function isSameMagnet(a: Magnet, b: Magnet): boolean {
     a.shape === b.shape &&
     a.material === b.material &&
     near(a.diameter, b.diameter, 0.1) &&
+    near(a.length ?? a.diameter, b.length ?? b.diameter, 0.1) &&
+    near(a.bore ?? 0, b.bore ?? 0, 0.1) &&
     near(a.height, b.height, 0.1) &&
+    a.contact === b.contact &&
     near(a.cover, b.cover, 0.05) &&
     near(a.Br, b.Br, 0.005)
   );
+}
+
+/** Its widest measure on the wall, mm: what edges and neighbours are counted by. */
+export function across({ diameter, length = diameter }: Magnet): Mm {
+  return Math.max(diameter, length);
+}
+
+/** Longer than this many times its width, no disc stands for a block; judgement. */
+const longestBlock = 2;
+
+/**
+ * The disc that stands for a magnet in the model: a bare disc itself, for a block the disc of the same face and height, whose
+ * shorter rim carries less flux into a saturated sheet. Judgement, no source: only a test settles a block. Undefined for
+ * what no disc stands for.
+ */
+export function discFor(magnet: Magnet): Magnet | undefined {
+  const { shape, diameter, length = diameter } = magnet;
+  if (shape === 'disc') return magnet;
+  const [side, other] = [Math.min(diameter, length), Math.max(diameter, length)];
+  if (shape !== 'block' || other > longestBlock * side) return undefined;
+  return { ...magnet, diameter: Math.sqrt((4 * side * other) / Math.PI) };
 }
 
 /** A magnet of the job's list as the calculation takes it. */

@@ -2,11 +2,11 @@ import type { Mm } from '../units';
 import { given, note, type CalculationLine } from './calculation';
 import type { CoatingGround, HoldingGround, SteelGround } from './ground';
 import { outsideLimits } from './limits';
-import { materialLimits, type Magnet } from './magnet';
+import { discFor, materialLimits, type Magnet } from './magnet';
 import { pullLines } from './pull-lines';
 import { gapMore, pullRange, situationOf, tolerances } from './pull-range';
 import { calibrate, hasEnoughReadings, leastGap, measuredPull, type MeasuredPull } from './pull-test';
-import { ratedBr, ratedPullHere } from './rated-pull';
+import { isByArea, ratedBr, ratedPullHere } from './rated-pull';
 import { usualStack } from './safety';
 
 /** How hard one magnet pulls at one place, before what its neighbours and edges take from it. */
@@ -69,10 +69,11 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
     return nothing(['Austenitic stainless steel (304, 316) does not hold a magnet.'], false);
   const { gap, weak, refused } = calibrate(given);
   const ground = gap === undefined ? given : measuredGround(given, gap);
-  const situation = situationOf(magnet, ground, between, hottest);
+  const stands = discFor(magnet);
+  const situation = situationOf(stands ?? magnet, ground, between, hottest);
   const outside = outsideLimits(situation);
   const loose = tooLoose(situation.gap, ground);
-  const isKnown = magnet.shape === 'disc' && outside.length === 0 && ground.steel !== 'unknown';
+  const isKnown = stands !== undefined && outside.length === 0 && ground.steel !== 'unknown';
   const range = isKnown ? pullRange(situation, ground) : undefined;
   const share = range && !loose ? range.least / range.nominal : usualStack;
 
@@ -92,7 +93,7 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
   const weaker = ratedBr(magnet);
   const counted =
     weaker !== undefined && weaker < magnet.Br
-      ? situationOf({ ...magnet, Br: weaker }, ground, between, hottest)
+      ? situationOf({ ...(stands ?? magnet), Br: weaker }, ground, between, hottest)
       : situation;
   const final = counted === situation ? range : pullRange(counted, ground);
   return {
@@ -103,6 +104,11 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
     by: 'model',
     refused: [],
     testWanted: [
+      ...(magnet.shape === 'block'
+        ? [
+            `${magnet.name} is a block and is counted as a disc of the same face, ${Number(situation.diameter.toPrecision(3))} mm across: only a test on site tells.`,
+          ]
+        : []),
       ...(ground.steel === 'ferritic-stainless'
         ? ['Ferritic stainless steel saturates lower, by about a quarter (from memory): only a test tells.']
         : []),
@@ -119,7 +125,7 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
           ? ['The maker’s pull was measured under easier conditions than here, and is not used.']
           : []),
     ],
-    lines: pullLines(magnet, counted, ground, loose ? { ...final, least: 0 } : final),
+    lines: pullLines(stands ?? magnet, counted, ground, loose ? { ...final, least: 0 } : final),
   };
 }
 
@@ -140,9 +146,11 @@ function measuredGround({ gapLeast: _, gapMost, ...ground }: SteelGround, gap: M
 function outsideSentences(magnet: Magnet, ground: SteelGround, outside: readonly string[]): string[] {
   if (ground.steel === 'unknown')
     return ['The kind of steel is not known: name it, or test on site with this magnet.'];
-  if (magnet.shape !== 'disc')
+  if (!discFor(magnet))
     return [
-      'The model knows bare discs only: enter the maker’s pull on a sheet no thicker and across a gap no smaller than here, or test on site.',
+      magnet.shape === 'foil'
+        ? 'The model does not know magnetic foil: enter its maker’s pull by area on a sheet no thicker and across a gap no smaller than here, or test on site.'
+        : 'The model knows bare discs, and blocks up to twice as long as wide: enter the maker’s pull on a sheet no thicker and across a gap no smaller than here, or test on site.',
     ];
   return outside.map((sentence) => `${sentence} Test on site with this magnet.`);
 }
@@ -203,7 +211,7 @@ function byMaker(magnet: Magnet, force: number, least: number): PullAtPlace {
       {
         part: 'pull',
         symbol: 'F',
-        words: `maker’s pull of ${magnet.name} on ${magnet.rated!.thickness} mm steel across ${magnet.rated!.gap} mm, no easier than here`,
+        words: `maker’s pull of ${magnet.name}${isByArea(magnet) ? ' by its area' : ''} on ${magnet.rated!.thickness} mm steel across ${magnet.rated!.gap} mm, no easier than here`,
         value: force,
         unit: 'N',
         source: given,

@@ -50,7 +50,16 @@ export function pullLines(
       : []),
   ];
   const bought: readonly Row[] = [
-    ['D', `diameter of ${magnet.name}, D = 2 R`, magnet.diameter, 'mm', given],
+    magnet.shape === 'block'
+      ? [
+          'D',
+          `disc of the same face as the block ${magnet.name}`,
+          magnet.diameter,
+          'mm',
+          'judgement',
+          '√(4 a b / π)',
+        ]
+      : ['D', `diameter of ${magnet.name}, D = 2 R`, magnet.diameter, 'mm', given],
     ['H', 'height', magnet.height, 'mm', given],
     ['Br', 'remanence, at the hottest', Math.min(Br, strongestBr), 'T', `${given}; ${note}, section 3`],
     ['μr', 'recoil permeability', magnet.mur, '', given],

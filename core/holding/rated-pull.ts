@@ -7,10 +7,18 @@ import { pullOf } from './pull-range';
  * across a gap no smaller. Pulls on thick steel must not be used for a thin sheet (note on holding force, section 1).
  */
 
-/** The maker's pull, N, if it was measured on no thicker steel and across no smaller gap; else undefined. */
-export function ratedPullHere({ rated }: Magnet, { thickness, gap }: PullSituation): number | undefined {
+/**
+ * The maker's pull, N, if it was measured on no thicker steel and across no smaller gap; else undefined. Of foil that is rated
+ * by area: as much of it as there is.
+ */
+export function ratedPullHere(magnet: Magnet, { thickness, gap }: Pick<PullSituation, 'thickness' | 'gap'>) {
+  const { rated, ratedPerArea, diameter, length = diameter } = magnet;
   if (!rated || rated.thickness > thickness + 1e-9 || rated.gap + 1e-9 < gap) return undefined;
-  return rated.force;
+  return isByArea(magnet) ? (ratedPerArea! * diameter * length) / 100 : rated.force;
+}
+
+export function isByArea({ shape, ratedPerArea }: Magnet): boolean {
+  return shape === 'foil' && ratedPerArea !== undefined;
 }
 
 /**

@@ -17,6 +17,8 @@ const productWords: FieldList = {
   thickness: { label: 'thickness', say: (value) => `${String(value)} mm` },
   density: { label: 'density', say: (value) => `${String(value)} kg/l` },
   weight: { label: 'weight', say: (value) => `${String(value)} kg/m²` },
+  shearStrength: { label: 'lap shear', say: (value) => `${String(value)} N/mm²` },
+  peelStrength: { label: 'peel', say: (value) => `${String(value)} N/mm` },
   rollWidth: { label: 'width of the roll', unit: 'mm' },
   coats: { label: 'coats' },
   drying: { label: 'drying', say: inWords },

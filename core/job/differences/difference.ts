@@ -13,6 +13,7 @@ export type DifferenceSubject =
   | 'wall'
   | 'opening'
   | 'fitting'
+  | 'hung'
   | 'line'
   | 'fixing-point'
   | 'photo'

@@ -4,6 +4,13 @@ import { buildUpDifferences, productDifferences } from './build-ups';
 import { fittingKindDifferences } from './fitting-kinds';
 import { fixingPointDifferences, groundDifferences } from './ground';
 import { alternativeDifferences, detailDifferences, rackDifferences, stockDifferences } from './job-parts';
+import {
+  hungDifferences,
+  hungKindDifferences,
+  magnetDifferences,
+  peopleDifferences,
+  pullTestDifferences,
+} from './hung';
 import { layoutDifferences } from './layouts';
 import { markingDifferences } from './markings';
 import { fittingDifferences, lineDifferences, openingDifferences, zoneDifferences } from './objects';
@@ -34,6 +41,8 @@ export function jobDifferences(before: Job, after: Job): Difference[] {
     ...productDifferences(before, after),
     ...buildUpDifferences(before, after),
     ...fittingKindDifferences(before, after),
+    ...magnetDifferences(before, after),
+    ...hungKindDifferences(before, after),
     ...(isReordered ? [reordered] : []),
     ...after.walls.flatMap((wall) => {
       const was = pairs.find(([, is]) => is === wall)?.[0];
@@ -49,7 +58,10 @@ export function jobDifferences(before: Job, after: Job): Difference[] {
         ...wallPhotoDifferences(was, wall),
         ...pinDifferences(was, wall),
         ...zoneDifferences(was, wall),
+        ...pullTestDifferences(was, wall),
         ...markingDifferences(was, wall),
+        ...hungDifferences(was, wall),
+        ...peopleDifferences(was, wall),
         ...layoutDifferences([before, after], was, wall),
       ];
     }),

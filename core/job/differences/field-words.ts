@@ -1,5 +1,5 @@
 import type { LengthUnits } from '../../lengths';
-import type { CheckMeasure, Corner, RunsOn, Temperatures, Tolerance, Trim } from '../schema';
+import type { CheckMeasure, Corner, RunsOn, StockSheet, Temperatures, Tolerance, Trim } from '../schema';
 import { figure } from './difference';
 import type { FieldWords } from './fields';
 
@@ -31,6 +31,13 @@ export function trimInWords(of: unknown): string {
   const trim = of as Trim;
   const sides = (['left', 'right', 'bottom', 'top'] as const).filter((side) => trim[side] > 0);
   return sides.map((side) => `${side} ${figure(trim[side])} mm`).join(', ') || 'none';
+}
+
+/** `EN 10131, special tolerance, yield 280 MPa` */
+export function thicknessOrderInWords(of: unknown): string {
+  const { standard, tolerance, yieldStrength } = of as NonNullable<StockSheet['thicknessOrder']>;
+  const strength = yieldStrength === undefined ? '' : `, yield ${figure(yieldStrength)} MPa`;
+  return `${standard}, ${tolerance} tolerance${strength}`;
 }
 
 export function toleranceInWords(of: unknown): string {

@@ -1,7 +1,13 @@
 import { alternativesOf } from '../alternatives';
 import type { Job, StockSheet } from '../schema';
 import { figure, isSame, told, type Difference, type DifferenceSubject } from './difference';
-import { temperaturesInWords, toleranceInWords, trimInWords, unitsInWords } from './field-words';
+import {
+  temperaturesInWords,
+  thicknessOrderInWords,
+  toleranceInWords,
+  trimInWords,
+  unitsInWords,
+} from './field-words';
 import { fieldDifferences, type FieldList } from './fields';
 import { matchLists } from './match';
 
@@ -20,7 +26,7 @@ const elsewhere = [
   ...['chosenAlternative', 'alternatives', 'photos', 'fittingKinds', 'offer'],
   // Of the paper, not of the wall.
   'printing',
-  ...['products', 'buildUps'],
+  ...['products', 'buildUps', 'magnets', 'hungKinds'],
 ];
 
 const cuttingWords: FieldList = {
@@ -37,6 +43,8 @@ const stockWords: FieldList = {
   price: { label: 'price' },
   hasFace: { label: 'face side' },
   coating: { label: 'coating' },
+  steel: { label: 'kind of steel', usual: 'low-carbon', say: (kind) => String(kind).replaceAll('-', ' ') },
+  thicknessOrder: { label: 'thickness ordered to', say: thicknessOrderInWords },
   available: { label: 'number to be had' },
   spares: { label: 'spares' },
   trim: { label: 'margins to trim', say: trimInWords },

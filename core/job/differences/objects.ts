@@ -75,7 +75,7 @@ export function zoneDifferences(before: Wall, after: Wall): Difference[] {
   return [
     ...listDifferences(matched, 'zone', after.id, nameOfZone, boxOfObject, sizeInWords, (was, is) => [
       ...placeDifferences(was, is),
-      ...fieldDifferences(was, is, zoneWords, ['id', 'shape', 'holes', 'layout', 'markings']),
+      ...fieldDifferences(was, is, zoneWords, ['id', 'shape', 'holes', 'layout', 'markings', 'pullTests']),
     ]),
     ...(isReordered ? [reordered] : []),
   ];

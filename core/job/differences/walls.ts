@@ -28,7 +28,7 @@ const rimWords: FieldList = Object.fromEntries(
 
 const elsewhere = [
   ...['id', 'outline', 'rim', 'openings', 'fittings', 'lines', 'zones'],
-  ...['ground', 'fixingPoints', 'photo', 'pins'],
+  ...['ground', 'fixingPoints', 'photo', 'pins', 'hung', 'peopleBelow'],
 ];
 
 /** mm about a corner that has moved. */

@@ -14,6 +14,7 @@ import { measureWith, type FontFiles } from '../drawings/fonts';
 import { writePdf } from '../drawings/pdf';
 import { pricedTables } from '../drawings/priced-tables';
 import { picturesInFile } from '../drawings/pictures';
+import { writeWorkbook } from '../drawings/workshop/workbook';
 import { workshopFiles } from '../drawings/workshop/workshop-files';
 import { alternativesOf, chooseAlternative } from '../job/alternatives';
 import type { Job } from '../job/schema';
@@ -132,6 +133,7 @@ async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {
   for (const table of csvTables(worked)) files.push({ name: `${table.name}.csv`, content: table.text });
   for (const { name, text } of [...pricedTables(worked), ...workshopFiles(worked)])
     files.push({ name, content: text });
+  files.push({ name: 'lists.xlsx', content: writeWorkbook(worked) });
   return files;
 }
 

@@ -12,6 +12,7 @@ import { panelLabels } from './panel-labels';
 import { picturesInFile, type Pictures } from './pictures';
 import { pricedDocuments } from './priced-documents';
 import { settingOutSheet } from './setting-out';
+import { templates } from './templates';
 
 /** What a job is drawn beside, as far as it is known. */
 export interface Beside {
@@ -23,8 +24,9 @@ export interface Beside {
 }
 
 /**
- * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, bundle labels, panel labels, markings of
- * each wall that has some, checks of what hangs, client view, alternatives side by side, materials list, film strips, programme, offer, care sheet, changes since a revision. A document with nothing to show is
+ * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, templates, bundle labels,
+ * panel labels, markings of each wall that has some, checks of what hangs, client view, alternatives side by side, materials
+ * list, film strips, programme, day sheets, offer, care sheet, changes since a revision. A document with nothing to show is
  * left out; a job without walls has none.
  */
 export function composeDocuments(
@@ -36,6 +38,7 @@ export function composeDocuments(
     ...worked.walls.map((_, wallIndex) => settingOutSheet(worked, wallIndex, measure)),
     cutSheets(worked, measure),
     cutList(worked, measure),
+    templates(worked, measure),
     bundleLabels(worked, measure),
     panelLabels(worked, measure),
     ...worked.walls.map((_, wallIndex) => markingsSheet(worked, wallIndex, measure, pictures)),

@@ -24,6 +24,8 @@ export type CutoutKind = 'notch' | 'hole' | 'slant';
 export interface Cutout {
   readonly kind: CutoutKind;
   readonly form: 'rectangle' | 'circle' | 'free';
+  /** The missing part, arcs as polygons. */
+  readonly outline: Ring;
   /** Bounding box of the missing part inside the panel's rectangle. */
   readonly box: Box;
   /** For circles: true centre and diameter; the centre of a notch may lie off the panel. */
@@ -73,7 +75,16 @@ export function panelMeasures(panel: Panel, place: PanelPlace): PanelMeasures {
     const form = circle ? 'circle' : isBox(missing) ? 'rectangle' : 'free';
     const slant = !hole && form === 'free' && corners.length === 3 && corners.every((corner) => !corner.arc);
     const kind = hole ? 'hole' : slant ? 'slant' : 'notch';
-    return { kind, form, box: boxOfRegion([missing]), ...(circle && { circle }), corners, sides, causes };
+    return {
+      kind,
+      form,
+      outline: missing.outer,
+      box: boxOfRegion([missing]),
+      ...(circle && { circle }),
+      corners,
+      sides,
+      causes,
+    };
   };
   const cutouts = [
     ...open.map((missing) => describe(missing, false)),

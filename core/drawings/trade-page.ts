@@ -1,12 +1,14 @@
 import type { Job } from '../job/schema';
 import { budgetField } from './budget-words';
-import type { Item, Page, TextMeasure } from './page';
+import type { Item, Page, PaperFormat, TextMeasure } from './page';
 import type { PaperBox } from './paper';
 import { fieldsOfJob, frameAndTitleBlock } from './title-block';
 
-/** What the pages of a many-paged workshop document have in common: A4 upright, for a clipboard. */
+/** What the pages of a many-paged workshop document have in common: upright, for a clipboard. */
 export interface TradeDocument {
   readonly job: Job;
+  /** Absent: A4. */
+  readonly format?: PaperFormat;
   readonly title: string;
   readonly documentType: string;
   readonly notes: readonly string[];
@@ -25,12 +27,12 @@ export function tradePage(
   measure: TextMeasure,
   scaleText?: string,
 ): { items: Item[]; space: PaperBox } {
-  const { job, title, documentType, notes, cautions } = document;
+  const { job, format = 'A4', title, documentType, notes, cautions } = document;
   const steelWalls = job.walls.filter(({ zones }) => zones.some(({ layout }) => layout));
   return frameAndTitleBlock(
     {
       ...fieldsOfJob(job),
-      format: 'A4',
+      format,
       landscape: false,
       title,
       documentType,

@@ -21,6 +21,7 @@ describe('composeDocuments', () => {
       'setting-out-B',
       'cut-sheets',
       'cut-list',
+      'templates',
       'bundle-labels',
       'panel-labels',
       'client-view',

@@ -3,7 +3,7 @@ import { boxesOverlap, drawingSpace, grownBox, pageSize, type PaperBox } from '.
 import { textBoxes } from '../../core/drawings/text';
 
 /** Documents for others than the trade, and what is stuck on: they have no frame. */
-export const unframed: readonly string[] = ['client-view', 'bundle-labels', 'panel-labels'];
+export const unframed: readonly string[] = ['client-view', 'bundle-labels', 'panel-labels', 'templates'];
 
 /** What is wrong with the texts of a document, in words; empty where nothing is. */
 export function textFaults(document: LodeplanDocument, measure: TextMeasure, framed: boolean): string[] {

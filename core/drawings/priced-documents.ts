@@ -3,6 +3,7 @@ import { priceJob } from '../offer/price-job';
 import { clientPrices } from '../offer/views';
 import type { WorkedOut } from '../worked-out';
 import { careSheet } from './care-sheet';
+import { daySheets } from './day-sheets';
 import type { DrawnAlternative } from './client-alternatives';
 import { filmStripsSheet } from './film-strips-sheet';
 import { materialsList } from './materials-list';
@@ -27,6 +28,7 @@ export function pricedDocuments(
     materialsList(worked, priced.takeOff, measure),
     filmStripsSheet(worked, priced.takeOff, measure),
     programmeSheet(worked.job, priced.programme, measure),
+    daySheets(worked, priced.programme, priced.takeOff, measure),
     offerDocument(worked, clientPrices(priced.offer), measure, { ...(compared && { compared }), pictures }),
     careSheet(worked, priced.inputs, measure),
   ];

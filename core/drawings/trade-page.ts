@@ -26,6 +26,8 @@ export function tradePage(
   sheets: number,
   measure: TextMeasure,
   scaleText?: string,
+  /** Whether it begins something: notes and cautions stand there. */
+  isFirst = sheet === 1,
 ): { items: Item[]; space: PaperBox } {
   const { job, format = 'A4', title, documentType, notes, cautions } = document;
   const steelWalls = job.walls.filter(({ zones }) => zones.some(({ layout }) => layout));
@@ -40,8 +42,8 @@ export function tradePage(
       ...(scaleText !== undefined && { scaleText }),
       sheet,
       sheets,
-      notes: sheet === 1 ? notes : [],
-      cautions: sheet === 1 ? cautions : [],
+      notes: isFirst ? notes : [],
+      cautions: isFirst ? cautions : [],
       ...budgetField(steelWalls),
     },
     measure,

@@ -11,6 +11,8 @@ export interface DraftTask extends NetworkTask {
   readonly kind: ProgrammeKind;
   /** In a few words, without the zone. */
   readonly name: string;
+  /** The layer of the zone that is laid, from 0 at the wall, and which coat of it, from 1. */
+  readonly uses?: { readonly layer: number; readonly coat: number };
   /** Ids; undefined where it concerns the whole job. */
   readonly wall?: string;
   readonly zone?: string;

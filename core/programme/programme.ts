@@ -19,6 +19,8 @@ export interface DatedTask extends Timing {
   readonly id: string;
   readonly kind: ProgrammeKind;
   readonly name: string;
+  /** The layer of the zone that is laid, from 0 at the wall, and which coat of it, from 1. */
+  readonly uses?: DraftTask['uses'];
   /** Ids; undefined where it concerns the whole job. */
   readonly wall?: string;
   readonly zone?: string;
@@ -122,8 +124,16 @@ function addHandover(draft: Draft, settings: Settings, ends: readonly number[]):
   add({ id: 'handover', kind: 'handover', name: 'Handover', work: 0 });
 }
 
-function dated({ id, kind, name, wall, zone, work }: DraftTask, timing: Timing): DatedTask {
-  return { id, kind, name, ...(wall !== undefined && { wall, zone }), work, ...timing };
+function dated({ id, kind, name, uses, wall, zone, work }: DraftTask, timing: Timing): DatedTask {
+  return {
+    id,
+    kind,
+    name,
+    ...(uses && { uses }),
+    ...(wall !== undefined && { wall, zone }),
+    work,
+    ...timing,
+  };
 }
 
 /** Every wait, but of those that end in one event only the one that it waits for longest. */

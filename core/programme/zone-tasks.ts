@@ -7,7 +7,7 @@ import { cutEdgesOf } from '../quantities/zone-measures';
 import { toSquareMm } from '../units';
 import type { WorkedZone } from '../worked-out';
 import { hour, roundTheClock } from './calendar';
-import type { Draft, DraftLink, ProgrammeKind } from './draft';
+import type { Draft, DraftLink, DraftTask, ProgrammeKind } from './draft';
 import { dryingOf, type Drying } from './drying';
 import type { Settings } from './settings';
 import { bandAlong, usualPaces } from './usual-rates';
@@ -22,6 +22,7 @@ interface ZoneDraft {
   readonly settings: Settings;
   readonly wall: string;
   readonly zone: WorkedZone;
+  readonly layers: readonly ResolvedLayer[];
   /** m². */
   readonly area: number;
   /** m² beyond it that layers are drawn out to, from this one on. */
@@ -47,7 +48,7 @@ export function addZoneTasks(
   if (layers.length === 0 || area === 0) return [];
   const { id } = zone.area.zone;
   const state: ZoneDraft = {
-    ...{ draft, settings, wall, zone, area, prefix: `${wall}-${id}` },
+    ...{ draft, settings, wall, zone, layers, area, prefix: `${wall}-${id}` },
     feather: { area: squareMetres(zone.buildUp.edges.feather), from: taperedFrom(layers) },
     count: 0,
     wet: [],
@@ -101,7 +102,7 @@ function addLayer(
   if (isBeside) state.wet = state.wet.slice(-1).map(({ from }) => ({ from, to: 0 }));
   for (let coat = 1; coat <= coats; coat++) {
     const name = nameOfCoat(workInWords(layer), coat, coats, product?.name);
-    const task = addWork(state, kindOfWork[kind], name, face, resolved);
+    const task = addWork(state, kindOfWork[kind], name, face, resolved, coat);
     state.wet = [...(coat === 1 ? besides : []), afterCoat(task, drying)];
     if (coat === coats && drying.cure > 0) {
       state.curing.push({ task, cure: drying.cure, isFinish: writing.has(kind) });
@@ -146,11 +147,13 @@ function addWork(
   name: string,
   face = state.area,
   layer?: ResolvedLayer,
+  coat = 1,
 ): number {
   const { draft, wet } = state;
   const isSanding = kind === 'sand' || kind === 'key';
   const isCoat = !isSanding && layer !== undefined;
-  const task = add(state, kind, name, minutesFor(state, kind, face, layer), isCoat);
+  const uses = layer && { layer: state.layers.indexOf(layer), coat };
+  const task = add(state, kind, name, minutesFor(state, kind, face, layer), isCoat, uses);
   // What is keyed first may come at any time.
   for (const { from, lag, most, wait } of wet) {
     draft.links.push({ from, to: task, lag, most: isCoat ? most : undefined, wait });
@@ -159,7 +162,14 @@ function addWork(
   return task;
 }
 
-function add(state: ZoneDraft, kind: ProgrammeKind, name: string, work: number, unbroken: boolean): number {
+function add(
+  state: ZoneDraft,
+  kind: ProgrammeKind,
+  name: string,
+  work: number,
+  unbroken: boolean,
+  uses?: DraftTask['uses'],
+): number {
   const { draft, wall, zone, prefix } = state;
   const isEvent = work === 0;
   return (
@@ -167,6 +177,7 @@ function add(state: ZoneDraft, kind: ProgrammeKind, name: string, work: number, 
       id: `${prefix}-${++state.count}`,
       kind,
       name,
+      ...(uses && { uses }),
       wall,
       zone: zone.area.zone.id,
       calendar: isEvent ? roundTheClock : draft.calendar,

@@ -27,6 +27,7 @@ describe('composeDocuments', () => {
       'client-view',
       'materials-list',
       'programme',
+      'day-sheets',
       'offer',
       'care-sheet',
     ]);

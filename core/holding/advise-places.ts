@@ -6,6 +6,7 @@ import type { Wall } from '../job/schema';
 import { toHundredth, toMm, type Mm } from '../units';
 import type { Candidate } from './advice';
 import { withMagnets } from './advise-magnets';
+import { across } from './magnet';
 import { edgeDistance, neighbourDistance } from './derating';
 import type { Places } from './magnet-layouts';
 import type { Trials } from './trials';
@@ -123,7 +124,7 @@ function placeOn({ item, on }: Trials, face: Face): { readonly x: Mm; readonly y
   const { magnets, faces, crowd, wall } = on;
   const magnet = magnets.get(item.magnets!.magnet);
   if (!magnet) return undefined;
-  const { diameter } = magnet;
+  const diameter = across(magnet);
   const reach = (edgeDistance + 0.5) * diameter;
   const { places } = item.magnets!;
   const taken = takenBoxes(wall, item);
@@ -134,7 +135,7 @@ function placeOn({ item, on }: Trials, face: Face): { readonly x: Mm; readonly y
     return places.every(([dx, dy]) => {
       const centre = { x: x + dx, y: y + dy };
       const behind = behindMagnet(faces, centre, diameter);
-      const other = crowd.nearest(item.id, centre) ?? Infinity;
+      const other = crowd.nearest(item.id, centre, diameter) ?? Infinity;
       return (
         behind.face === face &&
         behind.clearance >= edgeDistance * diameter &&

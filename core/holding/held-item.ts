@@ -121,7 +121,7 @@ function placedMagnet(
   const own = { x: item.x + x, y: item.y + y };
   const moved = item.marking && overMarking(on, item, magnet);
   const { face, clearance } = moved ?? behindMagnet(on.faces, own, across(magnet));
-  const otherItem = moved ? undefined : on.crowd.nearest(item.id, own);
+  const otherItem = moved ? undefined : on.crowd.nearest(item.id, own, across(magnet));
   const { between } = item.magnets!;
   return {
     face,

@@ -5,30 +5,30 @@ import { neighbourDistance } from './derating';
 
 /** All magnets of a wall, to find which lie near each other. */
 export interface MagnetCrowd {
-  /** Centre to centre to the nearest magnet of another item, mm; undefined if none is near enough to count. */
-  nearest(itemId: string, centre: { readonly x: Mm; readonly y: Mm }): Mm | undefined;
+  /**
+   * Centre to centre to the magnet of another item that shares most of the steel, mm, as if it were no larger than the one
+   * asked for: of two the larger sets the distance. Undefined if none is near enough to count.
+   */
+  nearest(itemId: string, centre: { readonly x: Mm; readonly y: Mm }, diameter: Mm): Mm | undefined;
 }
 
 interface Standing {
   readonly item: string;
   readonly x: Mm;
   readonly y: Mm;
+  readonly diameter: Mm;
 }
 
 /** Pieces that are moved about are nobody's neighbours: their places are not kept. */
 export function crowdOf(items: readonly HungItem[], magnets: ReadonlyMap<string, Magnet>): MagnetCrowd {
   const standing = items
     .filter(({ marking, fixingPoints }) => !marking && !fixingPoints?.length)
-    .flatMap(({ id, x, y, magnets: held }) =>
-      (held?.places ?? []).map(([dx, dy]): Standing => ({ item: id, x: x + dx, y: y + dy })),
-    );
-  const widest = Math.max(
-    0,
-    ...items.flatMap(({ magnets: held }) => {
+    .flatMap(({ id, x, y, magnets: held }) => {
       const magnet = magnets.get(held?.magnet ?? '');
-      return magnet ? [across(magnet)] : [];
-    }),
-  );
+      const diameter = magnet ? across(magnet) : 0;
+      return (held?.places ?? []).map(([dx, dy]): Standing => ({ item: id, x: x + dx, y: y + dy, diameter }));
+    });
+  const widest = standing.reduce((most, { diameter }) => Math.max(most, diameter), 0);
   const far = Math.max(1, neighbourDistance * widest);
   const cells = new Map<string, Standing[]>();
   const keyOf = (column: number, row: number) => `${column} ${row}`;
@@ -39,14 +39,17 @@ export function crowdOf(items: readonly HungItem[], magnets: ReadonlyMap<string,
     else cells.set(key, [one]);
   }
   return {
-    nearest(itemId, { x, y }) {
+    nearest(itemId, { x, y }, diameter) {
       const [column, row] = [Math.floor(x / far), Math.floor(y / far)];
       let least = Infinity;
       for (let dc = -1; dc <= 1; dc++)
         for (let dr = -1; dr <= 1; dr++)
           for (const other of cells.get(keyOf(column + dc, row + dr)) ?? [])
-            if (other.item !== itemId) least = Math.min(least, Math.hypot(other.x - x, other.y - y));
-      return least < far ? least : undefined;
+            if (other.item !== itemId) {
+              const larger = Math.max(1, other.diameter / diameter);
+              least = Math.min(least, Math.hypot(other.x - x, other.y - y) / larger);
+            }
+      return least < neighbourDistance * diameter ? least : undefined;
     },
   };
 }

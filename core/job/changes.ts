@@ -13,7 +13,7 @@ import {
   type WallObject,
 } from './shape';
 import { bentEdge } from './arc-edges';
-import { isHung, placesIn, withPlaces } from './hung-places';
+import { isHung, placesIn, untested, withPlaces } from './hung-places';
 import { renumberedEdges } from './renumber-edges';
 import { renumbered } from './renumber-measures';
 import { insertVertexIn, moveVertexOf, removeVertexFrom } from './vertices';
@@ -273,7 +273,7 @@ function mapObject(
 }
 
 export function moved<T extends WallObject>(object: T, dx: number, dy: number): T {
-  return mapped(object, (x, y) => [tidy(x + dx), tidy(y + dy)]);
+  return mapped(untested(object), (x, y) => [tidy(x + dx), tidy(y + dy)]);
 }
 
 function fitted<T extends WallObject>(object: T, to: MmBox): T {
@@ -283,7 +283,7 @@ function fitted<T extends WallObject>(object: T, to: MmBox): T {
     const circle = { ...placed.circle, x: to.x + to.width / 2, y: to.y + to.height / 2, diameter };
     return { ...object, circle };
   }
-  if (isHung(object)) return { ...withPlaces(object, placesIn(object, to)), ...to };
+  if (isHung(object)) return { ...withPlaces(untested(object), placesIn(object, to)), ...to };
   if (!object.shape) return { ...object, ...to };
   const from = boxOfObject(object);
   // What a hole of a zone stands for is on the wall: it goes where the zone goes, but does not grow with it.

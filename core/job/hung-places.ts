@@ -16,6 +16,13 @@ export function withPlaces<T extends HungItem>(item: T, places: Places): T {
   return { ...item, magnets: { ...item.magnets, places: places.map(([x, y]) => [tidy(x), tidy(y)]) } };
 }
 
+/** What a hung item bore in a test it bore at its place: elsewhere, or with its magnets elsewhere, that says nothing. */
+export function untested<T extends WallObject>(object: T): T {
+  if (!isHung(object) || object.proof === undefined) return object;
+  const { proof: _, ...rest } = object;
+  return rest as T;
+}
+
 /** Places of an item that is made as large as a box: each as far from the middle, in proportion, as it was. */
 export function placesIn({ width, height, magnets }: HungItem, to: MmBox): Places {
   return (magnets?.places ?? []).map(([x, y]) => [(x * to.width) / width, (y * to.height) / height]);

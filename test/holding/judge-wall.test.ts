@@ -131,6 +131,9 @@ describe('what lies behind an item', () => {
     // 300 + 180 and 490 + 20 are 30 mm apart, less than 60.
     expect(shares([at(300), other])).toEqual([1, 0.5, 1, 0.5]);
     expect(shares([at(300), at(520, { id: 'H2' })])).toEqual([1, 1, 1, 1]);
+    // 80 mm apart: more than 3 × 20, less than 3 × 30; of two the larger sets the distance.
+    const large = at(560, { id: 'H2', magnets: { magnet: 'N42-30x10', places: [[0, 20]] } });
+    expect(shares([at(300), large])).toEqual([1, 0.5, 1, 1]);
     expect(shares([at(300), { ...other, fixingPoints: ['F1'] }])).toEqual([1, 1, 1, 1]);
   });
 

@@ -80,6 +80,15 @@ describe('what a hand does to an item', () => {
     expect(moved.magnets).toEqual(item.magnets);
   });
 
+  it('what it bore in a test at its place does not go along', () => {
+    const tested = hung.changeHung(job, 'A', 'H1', { proof: 3 });
+    expect(itemOf(tested)!.proof).toBe(3);
+    expect('proof' in itemOf(moveObject(tested, 'A', ref, 1, 0))!).toBe(false);
+    expect(
+      'proof' in itemOf(fitObject(tested, 'A', ref, { x: 1000, y: 1200, width: 300, height: 600 }))!,
+    ).toBe(false);
+  });
+
   it('resizing keeps each magnet where it was in proportion', () => {
     const to = { x: 1000, y: 1200, width: 200, height: 300 };
     expect(itemOf(fitObject(job, 'A', ref, to))!.magnets!.places).toEqual([

@@ -7,7 +7,7 @@ import type { EdgeStretch, End } from './edge-ends';
 export type SignLine = readonly [Point, Point];
 
 /** Of a sign, in its units: a unit is about a millimetre on paper. */
-const every: Readonly<Record<End, number>> = { feather: 2, 'stop-bead': 3, trim: 3.6, corner: 3 };
+const every: Readonly<Record<End, number>> = { feather: 5, 'stop-bead': 3, trim: 3.6, corner: 3 };
 
 /**
  * The signs along the edges of zones: long and short strokes outwards over a feather, as a slope is drawn on a plan of
@@ -69,7 +69,7 @@ const signs: Readonly<Record<Exclude<End, 'feather'>, (place: Place) => SignLine
 /** One stroke down the slope, every other one short, as far as the feather goes there. */
 function slope(place: Place, count: number, width: number, feather: Region): SignLine[] {
   const from = place(0, 0);
-  const to = place(0, width * (count % 2 === 0 ? 1 : 0.45));
+  const to = place(0, width * (count % 2 === 0 ? 1 : 0.3));
   const start = { x: from.x + (to.x - from.x) * 0.02, y: from.y + (to.y - from.y) * 0.02 };
   const lies = feather.some((polygon) => locate(whole(start), polygon) !== 'outside');
   if (!lies) return [];

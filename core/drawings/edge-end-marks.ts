@@ -43,5 +43,5 @@ function toPaper({ x, y }: Point): PaperPoint {
 }
 
 function stroke([from, to]: SignLine, paper: (point: Point) => PaperPoint): Stroke {
-  return { kind: 'stroke', points: [paper(from), paper(to)], width: 0.18 };
+  return { kind: 'stroke', points: [paper(from), paper(to)], width: 0.18, colour: 'soft' };
 }

@@ -226,7 +226,7 @@ describe('signs of ends', () => {
     const lines = edgeSigns(stretches, feather, 2000);
     const ofRight = lines.filter(([from]) => from.x === 120_000).map(lengthOf);
     expect(Math.max(...ofRight)).toBeCloseTo(usual, 6);
-    expect(Math.min(...ofRight)).toBeCloseTo(usual * 0.45, 6);
+    expect(Math.min(...ofRight)).toBeCloseTo(usual * 0.3, 6);
     // 200 mm are left to the end of the wall.
     const ofLeft = lines.filter(([from]) => from.x === 20_000).map(lengthOf);
     expect(Math.max(...ofLeft)).toBeCloseTo(200, 6);

@@ -120,7 +120,16 @@ describe('the documents of a job with markings', () => {
     const names = (job: Job) =>
       composeDocuments(workOutFully(job, { steps: 1 }), measure).map(({ name }) => name);
     expect(names(markedJob())).toEqual([
-      ...['setting-out-B', 'markings-B', 'client-view', 'materials-list', 'programme', 'offer', 'care-sheet'],
+      ...[
+        'setting-out-B',
+        'markings-B',
+        'client-view',
+        'materials-list',
+        'programme',
+        'day-sheets',
+        'offer',
+        'care-sheet',
+      ],
     ]);
     expect(names(demoJob()).filter((name) => name.startsWith('markings'))).toEqual(['markings-A']);
   });

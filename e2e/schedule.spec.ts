@@ -19,7 +19,7 @@ const parts = {
   ],
   Zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
   Panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
-  Hanging: ['Hung items', 'Calculation', 'Magnets', 'Pull tests', 'People below', 'Arrange'],
+  Hanging: ['Hung items', 'Calculation', 'Magnets', 'Pull tests', 'People below', 'Holding map', 'Arrange'],
   Price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],
   Drawings: ['Documents', 'Revisions'],
 } as const;

@@ -16,7 +16,7 @@ export const leavesOf = {
   ],
   zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
   panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
-  hanging: ['Hung items', 'Calculation', 'Magnets', 'Pull tests', 'People below', 'Arrange'],
+  hanging: ['Hung items', 'Calculation', 'Magnets', 'Pull tests', 'People below', 'Holding map', 'Arrange'],
   price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],
   drawings: ['Documents', 'Printing', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;

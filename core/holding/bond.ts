@@ -42,10 +42,12 @@ export interface MagnetOnPanel {
   readonly most: number;
 }
 
-/** What the magnets of these numbers, which lie on one panel, do to it. */
+/** What the magnets of these numbers, which lie on one panel, do to it; nothing where the item has a fault and none were counted. */
 export function magnetsOnPanel({ magnets, state }: Judgement, numbers: readonly number[]): MagnetOnPanel[] {
-  return numbers.map((i) => {
-    const { place, pull } = magnets[i]!;
+  return numbers.flatMap((i) => {
+    const counted = magnets[i];
+    if (!counted) return [];
+    const { place, pull } = counted;
     const { clearance } = place;
     return {
       diameter: place.magnet.diameter,

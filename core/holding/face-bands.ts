@@ -27,6 +27,7 @@ export interface FaceBands {
  * circle about a corner, within 0.02 mm; of rectangles they are exact to a hundredth, rounded to the careful side.
  *
  * @param screws whose heads may reach onto the face; others do no harm
+ * @param diameter of the magnet, or its widest measure, mm
  */
 export function bandsOfFace(
   { outline, box }: Pick<Face, 'outline' | 'box'>,

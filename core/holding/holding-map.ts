@@ -8,7 +8,7 @@ import { bandsOfFace, splitByRegion } from './face-bands';
 import { temperaturesOf } from './held-item';
 import { hookOnFace, hookOnGround, type HookOnGround, type HookQuestion } from './hook-figures';
 import type { Verdict } from './judge-item';
-import type { Magnet } from './magnet';
+import { across, type Magnet } from './magnet';
 import type { PullAtPlace } from './pull-at-place';
 import { magnetsOf } from './ready-magnets';
 import type { Consequence } from './safety';
@@ -74,7 +74,7 @@ export function holdingMap(
   };
   const askedOf = { false: hung, true: { ...hung, use: 'above-people' } as const };
   const onGround = hooksByGround(magnet);
-  const overPeople = regionOverPeople(wall, faces, magnet.diameter);
+  const overPeople = regionOverPeople(wall, faces, across(magnet));
 
   const bands = new Map<string, GrowingBand>();
   const add = (face: Face, region: Region, isNearEdge: boolean, isOverPeople: boolean) => {
@@ -94,7 +94,7 @@ export function holdingMap(
       add(face, [face.outline], false, false);
       continue;
     }
-    const { clear, near } = bandsOfFace(face, screws, magnet.diameter);
+    const { clear, near } = bandsOfFace(face, screws, across(magnet));
     for (const [isNearEdge, region] of [clear, near].entries()) {
       const { within, without } = splitByRegion(region, overPeople);
       add(face, without, isNearEdge === 1, false);
@@ -150,14 +150,15 @@ function byStrength(a: MapBand, b: MapBand): number {
 }
 
 /** The same magnet on the same ground is worked out once. */
-function hooksByGround({ diameter }: Magnet) {
+function hooksByGround(magnet: Magnet) {
   const known = new Map<HookQuestion, Map<HoldingGround, Map<boolean, HookOnGround>>>();
   return (question: HookQuestion, ground: HoldingGround, isNearEdge: boolean): HookOnGround => {
     const ofQuestion = orNew(known, question);
     const ofGround = orNew(ofQuestion, ground);
     // Any clearance within the band leads to the same figures.
     const hook =
-      ofGround.get(isNearEdge) ?? hookOnGround(question, ground, isNearEdge ? 0 : edgeDistance * diameter);
+      ofGround.get(isNearEdge) ??
+      hookOnGround(question, ground, isNearEdge ? 0 : edgeDistance * across(magnet));
     ofGround.set(isNearEdge, hook);
     return hook;
   };

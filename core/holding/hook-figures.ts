@@ -50,7 +50,7 @@ export interface HookOnGround {
 }
 
 /** kg; light enough that a use which forbids heavy things does not forbid it, if it allows anything. */
-const light = kilogramsOfNewtons(lightDuty.weight);
+const light = kilogramsOfNewtons(lightDuty.weight) * (1 - 1e-9);
 
 /**
  * By the same calculation that judges hung items.

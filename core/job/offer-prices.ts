@@ -1,5 +1,5 @@
 import { roundToMinorUnit } from './minor-unit';
-import type { Offer } from './offer-schema';
+import { finishLevels, type Offer } from './offer-schema';
 import type { Job } from './schema';
 
 /** The job with every price of its offer rounded to the currency's minor unit, as stock prices are on reading. */
@@ -11,7 +11,7 @@ function rounded(offer: Offer, currency: string): Offer {
   const round = (amount: number) => roundToMinorUnit(amount, currency);
   const single = ['setUp', 'travel', 'parking', 'wasteRemoval', 'minimumCharge'] as const;
   const prices = single.flatMap((key) => (offer[key] === undefined ? [] : [[key, round(offer[key])]]));
-  const { labourRates, access, protection, provisionalSums, priceList } = offer;
+  const { labourRates, access, protection, provisionalSums, priceList, finish } = offer;
   return {
     ...offer,
     ...Object.fromEntries(prices),
@@ -21,6 +21,17 @@ function rounded(offer: Offer, currency: string): Offer {
     ...(provisionalSums && {
       provisionalSums: provisionalSums.map((one) => ({ ...one, amount: round(one.amount) })),
     }),
+    ...(finish?.prices && { finish: { ...finish, prices: roundedFinish(finish.prices, round) } }),
     ...(priceList && { priceList: priceList.map((one) => ({ ...one, price: round(one.price) })) }),
   };
+}
+
+type FinishPrices = NonNullable<NonNullable<Offer['finish']>['prices']>;
+
+function roundedFinish(prices: FinishPrices, round: (amount: number) => number): FinishPrices {
+  const given = finishLevels.flatMap((level) => {
+    const price = prices[level];
+    return price === undefined ? [] : [[level, round(price)] as const];
+  });
+  return { ...prices, ...Object.fromEntries(given) };
 }

@@ -56,8 +56,13 @@ const provisionalSum = v.pipe(
   v.description('For work that cannot be measured yet, such as levelling the ground.'),
 );
 
+const finishPrice = v.optional(
+  v.pipe(price, v.description('For a square metre that is filled to this level; absent: within the price.')),
+);
+
 const finish = namedFields({
   level: v.optional(v.picklist(finishLevels)),
+  prices: v.optional(namedFields({ Q2: finishPrice, Q3: finishPrice, Q4: finishPrice })),
   rakingLight: v.optional(
     v.pipe(v.boolean(), v.description('true: the surface is judged in raking light too.')),
   ),

@@ -14,6 +14,7 @@ import {
   toMinor,
   type Minor,
 } from './money';
+import { finishLines } from './finish-lines';
 import { keyOf, type OfferInputs, type OfferZone } from './offer-inputs';
 import { taxOfLine } from './taxes';
 import { termsOf } from './usual-prices';
@@ -46,6 +47,7 @@ export function linesOf(job: Job, inputs: OfferInputs, costs: readonly CostLine[
   const priced = [
     ...workLines(job, inputs, spread ? costs : costs.filter(({ kind }) => kind !== 'site')),
     ...(spread ? [] : siteLines(job, costs)),
+    ...finishLines(job, inputs),
     ...listedLines(job, inputs, false),
   ];
   const reduced = [...priced, ...discountLine(job, priced)];

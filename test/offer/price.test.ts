@@ -281,3 +281,34 @@ describe('every figure says how it comes about', () => {
     expect(costs.find(({ name }) => name === 'bond')?.basis).toBe('4 h × 60.00');
   });
 });
+
+describe('levels of finish with a price of their own', () => {
+  const finish = { level: 'Q3', prices: { Q3: 12.5, Q4: 20 } } as const;
+
+  it('are lines by the area of the zones that are filled to them: 3 m² × 12.50 and 1.5 m² × 20.00', () => {
+    const job = offeredJob({ finish });
+    // A/Z1 and A/Z2 as the offer says, B/Z1 by itself; all of them are filled or smoothed.
+    const raised = {
+      ...job,
+      walls: job.walls.map((wall) =>
+        wall.id === 'B'
+          ? { ...wall, zones: wall.zones.map((zone) => ({ ...zone, finishLevel: 'Q4' as const })) }
+          : wall,
+      ),
+    };
+    const lines = priceOffer(raised as typeof job, inputs).lines.filter(({ id }) => id.startsWith('finish'));
+    expect(lines.map(({ id, quantity, amount }) => [id, quantity, amount])).toEqual([
+      ['finish Q3', 3, 3_750],
+      ['finish Q4', 1.5, 3_000],
+    ]);
+  });
+
+  it('are none without a level or without a price', () => {
+    expect(
+      amountsOf({ finish: { level: 'Q2', prices: { Q3: 12.5 } } }).filter(([id]) => id.startsWith('finish')),
+    ).toEqual([]);
+    expect(amountsOf({ finish: { prices: { Q3: 12.5 } } }).filter(([id]) => id.startsWith('finish'))).toEqual(
+      [],
+    );
+  });
+});

@@ -3,6 +3,7 @@ import { given, type CalculationLine } from './calculation';
 import { edgeDistance } from './derating';
 import { standardGravity } from './force-units';
 import type { Judgement, Verdict } from './judge-item';
+import { across } from './magnet';
 
 /*
  * What hangs on a panel hangs on the panel's adhesive: its weight along the bond, and what pulls at an edge as peel. Adhesives
@@ -33,7 +34,10 @@ export interface BondedPanel {
 
 /** A magnet on the panel, as it pulls at it. */
 export interface MagnetOnPanel {
+  /** Of the edge, how much bears its pull: a disc's diameter, the shorter side of a block. */
   readonly diameter: Mm;
+  /** Its longest measure: an edge counts as near by it. */
+  readonly across: Mm;
   /** From its rim to the panel's edge; absent: not known, and taken for near. */
   readonly clearance?: Mm;
   /** Tension in use, N: `RigidState.T`. */
@@ -51,6 +55,7 @@ export function magnetsOnPanel({ magnets, state }: Judgement, numbers: readonly 
     const { clearance } = place;
     return {
       diameter: place.magnet.diameter,
+      across: across(place.magnet),
       ...(clearance === undefined ? {} : { clearance }),
       tension: Math.max(0, state?.T[i] ?? 0),
       most: pull.most,
@@ -130,8 +135,8 @@ export function checkBond(
 }
 
 /** Where its pull goes into an edge of the panel rather than into the middle of the bond. */
-export function isNearEdge({ clearance = 0, diameter }: MagnetOnPanel): boolean {
-  return clearance < edgeDistance * diameter;
+export function isNearEdge({ clearance = 0, across }: MagnetOnPanel): boolean {
+  return clearance < edgeDistance * across;
 }
 
 interface BondFigures {

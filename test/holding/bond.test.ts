@@ -8,7 +8,7 @@ import { steelGround } from './grounds';
 /** 1 m × 2 m of 0.5 mm steel, nothing else on it. */
 const panel: BondedPanel = { area: 2e6, wetted: 1, massPerArea: 3.925, hung: 0 };
 const strong = { shear: 1, peel: 3 };
-const magnet: MagnetOnPanel = { diameter: 20, clearance: 10, tension: 0.5, most: 20 };
+const magnet: MagnetOnPanel = { diameter: 20, across: 20, clearance: 10, tension: 0.5, most: 20 };
 
 describe('EN 1991-1-1 table A.4 with a density of 7850 kg/m³: steel of 0.5 mm weighs 3.925 kg/m², 38.5 N/m²', () => {
   it('and so does its bond, per m² and for a sheet of 1000 × 2000 mm (7.85 kg)', () => {
@@ -52,6 +52,13 @@ describe('the bond of a panel', () => {
     expect(checkBond(panel, strong, [somewhere]).peelUtilisation).toBeGreaterThan(0);
   });
 
+  it('counts edges from the longer side of a block, and bears its pull on the shorter', () => {
+    const block = { ...magnet, across: 60 };
+    expect(checkBond(panel, strong, [{ ...block, clearance: 90 }]).peelUtilisation).toBe(0);
+    const near = checkBond(panel, strong, [{ ...block, clearance: 89 }]);
+    expect(near.peelUtilisation).toBeCloseTo(20 / 20 / (0.5 * 3), 12);
+  });
+
   it('cannot be judged without the stated strength that it needs', () => {
     expect(checkBond(panel, {}, []).verdict).toBe('cannot be judged');
     expect(checkBond(panel, { shear: 1 }, [magnet]).verdict).toBe('cannot be judged');
@@ -72,6 +79,7 @@ describe('the bond of a panel', () => {
     expect(top!.tension).toBeCloseTo((50 * 120) / (400 + 14400), 9);
     expect(top!.most).toBeGreaterThan(judgement.magnets[1]!.pull.nominal);
     expect(top!.clearance).toBeUndefined();
+    expect(top!.across).toBe(20);
   });
 
   it.each([

@@ -182,8 +182,6 @@ describe('the holding map at any place of any wall', () => {
           const { clearance } = pullAt(hungWall, question, place);
           if (isBlurred(clearance, diameter) || isAtEndOfPeople(hungWall, place, diameter)) continue;
           const band = bandAt(bands, place);
-          // The adhesive under a block is asked by its shorter side, on the map at the edge itself: the map is more careful.
-          if (band?.isNearEdge && question.magnet.shape !== 'disc') continue;
           const judge = (weight: number) => verdictAt(hungWall, hookAt(question, place, weight));
           if (!band) {
             expect(judge(0.05)).toBe('does not hold');

@@ -3,6 +3,7 @@ import type { LodeplanDocument } from '../../core/drawings/page';
 import { noPictures, type Pictures } from '../../core/drawings/pictures';
 import { picturesOf } from '../../core/job/photos';
 import type { Job, Revision } from '../../core/job/schema';
+import type { WorkshopEntry } from '../../core/drawings/workshop/workshop-files';
 import type { WorkedOut } from '../../core/worked-out';
 import type { OpenJob } from '../job/open-job.svelte';
 import { download, fileName } from './download';
@@ -17,6 +18,8 @@ export class Documents {
   /** Composed from `worked`; null until the first time. */
   list = $state.raw<readonly LodeplanDocument[] | null>(null);
   worked = $state.raw<WorkedOut | null>(null);
+  /** Drawings for the workshop, of `worked`. */
+  workshop = $state.raw<readonly WorkshopEntry[]>([]);
   fault = $state.raw<string | null>(null);
   /** What is being printed, in words, or null. */
   printing = $state.raw<string | null>(null);
@@ -100,10 +103,12 @@ export class Documents {
     try {
       const pictures = await this.#picturesFor(worked.job, picturesOf(worked.job));
       const list = await this.#shop.compose(worked, beside, pictures);
+      const { workshopEntries } = await import('../../core/drawings/workshop/workshop-files');
       if (worked !== this.#newest || beside !== this.#beside) return;
       this.#pictures = pictures;
       this.list = list.filter(({ pages }) => pages.length > 0);
       this.worked = worked;
+      this.workshop = workshopEntries(worked);
       this.fault = null;
     } catch (reason) {
       if (worked !== this.#newest || beside !== this.#beside) return;
@@ -159,6 +164,20 @@ export class Documents {
       }
     } catch (reason) {
       this.fault = `The lists could not be made: ${wordsOf(reason)}.`;
+    }
+  }
+
+  /** @param name with its ending: a drawing, `lists.xlsx`, or `workshop.zip` for all of them */
+  async saveForWorkshop(name: string): Promise<void> {
+    const { worked } = this;
+    if (!worked) return;
+    try {
+      const files = await this.#shop.makeForWorkshop(worked);
+      const file = files.find((one) => one.name === name);
+      if (file) download(new Blob([file.content]), fileOf(worked.job, name));
+      this.fault = null;
+    } catch (reason) {
+      this.fault = `${name} could not be made: ${wordsOf(reason)}.`;
     }
   }
 

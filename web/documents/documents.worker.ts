@@ -5,6 +5,7 @@ import type { TextMeasure } from '../../core/drawings/page';
 import { writePdf } from '../../core/drawings/pdf';
 import { sinceRevision } from '../../core/run/since-revision';
 import { loadFonts } from './fonts';
+import { workshopPack } from './workshop-pack';
 import type { PrintAnswer, PrintOrder } from './print-orders';
 
 /*
@@ -33,6 +34,7 @@ async function answer(asked: PrintOrder): Promise<PrintAnswer> {
       measure ??= measureWith(await fonts);
       return { order, documents: [budgetSheet(asked.budgets, measure)] };
     }
+    if (asked.kind === 'workshop') return { order, files: await workshopPack(asked.worked) };
     const pdf = await writePdf(asked.document, await fonts, { date: asked.day, pictures: asked.pictures });
     return { order, pdf: pdf as Uint8Array<ArrayBuffer> };
   } catch (reason) {

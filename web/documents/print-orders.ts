@@ -11,6 +11,12 @@ export interface DrawnBeside {
   readonly since: Revision | undefined;
 }
 
+/** A file with its name and ending. */
+export interface MadeFile {
+  readonly name: string;
+  readonly content: string | Uint8Array<ArrayBuffer>;
+}
+
 /** To the worker that draws and prints; answers carry the number of their order. */
 export type PrintOrder =
   | {
@@ -20,6 +26,7 @@ export type PrintOrder =
       readonly beside: DrawnBeside;
       readonly pictures: Pictures;
     }
+  | { readonly order: number; readonly kind: 'workshop'; readonly worked: WorkedOut }
   | { readonly order: number; readonly kind: 'budget'; readonly budgets: readonly DrawnBudget[] }
   | {
       readonly order: number;
@@ -31,5 +38,6 @@ export type PrintOrder =
 
 export type PrintAnswer =
   | { readonly order: number; readonly documents: readonly LodeplanDocument[] }
+  | { readonly order: number; readonly files: readonly MadeFile[] }
   | { readonly order: number; readonly pdf: Uint8Array<ArrayBuffer> }
   | { readonly order: number; readonly fault: string };

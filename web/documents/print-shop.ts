@@ -2,7 +2,7 @@ import type { DrawnBudget } from '../../core/drawings/budget-sheet';
 import type { LodeplanDocument } from '../../core/drawings/page';
 import type { Pictures } from '../../core/drawings/pictures';
 import type { WorkedOut } from '../../core/worked-out';
-import type { DrawnBeside, PrintAnswer, PrintOrder } from './print-orders';
+import type { DrawnBeside, MadeFile, PrintAnswer, PrintOrder } from './print-orders';
 
 type Unnumbered<T> = T extends unknown ? Omit<T, 'order'> : never;
 
@@ -31,6 +31,12 @@ export class PrintShop {
   async drawBudget(budgets: readonly DrawnBudget[]): Promise<LodeplanDocument> {
     const answer = await this.#ask({ kind: 'budget', budgets });
     return 'documents' in answer ? answer.documents[0]! : { name: '', title: '', pages: [] };
+  }
+
+  /** Drawings at true size as DXF and SVG, the lists as a workbook, and all of these in one ZIP, which comes last. */
+  async makeForWorkshop(worked: WorkedOut): Promise<readonly MadeFile[]> {
+    const answer = await this.#ask({ kind: 'workshop', worked });
+    return 'files' in answer ? answer.files : [];
   }
 
   /** @param day written into the file; the same document and day give the same bytes */

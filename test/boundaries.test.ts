@@ -63,7 +63,7 @@ describe('who may import whom', () => {
 
   it.each([
     ['clipper-lib', /^core\/geometry\/clip\.ts$/],
-    ['pdf-lib', /^core\/drawings\/pdf\.ts$|^test\//],
+    ['pdf-lib', /^core\/drawings\/pdf(-navigation)?\.ts$|^test\//],
     ['konva', /^web\/elevation\//],
     [
       'node:',

@@ -111,6 +111,16 @@ export interface LodeplanDocument {
   readonly name: string;
   readonly title: string;
   readonly pages: readonly Page[];
+  /** What was bound together, in the order of the pages and covering them all; absent: one document. */
+  readonly parts?: readonly DocumentPart[];
+}
+
+/** A document within a set. */
+export interface DocumentPart {
+  readonly title: string;
+  /** Stands before the number of each of its pages: `3.` for 3.1, 3.2 … */
+  readonly label: string;
+  readonly pageCount: number;
 }
 
 /** Width of a text in mm for a capital height in mm. The font's own widths; kerning and ligatures off. */

@@ -10,10 +10,11 @@ import { missingPhotograph } from './missing-photograph';
 import type { Art, Circle, Colour, Fill, Item, Lettering, LodeplanDocument, Page } from './page';
 import type { PaperPoint, Photograph, PictureColour, Stroke, Text } from './page';
 import { pageSize } from './paper';
+import { writeNavigation } from './pdf-navigation';
 import type { Pictures } from './pictures';
 
 /*
- * The one file that knows pdf-lib. It translates pages and decides nothing about them.
+ * Translates pages and decides nothing about them. With `pdf-navigation.ts` the only file that knows pdf-lib.
  */
 
 interface EmbeddedFace extends Face {
@@ -29,20 +30,30 @@ const pointsPerMm = 72 / 25.4;
 /** Share of a circle's radius at which the control points of its four Bézier quarters stand. */
 const quarterControl = (4 / 3) * (Math.SQRT2 - 1);
 
+interface WritePdf {
+  readonly date: Date;
+  readonly pictures?: Pictures;
+  readonly subject?: string;
+  readonly wrote?: (pages: number) => void;
+}
+
 /**
  * The document as PDF: vector lines, embedded and subsetted fonts, paper sizes exact.
  *
  * @param date written as creation and modification date; the same document, fonts, pictures and date give the same bytes
  * @param pictures PNG and JPEG that photographs of the document name; one that is not there is crossed out
+ * @param subject what the document belongs to: the job's name, reference and revision
+ * @param wrote is told how many pages are written
  */
 export async function writePdf(
   drawn: LodeplanDocument,
   files: FontFiles,
-  { date, pictures = new Map() }: { readonly date: Date; readonly pictures?: Pictures },
+  { date, pictures = new Map(), subject, wrote }: WritePdf,
 ): Promise<Uint8Array> {
   const target = await pdf.PDFDocument.create({ updateMetadata: false });
   target.registerFontkit(fontkit);
   target.setTitle(drawn.title, { showInWindowTitleBar: true });
+  if (subject) target.setSubject(subject);
   target.setProducer('Lodeplan');
   target.setCreator('Lodeplan');
   target.setCreationDate(date);
@@ -58,7 +69,11 @@ export async function writePdf(
     fonts[name] = { ...face, embedded, advance: advanceIn(face.font), encode: encoderOf(embedded) };
   }
   const embedded = await embedPictures(target, drawn, pictures);
-  for (const page of drawn.pages) writePage(target, page, fonts, embedded);
+  for (const [i, page] of drawn.pages.entries()) {
+    writePage(target, page, fonts, embedded);
+    wrote?.(i + 1);
+  }
+  if (drawn.parts) writeNavigation(target, drawn.parts);
   return target.save();
 }
 

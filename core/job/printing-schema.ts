@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { namedFields } from './named-fields';
 import { papers } from './paper-sizes';
-import { length } from './schema-values';
+import { identifier, length } from './schema-values';
 
 /*
  * How documents that go by the paper in the printer are dealt out to it. Every field is optional: usual values stand in
@@ -50,8 +50,24 @@ const labels = v.pipe(
   v.description('Sheets of labels for panels: what is left between the margins is shared out evenly.'),
 );
 
+const set = v.pipe(
+  namedFields({
+    leftOut: v.optional(
+      v.pipe(
+        v.array(identifier),
+        v.description('Names of documents that the set does without: `setting-out-A`.'),
+      ),
+    ),
+  }),
+  v.description('All documents bound to one file, but for those that are left out.'),
+);
+
 export const printing = v.pipe(
-  namedFields({ templates: v.optional(templates), labels: v.optional(labels) }),
+  namedFields({
+    templates: v.optional(templates),
+    labels: v.optional(labels),
+    set: v.optional(set),
+  }),
   v.description('The papers that a job is printed on.'),
 );
 

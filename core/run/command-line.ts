@@ -12,6 +12,7 @@ import { clientAlternatives, type DrawnAlternative } from '../drawings/client-al
 import { csvTables } from '../drawings/csv';
 import { measureWith, type FontFiles } from '../drawings/fonts';
 import { writePdf } from '../drawings/pdf';
+import { oneSet, setOf, subjectOf } from '../drawings/set/one-set';
 import { pricedTables } from '../drawings/priced-tables';
 import { picturesInFile } from '../drawings/pictures';
 import { writeWorkbook } from '../drawings/workshop/workbook';
@@ -126,8 +127,11 @@ async function produceFiles(job: Job, worked: ReturnType<typeof workOutFully>) {
     { name: 'results.json', content: `${JSON.stringify(results, null, 2)}\n` },
   ];
   const beside = { since: sinceRevision(worked, job.revisions.at(-1)), pictures };
-  for (const document of composeDocuments(worked, measureWith(fonts), beside)) {
-    const content = await writePdf(document, fonts, { date, pictures });
+  const measure = measureWith(fonts);
+  const documents = composeDocuments(worked, measure, beside);
+  const set = oneSet(worked, setOf(job, documents), measure);
+  for (const document of [...documents, ...(set.pages.length > 0 ? [set] : [])]) {
+    const content = await writePdf(document, fonts, { date, pictures, subject: subjectOf(job) });
     files.push({ name: `${document.name}.pdf`, content });
   }
   for (const table of csvTables(worked)) files.push({ name: `${table.name}.csv`, content: table.text });

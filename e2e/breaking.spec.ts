@@ -202,6 +202,7 @@ test('documents are drawn and printed when the network is gone', async ({ page, 
   await expect(print).toBeEnabled({ timeout: 30_000 });
   const [file] = await Promise.all([page.waitForEvent('download'), print.click()]);
   expect(file.suggestedFilename()).toContain('cut-list.pdf');
+  await page.getByRole('tab', { name: 'Workshop' }).click();
   const lists = page.getByRole('button', { name: 'Download lists as CSV' });
   const [list] = await Promise.all([page.waitForEvent('download'), lists.click()]);
   expect(list.suggestedFilename()).toMatch(/\.csv$/);

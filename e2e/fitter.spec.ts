@@ -65,6 +65,7 @@ test('a fitter prints the sheets of the demo', async ({ page }) => {
 test('the lists come as CSV', async ({ page }) => {
   await page.goto('/');
   await goTo(page, 'Drawings');
+  await page.getByRole('tab', { name: 'Workshop' }).click();
   const button = page.getByRole('button', { name: 'Download lists as CSV' });
   await expect(button).toBeEnabled({ timeout: 60_000 });
   const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);

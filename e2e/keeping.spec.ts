@@ -40,7 +40,7 @@ test('the planner works without a network once it is loaded', async ({ page, con
   await context.setOffline(true);
   const [download] = await Promise.all([
     page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Download all PDFs' }).click(),
+    page.getByRole('button', { name: 'Download each PDF' }).click(),
   ]);
   expect(download.suggestedFilename()).toMatch(/\.pdf$/);
 });

@@ -1,4 +1,3 @@
-import type { DrawnBudget } from '../../core/drawings/budget-sheet';
 import type { LodeplanDocument } from '../../core/drawings/page';
 import { noPictures, type Pictures } from '../../core/drawings/pictures';
 import { picturesOf } from '../../core/job/photos';
@@ -6,7 +5,8 @@ import type { Job, Revision } from '../../core/job/schema';
 import type { WorkshopEntry } from '../../core/drawings/workshop/workshop-files';
 import type { WorkedOut } from '../../core/worked-out';
 import type { OpenJob } from '../job/open-job.svelte';
-import { download, fileName } from './download';
+import type { Results } from '../results/results.svelte';
+import { Downloads, loadLists, wordsOf } from './downloads.svelte';
 import type { DrawnBeside } from './print-orders';
 import { PrintShop } from './print-shop';
 
@@ -21,8 +21,6 @@ export class Documents {
   /** Drawings for the workshop, of `worked`. */
   workshop = $state.raw<readonly WorkshopEntry[]>([]);
   fault = $state.raw<string | null>(null);
-  /** What is being printed, in words, or null. */
-  printing = $state.raw<string | null>(null);
   clientViewShown = $state.raw(false);
   /** The issued revision that is shown instead of the plan on the screen, as its record has it. */
   #issued = $state.raw<{ revision: Revision; worked: WorkedOut } | null>(null);
@@ -37,7 +35,8 @@ export class Documents {
 
   readonly #picturesFor: (job: Job, ids: Iterable<string>) => Promise<Pictures>;
   /** Of the plan that was composed last. */
-  #pictures: Pictures = noPictures;
+  pictures: Pictures = noPictures;
+  readonly downloads = new Downloads(this, this.#shop);
 
   /** @param picturesFor fetches the pictures that markings of a job show */
   constructor(open: OpenJob, picturesFor: (job: Job, ids: Iterable<string>) => Promise<Pictures>) {
@@ -88,6 +87,13 @@ export class Documents {
     this.fault = null;
   }
 
+  /** Whether they show the plan that is on the screen, or the record that is shown: only then may they be printed. */
+  areOf(results: Results): boolean {
+    const { worked, list } = this;
+    if (!list?.length || worked !== this.wantedOf(results.worked)) return false;
+    return this.issued !== null || results.version === this.#open.version;
+  }
+
   show(name: string, pageIndex = 0): void {
     const wallId = name.startsWith(ofThisWall) ? name.slice(ofThisWall.length) : null;
     if (wallId !== null && wallId !== this.#open.wall?.id) this.#open.showWall(wallId);
@@ -105,7 +111,7 @@ export class Documents {
       const list = await this.#shop.compose(worked, beside, pictures);
       const { workshopEntries } = await import('../../core/drawings/workshop/workshop-files');
       if (worked !== this.#newest || beside !== this.#beside) return;
-      this.#pictures = pictures;
+      this.pictures = pictures;
       this.list = list.filter(({ pages }) => pages.length > 0);
       this.worked = worked;
       this.workshop = workshopEntries(worked);
@@ -129,76 +135,6 @@ export class Documents {
     this.#newest = null;
     if (worked) void this.compose(worked, this.#beside);
   }
-
-  async savePdf(document: LodeplanDocument): Promise<void> {
-    await this.#print([document]);
-  }
-
-  /** @returns what went wrong, in a sentence, or null */
-  async saveBudget(budgets: readonly DrawnBudget[]): Promise<string | null> {
-    const { job } = budgets[0]!;
-    try {
-      const sheet = await this.#shop.drawBudget(
-        budgets.map(({ job, offer, inputs, walls }) => ({ job, offer, inputs, walls })),
-      );
-      download(await this.#shop.print(sheet, dayOf(job), noPictures), `${fileOf(job, sheet.name)}.pdf`);
-      return null;
-    } catch (reason) {
-      return `The PDF could not be made: ${wordsOf(reason)}.`;
-    }
-  }
-
-  async saveAllPdfs(): Promise<void> {
-    await this.#print(this.list ?? []);
-  }
-
-  async saveCsv(): Promise<void> {
-    const { worked } = this;
-    if (!worked) return;
-    try {
-      const [{ csvTables }, { pricedTables }] = await loadLists();
-      const lists = csvTables(worked).map(({ name, text }) => ({ name: `${name}.csv`, text }));
-      for (const { name, text } of [...lists, ...pricedTables(worked)]) {
-        const type = name.endsWith('.ics') ? 'text/calendar' : 'text/csv';
-        download(new Blob([text], { type: `${type};charset=utf-8` }), fileOf(worked.job, name));
-      }
-    } catch (reason) {
-      this.fault = `The lists could not be made: ${wordsOf(reason)}.`;
-    }
-  }
-
-  /** @param name with its ending: a drawing, `lists.xlsx`, or `workshop.zip` for all of them */
-  async saveForWorkshop(name: string): Promise<void> {
-    const { worked } = this;
-    if (!worked) return;
-    try {
-      const files = await this.#shop.makeForWorkshop(worked);
-      const file = files.find((one) => one.name === name);
-      if (file) download(new Blob([file.content]), fileOf(worked.job, name));
-      this.fault = null;
-    } catch (reason) {
-      this.fault = `${name} could not be made: ${wordsOf(reason)}.`;
-    }
-  }
-
-  async #print(documents: readonly LodeplanDocument[]): Promise<void> {
-    const { worked } = this;
-    if (!worked || this.printing) return;
-    try {
-      for (const document of documents) {
-        this.printing = document.title;
-        download(
-          await this.#shop.print(document, dayOf(worked.job), this.#pictures),
-          `${fileOf(worked.job, document.name)}.pdf`,
-        );
-      }
-      this.fault = null;
-    } catch (reason) {
-      this.fault = `The PDF could not be made: ${wordsOf(reason)}.`;
-    } finally {
-      this.printing = null;
-    }
-  }
 }
 
 function isSameBeside(a: DrawnBeside, b: DrawnBeside): boolean {
@@ -209,22 +145,4 @@ function isSameBeside(a: DrawnBeside, b: DrawnBeside): boolean {
       ({ title, worked }, i) => title === b.alternatives[i]!.title && worked === b.alternatives[i]!.worked,
     )
   );
-}
-
-const loadLists = () =>
-  Promise.all([import('../../core/drawings/csv'), import('../../core/drawings/priced-tables')]);
-
-function wordsOf(reason: unknown): string {
-  return (reason instanceof Error ? reason.message : String(reason)).replace(/\.$/, '');
-}
-
-/** The job's own day, so that the same job gives the same file; else today. */
-function dayOf({ date }: Job): Date {
-  const day = new Date(`${date}T00:00:00Z`);
-  return Number.isNaN(day.getTime()) ? new Date() : day;
-}
-
-function fileOf(job: Job, name: string): string {
-  const revision = job.revision ? ` ${job.revision}` : '';
-  return fileName(`${job.name}${revision} ${name}`);
 }

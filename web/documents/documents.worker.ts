@@ -3,10 +3,11 @@ import { composeDocuments } from '../../core/drawings/compose';
 import { measureWith } from '../../core/drawings/fonts';
 import type { TextMeasure } from '../../core/drawings/page';
 import { writePdf } from '../../core/drawings/pdf';
+import { oneSet, subjectOf } from '../../core/drawings/set/one-set';
 import { sinceRevision } from '../../core/run/since-revision';
 import { loadFonts } from './fonts';
-import { workshopPack } from './workshop-pack';
-import type { PrintAnswer, PrintOrder } from './print-orders';
+import { loadWorkshop, workshopPack } from './workshop-pack';
+import type { PrintAnswer, PrintOrder, PrintProgress } from './print-orders';
 
 /*
  * Everything that only documents need (PDF writer, font reader, whole fonts), beside the screen so that it never
@@ -15,6 +16,8 @@ import type { PrintAnswer, PrintOrder } from './print-orders';
 
 const fonts = loadFonts();
 let measure: TextMeasure | undefined;
+// A failure shows with the order that needs them.
+void fonts.then(loadWorkshop).catch(() => undefined);
 
 self.onmessage = async ({ data }: MessageEvent<PrintOrder>) => {
   self.postMessage(await answer(data));
@@ -35,9 +38,20 @@ async function answer(asked: PrintOrder): Promise<PrintAnswer> {
       return { order, documents: [budgetSheet(asked.budgets, measure)] };
     }
     if (asked.kind === 'workshop') return { order, files: await workshopPack(asked.worked) };
-    const pdf = await writePdf(asked.document, await fonts, { date: asked.day, pictures: asked.pictures });
-    return { order, pdf: pdf as Uint8Array<ArrayBuffer> };
+    return { order, pdf: (await print(asked)) as Uint8Array<ArrayBuffer> };
   } catch (reason) {
     return { order, fault: reason instanceof Error ? reason.message : String(reason) };
   }
+}
+
+/** One document, or several bound to a set, which says how far it has come. */
+async function print(asked: Extract<PrintOrder, { kind: 'print' | 'bind' }>): Promise<Uint8Array> {
+  const { order, day: date, pictures } = asked;
+  if (asked.kind === 'print') return writePdf(asked.document, await fonts, { date, pictures });
+  measure ??= measureWith(await fonts);
+  const set = oneSet(asked.worked, asked.documents, measure);
+  const tell = (wrote: number) => {
+    self.postMessage({ order, wrote, of: set.pages.length } satisfies PrintProgress);
+  };
+  return writePdf(set, await fonts, { date, pictures, subject: subjectOf(asked.worked.job), wrote: tell });
 }

@@ -34,7 +34,22 @@ export type PrintOrder =
       readonly document: LodeplanDocument;
       readonly day: Date;
       readonly pictures: Pictures;
+    }
+  | {
+      readonly order: number;
+      readonly kind: 'bind';
+      readonly worked: WorkedOut;
+      readonly documents: readonly LodeplanDocument[];
+      readonly day: Date;
+      readonly pictures: Pictures;
     };
+
+/** How far an order has come; its answer follows. */
+export interface PrintProgress {
+  readonly order: number;
+  readonly wrote: number;
+  readonly of: number;
+}
 
 export type PrintAnswer =
   | { readonly order: number; readonly documents: readonly LodeplanDocument[] }

@@ -2,7 +2,10 @@ import type { DrawnBudget } from '../../core/drawings/budget-sheet';
 import type { LodeplanDocument } from '../../core/drawings/page';
 import type { Pictures } from '../../core/drawings/pictures';
 import type { WorkedOut } from '../../core/worked-out';
-import type { DrawnBeside, MadeFile, PrintAnswer, PrintOrder } from './print-orders';
+import type { DrawnBeside, MadeFile, PrintAnswer, PrintOrder, PrintProgress } from './print-orders';
+
+/** Said in place of an answer by an order that was stopped. */
+export class PrintStopped extends Error {}
 
 type Unnumbered<T> = T extends unknown ? Omit<T, 'order'> : never;
 
@@ -10,7 +13,8 @@ type Unnumbered<T> = T extends unknown ? Omit<T, 'order'> : never;
 export class PrintShop {
   #worker: Worker | undefined;
   #orders = 0;
-  readonly #waiting = new Map<number, (answer: PrintAnswer) => void>();
+  readonly #waiting = new Map<number, (answer: PrintAnswer | PrintStopped) => void>();
+  #told: ((progress: PrintProgress) => void) | undefined;
 
   /** Fetches all that is needed, so that an order still works if the network is gone by then. */
   makeReady(): void {
@@ -45,21 +49,52 @@ export class PrintShop {
     return new Blob('pdf' in answer ? [answer.pdf] : [], { type: 'application/pdf' });
   }
 
+  /**
+   * @param told how many pages of how many are written
+   * @throws PrintStopped after `stop`
+   */
+  async bind(
+    worked: WorkedOut,
+    documents: readonly LodeplanDocument[],
+    day: Date,
+    pictures: Pictures,
+    told: (progress: PrintProgress) => void,
+  ): Promise<Blob> {
+    this.#told = told;
+    try {
+      const answer = await this.#ask({ kind: 'bind', worked, documents, day, pictures });
+      return new Blob('pdf' in answer ? [answer.pdf] : [], { type: 'application/pdf' });
+    } finally {
+      this.#told = undefined;
+    }
+  }
+
+  /** Gives up every order at once; the next one starts a worker anew. */
+  stop(): void {
+    this.#worker?.terminate();
+    this.#worker = undefined;
+    const waiting = [...this.#waiting.values()];
+    this.#waiting.clear();
+    for (const settle of waiting) settle(new PrintStopped('stopped'));
+  }
+
   /** @throws Error with the worker's words for what went wrong */
   async #ask(asked: Unnumbered<PrintOrder>): Promise<PrintAnswer> {
     const order = ++this.#orders;
     const worker = (this.#worker ??= this.#start());
-    const answer = await new Promise<PrintAnswer>((settle) => {
+    const answer = await new Promise<PrintAnswer | PrintStopped>((settle) => {
       this.#waiting.set(order, settle);
       worker.postMessage({ ...asked, order });
     });
+    if (answer instanceof PrintStopped) throw answer;
     if ('fault' in answer) throw new Error(answer.fault);
     return answer;
   }
 
   #start(): Worker {
     const worker = new Worker(new URL('./documents.worker.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }: MessageEvent<PrintAnswer>) => {
+    worker.onmessage = ({ data }: MessageEvent<PrintAnswer | PrintProgress>) => {
+      if ('wrote' in data) return this.#told?.(data);
       this.#waiting.get(data.order)?.(data);
       this.#waiting.delete(data.order);
     };

@@ -5,7 +5,7 @@ test('a movement joint parts the panels, and they join again when it is undone',
   await page.goto('/');
   await waitForPlan(page);
   await goTo(page, 'Survey');
-  await page.getByRole('tab', { name: 'Joints of the ground' }).click();
+  await page.getByRole('tab', { name: 'Joints and cables' }).click();
   await page.getByRole('button', { name: 'Put in a movement joint' }).click();
   for (const end of ['begins', 'ends']) {
     const field = page.getByLabel(`Joint M1 ${end}, from left`);

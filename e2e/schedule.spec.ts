@@ -11,7 +11,7 @@ const parts = {
     'Room',
     'Corners',
     'Check measures',
-    'Joints of the ground',
+    'Joints and cables',
     'Ground',
     'Fixing points',
     'Photos',

@@ -1,10 +1,13 @@
 import type { End } from '../build-up/edge-ends';
+import { surveyLineNames } from '../job/names';
+import type { ConcealedKind } from '../survey/concealed-lines';
 import type { Mm } from '../units';
 import type { WorkedWall } from '../worked-out';
 import { edgeEndSample, endWords } from './edge-end-marks';
 import { drilling, pattress, stud } from './fixing-marks';
 import type { Item, Stroke } from './page';
 import type { PaperBox } from './paper';
+import { concealedLine } from './survey-lines';
 
 /** A sample of a line or sign as the drawing has it, and what it stands for. */
 export interface KeyEntry {
@@ -18,10 +21,12 @@ export const sampleWidth: Mm = 14;
 /** The key of what lies behind or in the wall and of how layers end; only what this wall has. */
 export function drawingKey({ survey: { wall, movementJoints }, zones }: WorkedWall): KeyEntry[] {
   const kinds = new Set((wall.fixingPoints ?? []).map(({ kind }) => kind));
+  const lineKinds = new Set((wall.lines ?? []).map(({ kind }) => kind));
   const ended = new Set(zones.flatMap(({ buildUp }) => buildUp.edges.stretches.map(({ end }) => end)));
   return [
-    ...((wall.lines ?? []).some(({ kind }) => kind === 'board-joint') ? [boardJoint] : []),
+    ...(lineKinds.has('board-joint') ? [boardJoint] : []),
     ...(movementJoints.length > 0 ? [movementJoint] : []),
+    ...concealed.filter((kind) => lineKinds.has(kind)).map(concealedEntry),
     ...(kinds.has('stud') ? [entry('stud, with its centre line', (box) => stud(narrow(box)))] : []),
     ...(kinds.has('pattress') ? [entry('pattress behind the board', pattress)] : []),
     ...(kinds.has('hole') ? [entry('drilling, made before steel hides the wall', drillingIn)] : []),
@@ -40,6 +45,13 @@ const movementJoint = entry('movement joint: no panel bridges it', (box) => [
   { ...across(box, -0.8), width: 0.25 },
   { ...across(box), width: 0.5, line: 'long-dashed-double-dotted' },
 ]);
+
+const concealed: readonly ConcealedKind[] = ['cable', 'pipe'];
+
+const concealedEntry = (kind: ConcealedKind) =>
+  entry(`${surveyLineNames[kind]}, as found: do not drill`, (box) => [
+    { ...across(box), ...concealedLine[kind] },
+  ]);
 
 function entry(words: string, sample: KeyEntry['sample']): KeyEntry {
   return { words, sample };

@@ -1,5 +1,5 @@
-import type { Box, Point } from '../geometry/polygon';
 import type { FixingPoint } from '../job/ground-schema';
+import { boxOfFixingPoint } from '../survey/fixing-points';
 import type { SurveyedWall } from '../survey/surveyed-wall';
 import { toHundredth, type Mm } from '../units';
 import { placeFirst, type LabelRoom } from './label-room';
@@ -15,22 +15,6 @@ import { paperBox, shows, type View } from './setting-out-view';
 /** A drilling is smaller than a pen's dot at 1:20. */
 const leastRadius = 0.9;
 const pastCircle = 1.4;
-
-export function boxOfFixingPoint({ kind, x, y, width, height = width }: FixingPoint): Box {
-  const [left, bottom] = kind === 'hole' ? [x - width / 2, y - width / 2] : [x, y];
-  return {
-    left: toHundredth(left),
-    bottom: toHundredth(bottom),
-    right: toHundredth(left + width),
-    top: toHundredth(bottom + (kind === 'hole' ? width : height)),
-  };
-}
-
-export function middleOfFixingPoint(point: FixingPoint): Point {
-  if (point.kind === 'hole') return { x: toHundredth(point.x), y: toHundredth(point.y) };
-  const { left, bottom, right, top } = boxOfFixingPoint(point);
-  return { x: Math.round((left + right) / 2), y: Math.round((bottom + top) / 2) };
-}
 
 export function fixingMarks({ wall }: SurveyedWall, view: View): Stroke[] {
   return shownPoints(wall.fixingPoints ?? [], view).flatMap((point) => {

@@ -3,7 +3,7 @@ import { fixingPointNames } from '../job/names';
 import type { FixingPoint } from '../job/ground-schema';
 import type { WorkedWall } from '../worked-out';
 import type { Schedule } from './deal-tables';
-import { boxOfFixingPoint, middleOfFixingPoint } from './fixing-marks';
+import { boxOfFixingPoint, middleOfFixingPoint } from '../survey/fixing-points';
 import type { PaperFigures } from './paper-figures';
 
 /** Every fixing point by number: where it is, and which panel will hide its middle. */

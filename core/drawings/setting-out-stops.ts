@@ -3,7 +3,7 @@ import type { Outline } from '../geometry/outline';
 import { boxOf, type Box, type Point, type Ring } from '../geometry/polygon';
 import type { FixingPoint } from '../job/ground-schema';
 import type { SurveyLine } from '../job/schema';
-import { boxOfFixingPoint, middleOfFixingPoint } from './fixing-marks';
+import { boxOfFixingPoint, middleOfFixingPoint } from '../survey/fixing-points';
 import type { Panel } from '../panels/panel';
 import type { KeepOut } from '../survey/surveyed-wall';
 import { toHundredth, type Hundredth } from '../units';

@@ -1,20 +1,17 @@
 import type { Point } from '../geometry/polygon';
+import { surveyLineNames } from '../job/names';
 import type { SurveyLine } from '../job/schema';
+import { isConcealed, type ConcealedKind } from '../survey/concealed-lines';
 import type { SurveyedWall } from '../survey/surveyed-wall';
 import { toHundredth } from '../units';
 import { placeFirst, type LabelRoom } from './label-room';
 import type { Stroke, Text } from './page';
 import { paperPoint, paperRing, shows, type View } from './setting-out-view';
 
-/** How a line of the survey is named on drawings and in findings. */
-export const surveyLineWords: Readonly<Record<SurveyLine['kind'], string>> = {
-  'board-joint': 'board joint',
-  'movement-joint': 'movement joint',
-};
-
 /**
  * Joints of the ground: a movement joint by both its banks and a chain line between them, a joint between boards as
- * a thin dashed line (it lies behind what is fixed over it; ISO 128-2: hidden edges dashed, from memory).
+ * a thin dashed line (it lies behind what is fixed over it; ISO 128-2: hidden edges dashed, from memory). Cables and pipes
+ * in the wall: wide, since whoever drills has to see them.
  */
 export function surveyLines({ wall, movementJoints }: SurveyedWall, view: View): Stroke[] {
   return [
@@ -29,8 +26,17 @@ export function surveyLines({ wall, movementJoints }: SurveyedWall, view: View):
       .map(endsOf)
       .filter((ends) => shows(view, ends))
       .map(([from, to]): Stroke => ({ ...between(view, from, to), width: 0.18, line: 'dashed' })),
+    ...(wall.lines ?? []).filter(isConcealed).flatMap((line): Stroke[] => {
+      const [from, to] = endsOf(line);
+      return shows(view, [from, to]) ? [{ ...between(view, from, to), ...concealedLine[line.kind] }] : [];
+    }),
   ];
 }
+
+export const concealedLine: Readonly<Record<ConcealedKind, Pick<Stroke, 'width' | 'line'>>> = {
+  cable: { width: 0.5, line: 'long-dashed-dotted' },
+  pipe: { width: 0.5, line: 'dashed' },
+};
 
 /** Kind and id of each line along it, where there is room. */
 export function labelSurveyLines({ wall }: SurveyedWall, view: View, room: LabelRoom): Text[] {
@@ -40,7 +46,7 @@ export function labelSurveyLines({ wall }: SurveyedWall, view: View, room: Label
     const [a, b] = [paperPoint(view, ends[0]), paperPoint(view, ends[1])];
     const isUpright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x);
     const base = { kind: 'text', height: 2.5, face: 'condensed', anchor: 'middle' } as const;
-    const candidates = [`${surveyLineWords[line.kind]} ${line.id}`, line.id].flatMap((text) =>
+    const candidates = [`${surveyLineNames[line.kind]} ${line.id}`, line.id].flatMap((text) =>
       [0.5, 0.85, 0.15, 0.7, 0.3].flatMap((t): Text[] => {
         const [x, y] = [a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t];
         return isUpright

@@ -1,7 +1,7 @@
 import type { FixingPoint } from './ground-schema';
 import { hungKindInWords } from './hung-kinds';
 import type { HungItem } from './hung-schema';
-import type { Fitting, Opening, Wall, Zone } from './schema';
+import type { Fitting, Opening, SurveyLine, Wall, Zone } from './schema';
 
 /** `wall A (Proofing wall)` */
 export function nameOfWall({ id, name }: Wall): string {
@@ -34,6 +34,13 @@ export const fixingPointNames: Readonly<Record<FixingPoint['kind'], string>> = {
   stud: 'stud',
   pattress: 'pattress',
   hole: 'drilling',
+};
+
+export const surveyLineNames: Readonly<Record<SurveyLine['kind'], string>> = {
+  'board-joint': 'board joint',
+  'movement-joint': 'movement joint',
+  cable: 'concealed cable',
+  pipe: 'concealed pipe',
 };
 
 /** `drilling X1 (shelf)` */

@@ -38,7 +38,7 @@ const rim = namedFields({
   right: v.optional(allowance, 0),
 });
 
-export const surveyLineKinds = ['board-joint', 'movement-joint'] as const;
+export const surveyLineKinds = ['board-joint', 'movement-joint', 'cable', 'pipe'] as const;
 
 const surveyLine = v.pipe(
   namedFields({
@@ -51,7 +51,7 @@ const surveyLine = v.pipe(
     ),
   }),
   v.description(
-    'A joint of the ground, straight: between boards, or between parts of the building that move.',
+    'A straight line of the survey: a joint between boards or between parts of the building that move; a cable or pipe in the wall, as it was found.',
   ),
 );
 

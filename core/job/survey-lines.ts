@@ -5,12 +5,19 @@ import { boxOfVertices } from './shape';
 /** Of a new movement joint, mm; common practice, no source. */
 export const usualMovementJoint = 10;
 
+const idPrefixes: Readonly<Record<SurveyLine['kind'], string>> = {
+  'board-joint': 'J',
+  'movement-joint': 'M',
+  cable: 'C',
+  pipe: 'P',
+};
+
 /** An upright line over the whole height of the wall, in its middle, under an id that the wall has not used. */
 export function newSurveyLine(wall: Wall, kind: SurveyLine['kind']): SurveyLine {
   const { x, y, width, height } = boxOfVertices(wall.outline);
   const at = Math.round(x + width / 2);
   const line = {
-    id: freshId(wall, kind === 'movement-joint' ? 'M' : 'J'),
+    id: freshId(wall, idPrefixes[kind]),
     kind,
     from: [at, y],
     to: [at, y + height],
@@ -41,6 +48,6 @@ export function removeSurveyLine(job: Job, wallId: string, id: string): Job {
 /** Only a movement joint has a width. */
 function changed(line: SurveyLine, patch: Partial<SurveyLine>): SurveyLine {
   const { width, ...rest } = { ...line, ...patch };
-  if (rest.kind === 'board-joint') return rest as SurveyLine;
+  if (rest.kind !== 'movement-joint') return rest as SurveyLine;
   return { ...rest, width: width ?? usualMovementJoint } as SurveyLine;
 }

@@ -4,17 +4,18 @@ import { boxContains, boxOf, isBox, perimeter, regionArea, type Polygon } from '
 import { kindInWords, sentence } from '../job/names';
 import type { Fitting, Opening, Wall } from '../job/schema';
 import { measureFindings } from './check-measures';
+import { concealedFindings } from './concealed-lines';
 import { groundFindings } from './ground-findings';
 import type { KeepOut, SurveyedWall } from './surveyed-wall';
 
-/** Check measures that the drawing misses, objects that are off the wall, and a wall of which nothing is left. */
+/** Check measures that the drawing misses, fixing points at cables, objects that are off the wall, and a wall of which nothing is left. */
 export function surveyFindings(
   wall: Wall,
   whole: Polygon,
   keepOuts: readonly KeepOut[],
   usable: SurveyedWall['usable'],
 ): Finding[] {
-  const findings = [...measureFindings(wall), ...groundFindings(wall)];
+  const findings = [...measureFindings(wall), ...groundFindings(wall), ...concealedFindings(wall)];
   const placed: readonly (Opening | Fitting)[] = [...wall.openings, ...wall.fittings];
   keepOuts.forEach((keepOut, i) => {
     const finding = offTheWall(wall, whole, keepOut, placed[i]!);

@@ -8,7 +8,7 @@ export const leavesOf = {
     'Room',
     'Corners',
     'Check measures',
-    'Joints of the ground',
+    'Joints and cables',
     'Ground',
     'Fixing points',
     'Photos',

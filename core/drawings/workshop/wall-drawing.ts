@@ -6,7 +6,7 @@ import type { FixingPoint } from '../../job/ground-schema';
 import type { SurveyedWall } from '../../survey/surveyed-wall';
 import { toHundredth } from '../../units';
 import type { WorkedOut, WorkedWall, WorkedZone } from '../../worked-out';
-import { boxOfFixingPoint, middleOfFixingPoint } from '../fixing-marks';
+import { boxOfFixingPoint, middleOfFixingPoint } from '../../survey/fixing-points';
 import { wallArcs } from '../panel-arcs';
 import { signedMark } from '../panel-marks';
 import { whichRevision } from './drawing-words';
@@ -103,7 +103,7 @@ function jointShapes({ wall, movementJoints }: SurveyedWall): WorkshopShape[] {
   return [
     ...movementJoints.map(({ strip }) => ringShape('mark', strip.outer)),
     ...(wall.lines ?? [])
-      .filter(({ kind }) => kind === 'board-joint')
+      .filter(({ kind }) => kind !== 'movement-joint')
       .map(({ from, to }) => lineShape('mark', end(from), end(to))),
   ];
 }

@@ -1,10 +1,13 @@
 import type { SurveyLine } from '../../../core/job/schema';
 import type { StartingBatten } from '../../../core/panels/fixing-order';
+import { isConcealed, type ConcealedKind } from '../../../core/survey/concealed-lines';
 import { movementJointOf } from '../../../core/survey/movement-joint';
 import { toHundredth } from '../../../core/units';
 import { acrossOf, condensed, downOf, fillPolygon, inks, strokeLine, strokePolygon, type Pen } from './pen';
 
-/** Joints of the ground: a movement joint by its width, a joint between boards as a thin dashed line; with their ids. */
+const dashes: Readonly<Record<ConcealedKind, number[]>> = { cable: [14, 4, 2, 4], pipe: [7, 4] };
+
+/** Joints of the ground: a movement joint by its width, a joint between boards as a thin dashed line, cables and pipes bold; with their ids. */
 export function paintSurveyLines(pen: Pen, lines: readonly SurveyLine[]): void {
   for (const line of lines) {
     const [x1, y1] = onScreen(pen, line.from);
@@ -14,7 +17,8 @@ export function paintSurveyLines(pen: Pen, lines: readonly SurveyLine[]): void {
       fillPolygon(pen, strip, inks.hairline);
       strokePolygon(pen, strip, inks.soft, 1);
       strokeLine(pen, [x1, y1, x2, y2], inks.ink, 1.5, [18, 4, 2, 4, 2, 4]);
-    } else strokeLine(pen, [x1, y1, x2, y2], inks.soft, 1, [8, 4]);
+    } else if (isConcealed(line)) strokeLine(pen, [x1, y1, x2, y2], inks.ink, 2, dashes[line.kind]);
+    else strokeLine(pen, [x1, y1, x2, y2], inks.soft, 1, [8, 4]);
     paintId(pen, line.id, x1, y1, x2, y2);
   }
 }

@@ -1,3 +1,4 @@
+import { surveyLineNames } from '../../../core/job/names';
 import type { SurveyLine, Wall } from '../../../core/job/schema';
 import {
   addSurveyLine,
@@ -7,13 +8,8 @@ import {
 } from '../../../core/job/survey-lines';
 import type { NamedChange } from './named-change';
 
-export const lineNames: Readonly<Record<SurveyLine['kind'], string>> = {
-  'board-joint': 'board joint',
-  'movement-joint': 'movement joint',
-};
-
 export function nameOfLine({ kind, id }: SurveyLine): string {
-  return `${lineNames[kind]} ${id}`;
+  return `${surveyLineNames[kind]} ${id}`;
 }
 
 export function putInLine(wall: Wall, kind: SurveyLine['kind']): NamedChange {

@@ -1,18 +1,15 @@
-import { boxContains, isBox } from '../geometry/polygon';
-import { toHundredth } from '../units';
 import { useOf } from '../job/hung-kinds';
 import type { HungItem, PeopleBelow } from '../job/hung-schema';
-import { findMarking, sizeOfMarking } from '../job/markings';
-import { extentOf } from '../job/extent';
 import { kindWordsOfPeople } from '../job/people-below';
+import { liesOn, markingOf } from '../job/pieces';
 import type { Job, Wall } from '../job/schema';
 import { standardGravity } from './force-units';
 import type { HeldItem, ItemLoad, PlacedMagnet } from './item';
 import { across, type Magnet } from './magnet';
 import type { MagnetCrowd } from './magnet-crowd';
 import type { Temperatures } from './pull-at-place';
-import { edgeDistance } from './derating';
-import { behindMagnet, type BehindMagnet, type Face, type WallFaces } from './wall-faces';
+import { overMarking } from './over-marking';
+import { behindMagnet, type Face, type WallFaces } from './wall-faces';
 
 /** What an item is judged on. */
 export interface WallOfItems {
@@ -119,7 +116,8 @@ function placedMagnet(
   foot: number,
 ): FoundMagnet {
   const own = { x: item.x + x, y: item.y + y };
-  const moved = item.marking && overMarking(on, item, magnet);
+  const played = markingOf(on.wall, item);
+  const moved = played && liesOn(item, played) ? overMarking(on.faces, played, across(magnet)) : undefined;
   const { face, clearance } = moved ?? behindMagnet(on.faces, own, across(magnet));
   const otherItem = moved ? undefined : on.crowd.nearest(item.id, own, across(magnet));
   const { between } = item.magnets!;
@@ -136,42 +134,6 @@ function placedMagnet(
       ...(otherItem !== undefined && { otherItem }),
     },
   };
-}
-
-/**
- * A piece that is moved about counts where it holds worst: within reach of a joint, if there is one on its marking. Over the
- * joint itself it may slide. Undefined if its marking has gone.
- */
-function overMarking(
-  { job, wall, faces }: WallOfItems,
-  { marking: ref }: HungItem,
-  magnet: Magnet,
-): (BehindMagnet & { readonly note: string }) | undefined {
-  const zone = wall.zones.find(({ id }) => id === ref!.zone);
-  const marking = findMarking(job, wall.id, ref!);
-  if (!zone || !marking) return undefined;
-  const corner = extentOf(zone);
-  const { width, height } = sizeOfMarking(marking);
-  const [left, bottom] = [corner.x + marking.x, corner.y + marking.y];
-  const reach = (edgeDistance + 0.5) * across(magnet);
-  const inMiddle = behindMagnet(faces, { x: left + width / 2, y: bottom + height / 2 }, across(magnet));
-  // A rectangular face that holds the whole marking with that margin has no edge on it.
-  const isClear =
-    inMiddle.face !== undefined &&
-    isBox(inMiddle.face.outline) &&
-    boxContains(inMiddle.face.box, {
-      left: toHundredth(left - reach),
-      right: toHundredth(left + width + reach),
-      bottom: toHundredth(bottom - reach),
-      top: toHundredth(bottom + height + reach),
-    });
-  return isClear
-    ? { ...inMiddle, note: 'It is moved about clear of every edge and joint.' }
-    : {
-        ...inMiddle,
-        clearance: 0,
-        note: 'It is moved about over edges or joints: half of its pull is counted, and right over a joint it may slide.',
-      };
 }
 
 /** Loads in the item's frame: x from its left edge, y from its lowest contact. */

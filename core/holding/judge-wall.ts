@@ -7,6 +7,7 @@ import { judgeItem, type Judgement, type Verdict } from './judge-item';
 import { crowdOf } from './magnet-crowd';
 import { bondsOf, type PanelBond } from './panel-bond';
 import { magnetsOf } from './ready-magnets';
+import { pieceFindings } from './piece-findings';
 import type { ModeName } from './rigid-item';
 import { facesOf } from './wall-faces';
 import { gapReservation, type HoldingZone } from './zone-ground';
@@ -75,7 +76,8 @@ export function hungResults(
 ): { readonly hung: readonly HungVerdict[]; readonly hungFindings: readonly Finding[] } {
   if (!wall.hung?.length) return { hung: [], hungFindings: [] };
   const judged = judgeHung(wallOfItems(job, wall, zones));
-  return { hung: judged.map(({ verdict }) => verdict), hungFindings: hungFindings(wall, judged) };
+  const findings = [...hungFindings(wall, judged), ...pieceFindings(wall)];
+  return { hung: judged.map(({ verdict }) => verdict), hungFindings: findings };
 }
 
 export function isScrewed({ fixingPoints = [] }: HungItem): boolean {

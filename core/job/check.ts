@@ -3,8 +3,8 @@ import { checkByHand } from './check-by-hand';
 import { checkCorners } from './check-corners';
 import { checkAlternatives } from './check-alternatives';
 import { checkBuildUps } from './check-build-ups';
-import { checkFittingKinds } from './check-fitting-kinds';
 import { checkIds } from './check-ids';
+import { checkKinds } from './check-kinds';
 import { checkLayouts } from './check-layouts';
 import { checkMarkings } from './check-markings';
 import { checkOffer } from './check-offer';
@@ -24,7 +24,7 @@ import type { Job } from './schema';
 export function checkJob(job: Job): Finding[] {
   return [
     ...checkIds(job),
-    ...checkFittingKinds(job),
+    ...checkKinds(job),
     ...checkAlternatives(job),
     ...checkReferences(job),
     ...checkBuildUps(job),

@@ -12,7 +12,7 @@ import type {
 } from './schema';
 import { currentVersion, jobFormat } from './migrate';
 import { freshId } from './changes';
-import { findKind } from './fitting-kinds';
+import { findKind } from './kind-names';
 import { rectangleVertices, type MmBox, type MmPoint } from './shape';
 import { buildUpKind } from './build-up-kinds';
 

@@ -1,5 +1,6 @@
 import { withoutUndefined } from './changes';
-import { longestKindName, mostFittingKinds } from './limits';
+import { faultOfName, findKind, isSameName, withMissing } from './kind-names';
+import { mostFittingKinds } from './limits';
 import { fittingKinds, openingKinds, type Fitting, type Job, type OwnKind, type Wall } from './schema';
 
 /*
@@ -16,30 +17,13 @@ export function ownKindsOf({ fittingKinds = [] }: Job): readonly OwnKind[] {
   return fittingKinds;
 }
 
-/** By its name, capitals and spaces apart. */
-export function findKind(kinds: readonly OwnKind[], name: string): OwnKind | undefined {
-  return kinds.find((kind) => kind.name === name) ?? kinds.find((kind) => isSameName(kind.name, name));
-}
-
-export function isSameName(a: string, b: string): boolean {
-  return plain(a) === plain(b);
-}
-
 /**
  * Why a kind cannot be called so, in a sentence, or null.
  *
  * @param others the kinds it has to differ from
  */
 export function faultOfKindName(name: string, others: readonly OwnKind[]): string | null {
-  if (name.trim() === '') return 'Give the kind a name.';
-  if (name.length > longestKindName)
-    return `The name has ${name.length} characters; ${longestKindName} is the most.`;
-  if (name !== name.trim() || !/^\p{L}[\p{L}\p{M}\p{N} ./()+&'’×°-]*$/u.test(name))
-    return 'Begin the name with a letter; letters, figures, spaces and . / ( ) + & - may follow.';
-  const usual = usualNames.find((word) => isSameName(word, name) || isSameName(`${word}s`, name));
-  if (usual) return `“${usual}” is a usual word here already; give the kind another name.`;
-  const other = findKind(others, name);
-  return other ? `There is a kind “${other.name}” already; give this one another name.` : null;
+  return faultOfName(name, usualNames, others);
 }
 
 const usualNames: readonly string[] = [
@@ -68,9 +52,8 @@ export function fittingsOfKind(job: Job, name: string): FittingPlace[] {
 /** Those that the job has not, after its own; one that it has by that name stays as it is. */
 export function bringKinds(job: Job, kinds: readonly OwnKind[]): Job {
   const own = ownKindsOf(job);
-  const missing = kinds.filter(({ name }, i) => !findKind(own, name) && !findKind(kinds.slice(0, i), name));
-  const brought = [...own, ...missing].slice(0, Math.max(own.length, mostFittingKinds));
-  return brought.length > own.length ? { ...job, fittingKinds: brought } : job;
+  const brought = withMissing(own, kinds, mostFittingKinds);
+  return brought === own ? job : { ...job, fittingKinds: [...brought] };
 }
 
 /** Fields of a kind replaced (undefined takes one out); under another name its fittings follow. What is on the wall keeps its size. */
@@ -103,12 +86,4 @@ function renameFittings(job: Job, from: string, to: string): Job {
       : wall,
   );
   return { ...job, walls };
-}
-
-function plain(name: string): string {
-  return name
-    .normalize('NFC')
-    .trim()
-    .toLowerCase()
-    .replace(/[\s-]+/g, ' ');
 }

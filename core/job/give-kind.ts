@@ -1,6 +1,7 @@
 import { changeWall } from './changes';
 import { defaultFitting } from './defaults';
-import { isSameName, ownKindsOf } from './fitting-kinds';
+import { ownKindsOf } from './fitting-kinds';
+import { isSameName } from './kind-names';
 import type { Fitting, Job, OwnKind } from './schema';
 import { isLocked } from './several';
 import { boxOfObject } from './shape';

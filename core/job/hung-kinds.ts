@@ -1,5 +1,5 @@
 import { freshId } from './changes';
-import { isSameName } from './fitting-kinds';
+import { findKind } from './kind-names';
 import type { HungItem, HungKind, Use } from './hung-schema';
 import type { Job, Wall } from './schema';
 import type { MmPoint } from './shape';
@@ -147,7 +147,7 @@ export function hungKindInWords(kind: string): string {
 
 /** What a new item of a kind is; undefined for a kind nobody knows. */
 export function hungFigures(kind: string, own: readonly HungKind[] = []): HungFigures | undefined {
-  return isReadyHungKind(kind) ? kinds[kind].figures : own.find(({ name }) => isSameName(name, kind))?.item;
+  return isReadyHungKind(kind) ? kinds[kind].figures : findKind(own, kind)?.item;
 }
 
 /** What its fall would mean, as it says or as its kind usually is; the graver where nobody knows. */
@@ -155,10 +155,26 @@ export function useOf({ use, kind }: HungItem, own: readonly HungKind[] = []): U
   return use ?? hungFigures(kind, own)?.use ?? 'could-hurt';
 }
 
-/** A new item under an id that the wall has not used; `at` is its lower left corner. */
-export function newHung(job: Job, wall: Wall, kind: string, at: MmPoint): HungItem {
-  const figures = hungFigures(kind, job.hungKinds) ?? { width: 200, height: 200, depth: 0 };
-  return { id: freshId(wall, 'H'), kind, ...at, ...figures } as HungItem;
+/** What is moved about on the marking that it is put on. */
+export function isPiece(kind: string, own: readonly HungKind[] = []): boolean {
+  return kind === 'game-piece' || findKind(own, kind)?.piece === true;
+}
+
+/**
+ * A new item under an id that the wall has not used.
+ *
+ * @param at its lower left corner
+ * @param own kinds beside the ready ones; the job may not have them yet
+ */
+export function newHung(
+  job: Job,
+  wall: Wall,
+  kind: string,
+  { x, y }: MmPoint,
+  own: readonly HungKind[] = job.hungKinds ?? [],
+): HungItem {
+  const figures = hungFigures(kind, own) ?? { width: 200, height: 200, depth: 0 };
+  return { id: freshId(wall, 'H'), kind, x, y, ...figures } as HungItem;
 }
 
 function flat(

@@ -11,7 +11,7 @@ export function isHung(object: WallObject): object is HungItem {
 }
 
 /** The same item with its magnets elsewhere. */
-export function withPlaces<T extends HungItem>(item: T, places: Places): T {
+export function withPlaces<T extends Pick<HungItem, 'magnets'>>(item: T, places: Places): T {
   if (!item.magnets) return item;
   return { ...item, magnets: { ...item.magnets, places: places.map(([x, y]) => [tidy(x), tidy(y)]) } };
 }
@@ -24,7 +24,10 @@ export function untested<T extends WallObject>(object: T): T {
 }
 
 /** Places of an item that is made as large as a box: each as far from the middle, in proportion, as it was. */
-export function placesIn({ width, height, magnets }: HungItem, to: MmBox): Places {
+export function placesIn(
+  { width, height, magnets }: Pick<HungItem, 'width' | 'height' | 'magnets'>,
+  to: Pick<MmBox, 'width' | 'height'>,
+): Places {
   return (magnets?.places ?? []).map(([x, y]) => [(x * to.width) / width, (y * to.height) / height]);
 }
 

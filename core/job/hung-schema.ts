@@ -149,6 +149,12 @@ export const hungKind = v.pipe(
       }),
       v.description('What a new one is until somebody measures it.'),
     ),
+    piece: v.optional(
+      v.pipe(
+        v.boolean(),
+        v.description('It is moved about on the marking that it is put on, as a piece of a game is.'),
+      ),
+    ),
   }),
   v.description('A kind of hung item that the user has made.'),
 );

@@ -1,5 +1,5 @@
 import { changeObject, changeWall } from './changes';
-import type { HungItem, HungKind, PeopleBelow } from './hung-schema';
+import type { HungItem, PeopleBelow } from './hung-schema';
 import type { MagnetRecord, PullTestRecord } from './magnet-schema';
 import type { Job, Wall, Zone } from './schema';
 
@@ -48,21 +48,4 @@ export function removeMagnet(job: Job, id: string): Job {
   const left = own.filter((one) => one.id !== id);
   if (left.length === own.length) return job;
   return left.length > 0 ? { ...job, magnets: left } : (rest as Job);
-}
-
-/** A kind put in place of the job's own of the same name, or listed after the others. */
-export function putHungKind(job: Job, kind: HungKind): Job {
-  const own = job.hungKinds ?? [];
-  const isListed = own.some(({ name }) => name === kind.name);
-  return {
-    ...job,
-    hungKinds: isListed ? own.map((one) => (one.name === kind.name ? kind : one)) : [...own, kind],
-  };
-}
-
-export function removeHungKind(job: Job, name: string): Job {
-  const { hungKinds: own = [], ...rest } = job;
-  const left = own.filter((one) => one.name !== name);
-  if (left.length === own.length) return job;
-  return left.length > 0 ? { ...job, hungKinds: left } : (rest as Job);
 }

@@ -9,9 +9,19 @@ import {
   toHeights,
   type FoldHeights,
 } from './fold';
+import { keepPieces } from './pieces';
 import { layoutFrom } from './run-layout';
 import type { Job, Layout, Wall, Zone } from './schema';
 import { nextPart } from './zone-runs';
+
+/**
+ * What follows elsewhere from a change of one thing: at the corners of a room, and for pieces on their markings.
+ *
+ * @returns `after` itself where nothing follows
+ */
+export function keepInStep(before: Job, after: Job): Job {
+  return before === after ? after : keepPieces(before, atCorners(before, after));
+}
 
 /**
  * What follows at the corners of a room from a change of one of its walls, so that every way of changing a job needs to
@@ -22,8 +32,8 @@ import { nextPart } from './zone-runs';
  *
  * @returns `after` itself where nothing follows
  */
-export function keepInStep(before: Job, after: Job): Job {
-  if (before === after || before.walls === after.walls) return after;
+function atCorners(before: Job, after: Job): Job {
+  if (before.walls === after.walls) return after;
   if (![...before.walls, ...after.walls].some(({ corner }) => corner)) return after;
   return inStep(before, atMovedEnds(before, withoutLooseEnds(before, after)));
 }

@@ -1,6 +1,7 @@
 import { unitInWords, type LengthUnits } from '../lengths';
 import { exactLengths, type WriteExactly } from './exact-lengths';
-import { isSameName, ownKindsOf } from './fitting-kinds';
+import { ownKindsOf } from './fitting-kinds';
+import { isSameName } from './kind-names';
 import { isLocked } from './several';
 import {
   fittingKinds,

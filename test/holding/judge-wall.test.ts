@@ -212,17 +212,39 @@ describe('a piece that is moved about on a marking', () => {
     magnets: { magnet: 'N42-10x3', places: [[15, 15]] },
     marking: { zone: 'Z1', marking: 'M1' },
   };
-  const withBoard = (x: number) =>
-    judged(
-      jobWith([piece], {
-        zone: { markings: [{ id: 'M1', kind: 'board', x, y: 600, across: 8, up: 8, side: 50 }] },
-      }),
-    )[0]!;
+  const withBoard = (x: number, fields: Partial<typeof piece> = {}) =>
+    jobWith([{ ...piece, x: x + 100, ...fields }], {
+      zone: { markings: [{ id: 'M1', kind: 'board', x, y: 600, across: 8, up: 8, side: 50 }] },
+    });
+  const first = (job: Job) => judged(job)[0]!;
+  const codes = (job: Job) => workOutFully(job).walls[0]!.hungFindings.map(({ code }) => code);
 
   it('counts where it holds worst: half, if a joint runs across, all of it on one panel', () => {
-    expect(withBoard(200).judgement.magnets[0]!.derating.share).toBe(1);
-    expect(withBoard(800).judgement.magnets[0]!.derating.share).toBe(0.5);
-    expect(withBoard(800).placed.notes.join(' ')).toContain('over a joint');
+    expect(first(withBoard(200)).judgement.magnets[0]!.derating.share).toBe(1);
+    expect(first(withBoard(800)).judgement.magnets[0]!.derating.share).toBe(0.5);
+    expect(first(withBoard(800)).placed.notes.join(' ')).toContain('over a joint');
+  });
+
+  it('does not hold where a part of its board has no steel behind it, wherever it lies itself', () => {
+    const over = first(withBoard(1800));
+    expect(over.verdict.verdict).toBe('does not hold');
+    expect(over.placed.notes.join(' ')).toContain('nothing behind it that draws a magnet');
+    const socket = { id: 'K1', kind: 'socket', x: 400, y: 700, width: 80, height: 80, clearance: 5 };
+    const withSocket = jobWith([{ ...piece, x: 300, y: 900 }], {
+      zone: { markings: [{ id: 'M1', kind: 'board', x: 200, y: 600, across: 8, up: 8, side: 50 }] },
+      wall: { fittings: [socket] },
+    });
+    expect(first(withSocket).verdict.verdict).toBe('does not hold');
+  });
+
+  it('off its board, or when that has gone, it is judged where it lies, and a finding says so', () => {
+    const off = withBoard(800, { x: 300 });
+    expect(first(off).judgement.magnets[0]!.derating.share).toBe(1);
+    expect(codes(off)).toContain('piece-off-marking');
+    expect(codes(withBoard(800))).not.toContain('piece-off-marking');
+    const gone = withBoard(200, { marking: { zone: 'Z1', marking: 'M7' } });
+    expect(codes(gone)).toContain('piece-without-marking');
+    expect(first(gone).judgement.magnets[0]!.derating.share).toBe(1);
   });
 });
 

@@ -6,7 +6,6 @@ import {
   alternativesOf,
 } from '../../core/job/alternatives';
 import { copyWall, fitObject, moveObject, removeObject, removeWall } from '../../core/job/changes';
-import { newWall } from '../../core/job/defaults';
 import { demoJob } from '../../core/job/demo';
 import * as hung from '../../core/job/hung';
 import { newHung, readyHungKinds, useOf } from '../../core/job/hung-kinds';
@@ -172,16 +171,5 @@ describe('magnets, tests, kinds and people below', () => {
     const nobody = hung.setPeopleBelow(bare, 'A', []);
     expect(findWall(nobody, 'A')!.peopleBelow).toEqual([]);
     expect('peopleBelow' in findWall(hung.setPeopleBelow(nobody, 'A', undefined), 'A')!).toBe(false);
-  });
-
-  it('a kind takes the place of the one of its name', () => {
-    const kind = { name: 'Easel', item: { width: 300, height: 400, depth: 30 } };
-    const put = hung.putHungKind(hung.putHungKind(bare, kind), {
-      ...kind,
-      item: { ...kind.item, weight: 1 },
-    });
-    expect(put.hungKinds).toHaveLength(1);
-    expect(newHung(put, newWall('N', '', 1000, 1000), 'Easel', { x: 0, y: 0 }).weight).toBe(1);
-    expect(hung.removeHungKind(put, 'Easel')).toEqual(bare);
   });
 });

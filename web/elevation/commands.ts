@@ -1,3 +1,4 @@
+import type { NamedKind } from '../../core/job/kind-names';
 import type { Command } from '../commands/command';
 import type { StationName } from '../job/open-job.svelte';
 import { finestStep, lengthWords } from '../look/figures';
@@ -17,23 +18,16 @@ export function putInCommands(hand: Hand): readonly Command[] {
         focusDrawing();
       },
     }));
-  const own = hand
-    .ownKinds()
-    .slice(0, 9)
-    .map(({ name }, i): ToolChoice => ({
+  const own = (kinds: readonly NamedKind[], of: 'fitting' | 'hung', key: 'P' | 'I') =>
+    kinds.slice(0, 9).map(({ name }, i): ToolChoice => ({
       label: name,
-      keys: `P ${i + 1}`,
-      tool: { kind: 'put-in', of: 'fitting', what: name },
+      keys: `${key} ${i + 1}`,
+      tool: { kind: 'put-in', of, what: name },
     }));
-  const ownHung = (hand.open.job.hungKinds ?? []).slice(0, 9).map(({ name }, i): ToolChoice => ({
-    label: name,
-    keys: `I ${i + 1}`,
-    tool: { kind: 'put-in', of: 'hung', what: name },
-  }));
   return [
-    ...choices([...surveyTools, ...own], 'survey'),
+    ...choices([...surveyTools, ...own(hand.ownKinds(), 'fitting', 'P')], 'survey'),
     ...choices(zoneTools, 'zones'),
-    ...choices([...hungTools, ...ownHung], 'hanging'),
+    ...choices([...hungTools, ...own(hand.ownHungKinds(), 'hung', 'I')], 'hanging'),
     ...choices(markingTools, 'zones').map((command) => ({
       ...command,
       also: 'marking on a zone',

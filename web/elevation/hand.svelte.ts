@@ -1,6 +1,6 @@
 import type { StartingBatten } from '../../core/panels/fixing-order';
 import type { Polygon } from '../../core/geometry/polygon';
-import type { HungItem } from '../../core/job/hung-schema';
+import type { HungItem, HungKind } from '../../core/job/hung-schema';
 import type { Panel } from '../../core/panels/panel';
 import type { Fitting, Opening, OwnKind, Wall } from '../../core/job/schema';
 import {
@@ -84,6 +84,8 @@ export class Hand {
   framing = $state.raw<MmBox | null>(null);
   /** The user's own kinds of fitting that can be put in. */
   ownKinds: () => readonly OwnKind[] = () => [];
+  /** Likewise of hung item. */
+  ownHungKinds: () => readonly HungKind[] = () => [];
   /** Opens a pinned photo. */
   lookAtPin: (id: string) => void = () => undefined;
   /** The last thing that happened, for those who listen instead of looking. */

@@ -22,7 +22,7 @@ export function kindOptions(own: readonly HungKind[], kind: string): Option[] {
 }
 
 /** Magnets of the job, and the one it names if that is not among them. */
-export function magnetOptions(job: Job, { magnets }: HungItem): Option[] {
+export function magnetOptions(job: Job, { magnets }: Pick<HungItem, 'magnets'>): Option[] {
   const all = [...magnetsOf(job)].map(([value, { name }]) => ({ value, label: name }));
   if (!magnets) return [{ value: '', label: 'none' }, ...all];
   const isThere = all.some(({ value }) => value === magnets.magnet);
@@ -30,7 +30,7 @@ export function magnetOptions(job: Job, { magnets }: HungItem): Option[] {
 }
 
 /** "4 × N42 20 × 5 mm" */
-export function magnetsInWords(job: Job, { magnets }: HungItem): string {
+export function magnetsInWords(job: Job, { magnets }: Pick<HungItem, 'magnets'>): string {
   if (!magnets) return 'none';
   return `${magnets.places.length} × ${magnetsOf(job).get(magnets.magnet)?.name ?? magnets.magnet}`;
 }

@@ -1,5 +1,6 @@
 import { readJob } from '../../core/job/read';
-import type { Job } from '../../core/job/schema';
+import type { HungKind } from '../../core/job/hung-schema';
+import type { Job, OwnKind } from '../../core/job/schema';
 import { EditingRight } from './editing-right';
 import { entryOf, whyNotKept } from './entry';
 import { noHolders, type FirmPiece, type Holders } from './firm-piece';
@@ -10,6 +11,7 @@ import { JobFiles } from './job-files';
 import { JobShelf } from './job-shelf';
 import type { IssueWrite, KeptJob, Place } from './kept';
 import { KeptKinds } from './kept-kinds.svelte';
+import { fittingKindList, hungKindList } from './kind-lists';
 import { PhotoStore } from './photo-store';
 import { freshKey, JobStore } from './store';
 import { rememberChanging, rememberedByTab, rememberInTab, wasChanging } from './tab-memory';
@@ -70,9 +72,10 @@ export class Keeping {
   id = $state.raw('');
   /** Another tab has the right to change this job. */
   following = $state.raw(false);
-  /** Beside the jobs: what lies on the firm's rack, kinds of fitting, and photos. */
+  /** Beside the jobs: what lies on the firm's rack, kinds of fitting and of hung item, and photos. */
   readonly firm: FirmRack;
-  readonly kinds: KeptKinds;
+  readonly kinds: KeptKinds<OwnKind>;
+  readonly hungKinds: KeptKinds<HungKind>;
   readonly photos: PhotoStore;
   readonly list = new JobShelf(
     () => this.#store,
@@ -103,8 +106,9 @@ export class Keeping {
   private constructor(store: JobStore | null) {
     this.#store = store;
     this.firm = new FirmRack(store);
-    this.kinds = new KeptKinds(store);
-    void this.kinds.refresh().catch(() => undefined);
+    this.kinds = new KeptKinds(store, fittingKindList);
+    this.hungKinds = new KeptKinds(store, hungKindList);
+    for (const kinds of [this.kinds, this.hungKinds]) void kinds.refresh().catch(() => undefined);
     this.photos = store?.photos ?? new PhotoStore(null);
     void this.photos.clearUnused().catch(() => undefined);
     addEventListener('pagehide', () => this.#leave());
@@ -299,7 +303,7 @@ export class Keeping {
   async #openAgain(): Promise<JobStore> {
     const store = await JobStore.open();
     this.firm.attach(store);
-    await this.kinds.attach(store);
+    await Promise.all([this.kinds.attach(store), this.hungKinds.attach(store)]);
     await this.photos.attach(store.photos);
     return store;
   }

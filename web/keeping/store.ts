@@ -1,15 +1,13 @@
 import { openDB, type IDBPDatabase } from 'idb';
-import { readKinds } from '../../core/job/read-kinds';
-import type { OwnKind } from '../../core/job/schema';
 import type { FirmPiece, Holder, Holders } from './firm-piece';
 import type { HistoryWrite } from './history-log';
 import { inOneTurn } from './in-one-turn';
 import type { IssueWrite, JobToKeep, KeepingSchema, KeptFile, KeptHead, KeptJob } from './kept';
+import type { KindList } from './kind-lists';
 import { PhotoStore } from './photo-store';
 
 const lastJob = 'last-job';
 const turns = 'turns';
-const ownKinds = 'fitting-kinds';
 const noHistory: HistoryWrite = { first: 0, done: 0, end: 0, put: [] };
 
 const longestAnswer = 8000;
@@ -136,16 +134,19 @@ export class JobStore {
     await turn.done;
   }
 
-  /** Kinds of fitting that are offered to every job. */
-  async kinds(): Promise<readonly OwnKind[]> {
-    return readKinds(await this.#database.get('notes', ownKinds));
+  /** Kinds that are offered to every job. */
+  async kinds<K>({ key, read }: KindList<K>): Promise<readonly K[]> {
+    return read(await this.#database.get('notes', key));
   }
 
   /** The kinds changed in one turn: what another tab wrote just before is seen. */
-  async changeKinds(change: (kinds: readonly OwnKind[]) => readonly OwnKind[]): Promise<readonly OwnKind[]> {
+  async changeKinds<K>(
+    { key, read }: KindList<K>,
+    change: (kinds: readonly K[]) => readonly K[],
+  ): Promise<readonly K[]> {
     const turn = this.#database.transaction('notes', 'readwrite');
-    const kinds = change(readKinds(await turn.store.get(ownKinds)));
-    void turn.store.put(JSON.stringify(kinds), ownKinds);
+    const kinds = change(read(await turn.store.get(key)));
+    void turn.store.put(JSON.stringify(kinds), key);
     await turn.done;
     return kinds;
   }

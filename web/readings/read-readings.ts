@@ -1,5 +1,5 @@
 import { defaultFitting, defaultOpening, type DefaultObject } from '../../core/job/defaults';
-import { isSameName } from '../../core/job/fitting-kinds';
+import { isSameName } from '../../core/job/kind-names';
 import { fittingKinds, openingKinds, type OwnKind } from '../../core/job/schema';
 import type { MmBox } from '../../core/job/shape';
 import { kindName } from '../job/changes/names';

@@ -2,7 +2,6 @@ import type { Command } from '../commands/command';
 import type { OpenJob } from '../job/open-job.svelte';
 import { titleOfWall } from '../job/changes/names';
 import type { JobDesk } from '../jobs/job-desk.svelte';
-import type { KindDesk } from '../kinds/kind-desk.svelte';
 import { stations } from './stations';
 
 export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
@@ -78,14 +77,27 @@ export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
   ];
 }
 
-export function kindCommand(kinds: KindDesk): Command {
-  return {
-    name: 'Kinds of fitting',
-    group: 'Put in',
-    keys: 'J K',
-    also: 'own sizes clearances',
-    run: () => (kinds.isShown = true),
-  };
+/** Both tables of the user's own kinds. */
+export function kindCommands(
+  fittings: { isShown: boolean },
+  hung: { isShown: boolean },
+): readonly Command[] {
+  return [
+    {
+      name: 'Kinds of fitting',
+      group: 'Put in',
+      keys: 'J K',
+      also: 'own sizes clearances',
+      run: () => (fittings.isShown = true),
+    },
+    {
+      name: 'Kinds of hung item',
+      group: 'Put in',
+      keys: 'J H',
+      also: 'own sizes weights magnets keep',
+      run: () => (hung.isShown = true),
+    },
+  ];
 }
 
 export function stationCommands(open: OpenJob): readonly Command[] {

@@ -190,7 +190,7 @@ export function magnetDifferences(before: Job, after: Job): Difference[] {
 export function hungKindDifferences(before: Job, after: Job): Difference[] {
   const named = (job: Job) => (job.hungKinds ?? []).map((kind) => ({ id: kind.name, kind }));
   const { pairs, added, removed } = matchLists(named(before), named(after), (was, is) =>
-    isSame(was.kind.item, is.kind.item) ? 0 : undefined,
+    isSame({ ...was.kind, name: '' }, { ...is.kind, name: '' }) ? 0 : undefined,
   );
   const title = ({ name }: HungKind) => `Kind of hung item “${name}”`;
   const size = ({ item: { width, height } }: HungKind) => `${figure(width)} × ${figure(height)} mm`;
@@ -201,12 +201,20 @@ export function hungKindDifferences(before: Job, after: Job): Difference[] {
     places: [],
   });
   const sizes = { width: { label: 'width', unit: 'mm' }, height: { label: 'height', unit: 'mm' } } as const;
+  const pieceWords: FieldList = {
+    piece: {
+      label: 'piece',
+      usual: false,
+      whole: (to) => (to ? 'is moved about on a marking now' : 'is no longer moved about on a marking'),
+    },
+  };
   return [
     ...pairs.flatMap(([{ kind: was }, { kind: is }]) => [
       ...(was.name === is.name ? [] : [say('changed', told(title(is), `was called “${was.name}” before`))]),
-      ...fieldDifferences(was.item, is.item, { ...sizes, ...itemWords }).map(({ says }) =>
-        say('changed', told(title(is), says)),
-      ),
+      ...[
+        ...fieldDifferences(was.item, is.item, { ...sizes, ...itemWords }),
+        ...fieldDifferences(was, is, pieceWords, ['name', 'item']),
+      ].map(({ says }) => say('changed', told(title(is), says))),
     ]),
     ...added.map(({ kind }) => say('added', `${title(kind)} is new: ${size(kind)}.`)),
     ...removed.map(({ kind }) => say('removed', `${title(kind)} is gone: it was ${size(kind)}.`)),

@@ -3,15 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { addZone, changeStock, changeWall, moveObject } from '../../../core/job/changes';
 import { emptyJob, newWall, newZone } from '../../../core/job/defaults';
 import { jobDifferences } from '../../../core/job/differences/differences';
-import {
-  addHung,
-  changeHung,
-  putHungKind,
-  putMagnet,
-  setPeopleBelow,
-  setPullTests,
-} from '../../../core/job/hung';
+import { addHung, changeHung, putMagnet, setPeopleBelow, setPullTests } from '../../../core/job/hung';
 import { newHung } from '../../../core/job/hung-kinds';
+import { bringHungKinds, changeHungKind } from '../../../core/job/own-hung-kinds';
 import type { MagnetRecord } from '../../../core/job/magnet-schema';
 import type { Job } from '../../../core/job/schema';
 
@@ -30,7 +24,7 @@ function studio(): Job {
   for (const x of [700, 1700, 2700])
     job = addHung(job, 'A', newHung(job, job.walls[0]!, 'print', { x, y: 900 }));
   job = setPeopleBelow(job, 'A', [{ id: 'B1', kind: 'seat', x: 0, width: 1000 }]);
-  return putHungKind(putMagnet(setPullTests(job, 'A', 'Z1', [test]), magnet), kind);
+  return bringHungKinds(putMagnet(setPullTests(job, 'A', 'Z1', [test]), magnet), [kind]);
 }
 
 const before = studio();
@@ -59,10 +53,10 @@ const changes: readonly (readonly [change: (job: Job) => Job, says: string])[] =
   ],
   [(job) => putMagnet(job, { ...magnet, id: 'MG2', name: 'other', height: 9 }), 'Magnet MG2 (other) is new'],
   [
-    (job) => putHungKind(job, { ...kind, item: { ...kind.item, weight: 0.3 } }),
+    (job) => changeHungKind(job, kind.name, { item: { ...kind.item, weight: 0.3 } }),
     'weight 0.3 kg instead of not known',
   ],
-  [(job) => putHungKind(job, { ...kind, name: 'Ink shelf' }), '“Ink shelf” is new'],
+  [(job) => bringHungKinds(job, [{ ...kind, name: 'Ink shelf' }]), '“Ink shelf” is new'],
   [
     (job) => changeStock(job, job.stock[0]!.id, { steel: 'ferritic-stainless' }),
     'kind of steel ferritic stainless instead of low carbon',

@@ -10,7 +10,7 @@ import { hangingFigure } from '../../../web/hanging/hanging-figure';
 import { asFields, hungFields, patchOf } from '../../../web/hanging/hung-fields';
 import { parseMagnetCount, parseWeight } from '../../../web/hanging/parse-hung';
 import { factorFigure, stateOnDrawing, stateWords } from '../../../web/hanging/state-words';
-import { boardUnder, countMagnets, hungInto, setHungKind } from '../../../web/job/changes/hung';
+import { countMagnets, hungInto, setHungKind } from '../../../web/job/changes/hung';
 import { withValueAt } from '../../../web/price/setting-fields';
 
 const verdict = (patch: Partial<HungVerdict>): HungVerdict => ({
@@ -128,27 +128,5 @@ describe('changes of an item', () => {
     expect(hung.walls[0]!.hung![0]!.use).toBe('could-hurt');
     expect(use(shelf)).toBeUndefined();
     expect(use({ ...shelf, use: 'handled' })).toBe('handled');
-  });
-
-  it('a game piece lies on the board under its middle', () => {
-    const board = { id: 'M1', kind: 'board', x: 100, y: 100, across: 8, up: 8, side: 50 } as const;
-    const zone = {
-      id: 'Z1',
-      shape: [
-        [1000, 800],
-        [2000, 800],
-        [2000, 1800],
-        [1000, 1800],
-      ],
-      buildUp: 'steel-panel',
-      holes: [],
-      markings: [board],
-    };
-    const played = { ...wall, zones: [zone] } as unknown as typeof wall;
-    expect(boardUnder(played, { x: 1200, y: 1000, width: 30, height: 30 })).toEqual({
-      zone: 'Z1',
-      marking: 'M1',
-    });
-    expect(boardUnder(played, { x: 1050, y: 1000, width: 30, height: 30 })).toBeUndefined();
   });
 });

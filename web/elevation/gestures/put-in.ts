@@ -6,16 +6,17 @@ import {
   newOpening,
   newZone,
 } from '../../../core/job/defaults';
-import { hungFigures, newHung } from '../../../core/job/hung-kinds';
-import type { Job, OwnKind, Wall } from '../../../core/job/schema';
+import { hungFigures, isPiece, newHung } from '../../../core/job/hung-kinds';
+import type { Wall } from '../../../core/job/schema';
 import { boxOfVertices, type MmBox, type MmPoint, type ObjectRef } from '../../../core/job/shape';
 import { lengthOfSheets, nearestSheets, sheetPitch } from '../../../core/panels/whole-sheets';
 import { putInFitting, putInOpening, putInZone, setInto } from '../../job/changes/put-in';
-import { boardUnder, hungInto, putInHung } from '../../job/changes/hung';
+import { hungInto, putInHung } from '../../job/changes/hung';
 import type { NamedChange } from '../../job/changes/named-change';
 import type { Hand } from '../hand.svelte';
 import { partsOfBox, partsOfPoint, snap, toWholeMm, type SnapLine } from '../snap';
 import { snapLines } from '../snap-lines';
+import { snapToSquares } from '../snap-to-squares';
 import { choose, type Tool } from '../tool';
 import { hasTravelled, type Gesture, type HandEvent } from './gesture';
 
@@ -84,7 +85,7 @@ export function showGhost(hand: Hand, tool: PutInTool, event: HandEvent): void {
       : tool.of === 'fitting'
         ? setInto(newFitting(wall, tool.what, {}, hand.ownKinds()), box)
         : tool.of === 'hung'
-          ? hungInto(newHung(hand.open.job, wall, tool.what, box), box)
+          ? hungInto(newHung(hand.open.job, wall, tool.what, box, hand.ownHungKinds()), box)
           : null;
 }
 
@@ -95,22 +96,27 @@ function linesFor(hand: Hand, wall: Wall, { of }: PutInTool): SnapLine[] {
 /** Where a click puts a thing: about the hand, in line with what is near; doors and arches stand on the floor. */
 function usualBox(hand: Hand, wall: Wall, tool: PutInTool, event: HandEvent): MmBox {
   const box = usualBoxAt(hand, tool, event.at);
-  const { by, guides } = snap(partsOfBox(box), linesFor(hand, wall, tool), hand.snapReachOf(event));
+  const reach = hand.snapReachOf(event);
+  const bySquares = tool.of === 'hung' && isPiece(tool.what, hand.ownHungKinds());
+  const { by, guides } =
+    (bySquares && snapToSquares(wall, box, reach)) ||
+    snap(partsOfBox(box), linesFor(hand, wall, tool), reach);
   hand.guide(guides);
   return { ...box, x: box.x + by.x, y: box.y + by.y };
 }
 
-function usualBoxAt({ open, ownKinds }: Hand, tool: PutInTool, middle: MmPoint): MmBox {
-  const { width, height } = usualSize(open.job, tool, ownKinds());
+function usualBoxAt(hand: Hand, tool: PutInTool, middle: MmPoint): MmBox {
+  const { width, height } = usualSize(hand, tool);
   const { x, y } = toWholeMm({ x: middle.x - width / 2, y: middle.y - height / 2 });
   const onFloor = tool.of === 'opening' && defaultOpening(tool.what).y === 0;
   return { x, y: onFloor ? 0 : y, width, height };
 }
 
-function usualSize(job: Job, tool: PutInTool, own: readonly OwnKind[]): { width: number; height: number } {
+function usualSize(hand: Hand, tool: PutInTool): { width: number; height: number } {
+  const { job } = hand.open;
   if (tool.of === 'opening') return defaultOpening(tool.what);
-  if (tool.of === 'fitting') return defaultFitting(tool.what, own);
-  if (tool.of === 'hung') return hungFigures(tool.what, job.hungKinds) ?? { width: 200, height: 200 };
+  if (tool.of === 'fitting') return defaultFitting(tool.what, hand.ownKinds());
+  if (tool.of === 'hung') return hungFigures(tool.what, hand.ownHungKinds()) ?? { width: 200, height: 200 };
   const sheet = tool.what === 'whole-sheets' && sheetPitch(job, defaultLayout(job));
   if (!sheet) return { width: 2000, height: 1000 };
   const { width, height, gap } = sheet;
@@ -142,10 +148,10 @@ function thingFor(
     return { change: putInFitting(wall, fitting, hand.ownKinds()), ref: { kind: 'fitting', id: fitting.id } };
   }
   if (tool.of === 'hung') {
-    const item = hungInto(newHung(hand.open.job, wall, tool.what, box), box);
-    const marking = tool.what === 'game-piece' ? boardUnder(wall, box) : undefined;
+    const own = hand.ownHungKinds();
+    const item = hungInto(newHung(hand.open.job, wall, tool.what, box, own), box);
     return {
-      change: putInHung(wall, marking ? { ...item, marking } : item),
+      change: putInHung(wall, item, own),
       ref: { kind: 'hung', id: item.id },
     };
   }

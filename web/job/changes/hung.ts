@@ -1,18 +1,19 @@
 import { addHung, changeHung, setPeopleBelow } from '../../../core/job/hung';
 import { useOf } from '../../../core/job/hung-kinds';
-import type { HungItem, PeopleBelow } from '../../../core/job/hung-schema';
+import type { HungItem, HungKind, PeopleBelow } from '../../../core/job/hung-schema';
 import { placesIn, spreadPlaces, withPlaces, type Places } from '../../../core/job/hung-places';
-import { boxOfMarking } from '../../../core/job/markings';
 import type { Job, Wall } from '../../../core/job/schema';
 import type { MmBox } from '../../../core/job/shape';
+import { bringHungKind } from './hung-kinds';
 import type { NamedChange } from './named-change';
 import { nameOfObject, nameOfWall } from './names';
 
-export function putInHung(wall: Wall, item: HungItem): NamedChange {
+/** @param offered kinds that the job may not have yet; it gets the item's */
+export function putInHung(wall: Wall, item: HungItem, offered: readonly HungKind[] = []): NamedChange {
   const on = { ...wall, hung: [item] };
   return {
     name: `Put in ${nameOfObject(on, { kind: 'hung', id: item.id })}`,
-    change: (job) => addHung(job, wall.id, item),
+    change: (job) => addHung(bringHungKind(job, item.kind, offered), wall.id, item),
   };
 }
 
@@ -37,22 +38,8 @@ export function placeMagnets(wall: Wall, item: HungItem, places: Places): NamedC
 
 /** With its magnets spread as they are. */
 export function hungInto(item: HungItem, { x, y, width, height }: MmBox): HungItem {
-  const placed = withPlaces(item, placesIn(item, { x, y, width, height }));
+  const placed = withPlaces(item, placesIn(item, { width, height }));
   return { ...placed, x, y, width, height };
-}
-
-/** The board on which a game piece lies, if it lies on one. */
-export function boardUnder(wall: Wall, { x, y, width, height }: MmBox): HungItem['marking'] {
-  const at = { x: x + width / 2, y: y + height / 2 };
-  for (const zone of wall.zones) {
-    const found = zone.markings?.find((marking) => {
-      if (marking.kind !== 'board') return false;
-      const box = boxOfMarking(zone, marking);
-      return at.x > box.x && at.x < box.x + box.width && at.y > box.y && at.y < box.y + box.height;
-    });
-    if (found) return { zone: zone.id, marking: found.id };
-  }
-  return undefined;
 }
 
 /** @param below [] says that nobody is there, undefined that nobody has said */
@@ -65,8 +52,15 @@ export function sayPeopleBelow(
 }
 
 /** Another kind of item; what was entered of it stays, and so does what its fall would mean unless that came with the kind. */
-export function setHungKind(job: Job, wall: Wall, item: HungItem, kind: string): NamedChange {
+export function setHungKind(
+  job: Job,
+  wall: Wall,
+  item: HungItem,
+  kind: string,
+  offered: readonly HungKind[] = [],
+): NamedChange {
   const usual = useOf({ ...item, use: undefined }, job.hungKinds);
   const use = item.use === usual ? undefined : item.use;
-  return setHung(wall, item, { kind, use }, 'the kind');
+  const { name, change } = setHung(wall, item, { kind, use }, 'the kind');
+  return { name, change: (start) => change(bringHungKind(start, kind, offered)) };
 }

@@ -4,17 +4,18 @@ import {
   bringKinds,
   changeKind,
   faultOfKindName,
-  findKind,
   fittingsOfKind,
   ownKindsOf,
   removeKind,
 } from '../../../core/job/fitting-kinds';
+import { findKind } from '../../../core/job/kind-names';
 import { giveFigures, giveKind } from '../../../core/job/give-kind';
 import { mostFittingKinds } from '../../../core/job/limits';
 import type { Fitting, Job, OwnKind, Wall } from '../../../core/job/schema';
 import { findObject, findWall, type ObjectRef } from '../../../core/job/shape';
 import type { NamedChange } from './named-change';
 import { kindName, nameOfObject } from './names';
+import { usedBy } from './used-by';
 
 /** A kind with the figures of a free fitting, to be given its own. */
 export function addKind(typed: string): NamedChange {
@@ -44,13 +45,9 @@ export function setKindFields(name: string, patch: Partial<OwnKind>): NamedChang
 /** Refused while something on a wall is of that kind. */
 export function takeOutKind(job: Job, name: string): NamedChange | { readonly fault: string } {
   const users = fittingsOfKind(job, name).map(({ wall, fitting }) => `${fitting.id} on wall ${wall.id}`);
-  if (users.length > 0) {
-    const more = users.length > 3 ? [`${users.length - 3} more`] : [];
-    return {
-      fault: `“${name}” is the kind of ${listed([...users.slice(0, 3), ...more])}; give ${users.length === 1 ? 'it' : 'them'} another kind first.`,
-    };
-  }
-  return { name: `Delete the kind “${name}”`, change: (start) => removeKind(start, name) };
+  return (
+    usedBy(name, users) ?? { name: `Delete the kind “${name}”`, change: (start) => removeKind(start, name) }
+  );
 }
 
 export function giveFiguresOfKind(name: string): NamedChange {
@@ -76,8 +73,4 @@ export function setKind(wall: Wall, ref: ObjectRef, kind: string, offered: reado
 export function bringKind(job: Job, name: string, offered: readonly OwnKind[]): Job {
   const kind = findKind(offered, name);
   return kind ? bringKinds(job, [kind]) : job;
-}
-
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

@@ -1,7 +1,9 @@
 import { changeWall, moved } from '../../../core/job/changes';
 import { defaultLayout } from '../../../core/job/defaults';
-import { bringKinds, findKind, ownKindsOf } from '../../../core/job/fitting-kinds';
+import { bringKinds, ownKindsOf } from '../../../core/job/fitting-kinds';
+import { findKind } from '../../../core/job/kind-names';
 import { boxAboutBoxes, extentOf } from '../../../core/job/extent';
+import type { HungItem } from '../../../core/job/hung-schema';
 import { findPhoto } from '../../../core/job/photos';
 import type { ReadObject } from '../../../core/job/read-objects-text';
 import type { Fitting, Job, Layout, Opening, OwnKind, Wall, Zone } from '../../../core/job/schema';
@@ -55,12 +57,16 @@ export function pasteObjects(
   return {
     name: pasteName(read.length, kinds.length),
     change: (start) =>
-      changeWall(bringKinds(start, kinds), wall.id, (found) => ({
-        ...found,
-        openings: [...found.openings, ...of<Opening>('opening')],
-        fittings: [...found.fittings, ...of<Fitting>('fitting')],
-        zones: [...found.zones, ...of<Zone>('zone')],
-      })),
+      changeWall(bringKinds(start, kinds), wall.id, (found) => {
+        const hung = of<HungItem>('hung');
+        return {
+          ...found,
+          openings: [...found.openings, ...of<Opening>('opening')],
+          fittings: [...found.fittings, ...of<Fitting>('fitting')],
+          zones: [...found.zones, ...of<Zone>('zone')],
+          ...(hung.length > 0 && { hung: [...(found.hung ?? []), ...hung] }),
+        };
+      }),
     pasted: made.map(({ as, object }) => ({ kind: as, id: object.id })),
     notes: [...notes],
   };

@@ -78,10 +78,7 @@ export function jobCommands(open: OpenJob, desk: JobDesk): readonly Command[] {
 }
 
 /** Both tables of the user's own kinds. */
-export function kindCommands(
-  fittings: { isShown: boolean },
-  hung: { isShown: boolean },
-): readonly Command[] {
+export function kindCommands(fittings: { isShown: boolean }, hung: { isShown: boolean }): readonly Command[] {
   return [
     {
       name: 'Kinds of fitting',

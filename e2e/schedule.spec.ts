@@ -21,7 +21,7 @@ const parts = {
   Panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   Hanging: ['Hung items', 'Calculation', 'Magnets', 'Pull tests', 'People below', 'Holding map', 'Arrange'],
   Price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],
-  Drawings: ['Documents', 'Workshop', 'Printing', 'Revisions'],
+  Drawings: ['Documents', 'Workshop', 'Printing', 'Handover', 'Revisions'],
 } as const;
 
 test('the whole schedule is worked by keyboard alone', async ({ page }) => {

@@ -29,6 +29,16 @@ export function productsOf(job: Job): ReadonlyMap<string, Product> {
   return new Map([...readyProducts, ...(job.products ?? [])].map((product) => [product.id, product]));
 }
 
+/** Products that layers of the job's zones name, each once, in the order of the walls. */
+export function productsInUse(job: Job): Product[] {
+  const used = job.walls.flatMap(({ zones, ground }) =>
+    zones.flatMap((zone) =>
+      buildUpOf(job, zone, ground).layers.flatMap(({ product }) => (product ? [product] : [])),
+    ),
+  );
+  return [...new Set(used)];
+}
+
 /**
  * The layers of a zone: those it names, else the ready ones of its kind on this ground; none for a kind nobody knows.
  *

@@ -1,15 +1,14 @@
 import { buildUpKind } from '../job/build-up-kinds';
-import { dayNumber } from '../job/day';
-import { dayInWords } from '../job/day-in-words';
 import type { OfferInputs } from '../offer/offer-inputs';
 import { lastingCautions } from '../offer/scope-words';
 import { termsOf } from '../offer/usual-prices';
 import type { WorkedOut } from '../worked-out';
 import { cautions } from './cautions';
-import { headingBlock, listBlocks, paragraphBlock } from './client-blocks';
+import { headingBlock, listBlocks } from './client-blocks';
 import { clientPages, clientWidth as width, statusOf } from './client-pages';
-import { layHeading, layRows, type FlowBlock, type FlowColumn } from './flow-table';
+import type { FlowBlock } from './flow-table';
 import type { LodeplanDocument, TextMeasure } from './page';
+import { dayOrBlank, readyDateBlocks } from './ready-dates';
 
 /** Common practice, no source; the makers' words go before them. */
 const usualCleaning: Readonly<Record<'writable' | 'chalk' | 'plain', string>> = {
@@ -49,7 +48,7 @@ export function careSheet(
     listBlocks(sentences.filter(Boolean), width, measure, colour);
   const blocks: FlowBlock[] = [
     headingBlock('From when it may be used', width),
-    ...dateBlocks(worked, ready, measure),
+    ...readyDateBlocks(worked, ready, measure),
     ...list([
       'Before these days the surfaces look dry and are not hard yet: what is written may stay for good, and magnets may press marks into them.',
     ]),
@@ -83,38 +82,4 @@ export function careSheet(
       ? clientPages({ job, title: 'Care sheet', facts, status: statusOf(job) }, blocks, measure)
       : [],
   };
-}
-
-const blank = '________________';
-
-/** What is no date of the calendar is filled in by hand. */
-function dayOrBlank(date: string | null | undefined): string {
-  return date && dayNumber(date) !== null ? dayInWords(date) : blank;
-}
-
-function dateBlocks({ job }: WorkedOut, ready: OfferInputs['ready'], measure: TextMeasure): FlowBlock[] {
-  const columns: FlowColumn[] = [
-    { heading: 'Zone', align: 'left', width: width - 2 * 42 },
-    { heading: 'First magnets', align: 'left', width: 42 },
-    { heading: 'First writing', align: 'left', width: 42 },
-  ];
-  const rows = job.walls.flatMap((wall) =>
-    wall.zones.map((zone) => {
-      const { label, magnetic, surface } = buildUpKind(zone.buildUp);
-      const dates = ready.find((one) => one.wall === wall.id && one.zone === zone.id);
-      return {
-        kind: 'row' as const,
-        cells: [
-          `${wall.name || `Wall ${wall.id}`}: ${zone.name || `zone ${zone.id}`}, ${label.toLowerCase()}`,
-          magnetic === 'none' ? 'not for magnets' : dayOrBlank(dates?.magnets),
-          surface === 'plain' ? 'not for writing' : dayOrBlank(dates?.writing),
-        ],
-      };
-    }),
-  );
-  return [
-    layHeading(columns, measure),
-    ...layRows(columns, rows, measure),
-    paragraphBlock(' ', width, measure, { below: -2 }),
-  ];
 }

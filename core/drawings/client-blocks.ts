@@ -1,7 +1,7 @@
 import type { Mm } from '../units';
 import type { FlowBlock } from './flow-table';
 import type { Colour, Item, Text, TextHeight, TextMeasure } from './page';
-import { textBlock } from './text';
+import { textBlock, wrapText } from './text';
 
 /*
  * What the pages of an offer are made of: headings, paragraphs and lists that know their height and not yet their place.
@@ -62,6 +62,12 @@ export function paragraphBlock(
     ...(keepWithNext && { keepWithNext }),
     at: (left, top) => block(left, top - above).items,
   };
+}
+
+/** Words of any length, a block a line, so that they may run over pages. */
+export function runningBlocks(text: string, width: Mm, measure: TextMeasure): FlowBlock[] {
+  const lines = text.split('\n').flatMap((line) => wrapText(line, width, 2.5, {}, measure));
+  return lines.map((line) => paragraphBlock(line || ' ', width, measure, { below: 0 }));
 }
 
 /** Sentences with a short rule before each: red lead for cautions, ink for the rest. */

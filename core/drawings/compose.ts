@@ -26,7 +26,7 @@ export interface Beside {
 /**
  * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, templates, bundle labels,
  * panel labels, markings of each wall that has some, checks of what hangs, client view, alternatives side by side, materials
- * list, film strips, programme, day sheets, offer, care sheet, changes since a revision. A document with nothing to show is
+ * list, film strips, programme, day sheets, offer, care sheet, handover pack, changes since a revision. A document with nothing to show is
  * left out; a job without walls has none.
  */
 export function composeDocuments(

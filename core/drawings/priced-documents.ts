@@ -8,6 +8,7 @@ import type { DrawnAlternative } from './client-alternatives';
 import { filmStripsSheet } from './film-strips-sheet';
 import { materialsList } from './materials-list';
 import { offerDocument } from './offer-document';
+import { handoverPack } from './handover/handover-pack';
 import type { LodeplanDocument, TextMeasure } from './page';
 import type { Pictures } from './pictures';
 import { programmeSheet } from './programme-sheet';
@@ -31,6 +32,7 @@ export function pricedDocuments(
     daySheets(worked, priced.programme, priced.takeOff, measure),
     offerDocument(worked, clientPrices(priced.offer), measure, { ...(compared && { compared }), pictures }),
     careSheet(worked, priced.inputs, measure),
+    handoverPack(worked, priced, measure),
   ];
 }
 

@@ -75,6 +75,8 @@ export const largestSvg = 2_000_000;
 
 export const longestId = 40;
 export const longestText = 2_000;
+/** Characters of terms that a firm gives in its own words. */
+export const longestTerms = 20_000;
 /** Characters of a job file. */
 export const longestFile = 64_000_000;
 /** Lists and objects in one another, anywhere in a file. */

@@ -13,6 +13,7 @@ import { photo, pin, wallPhoto, type photoPoint } from './photo-schema';
 import { fitting, opening, verticesSchema, type vertexSchema } from './placed-schema';
 import { allowance, coordinate, identifier, length, pair, size, text } from './schema-values';
 import { buildUp, product } from './product-schema';
+import { handoverSchema } from './handover-schema';
 import { printing } from './printing-schema';
 import { programme } from './programme-schema';
 import { quantitiesSettings } from './quantities-schema';
@@ -238,6 +239,7 @@ export const jobSchema = namedFields({
   offer: v.optional(offerSchema),
   quantities: v.optional(quantitiesSettings),
   printing: v.optional(printing),
+  handover: v.optional(handoverSchema),
   fittingKinds: v.optional(
     v.pipe(
       v.array(ownKind),

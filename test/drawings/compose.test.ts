@@ -30,6 +30,7 @@ describe('composeDocuments', () => {
       'day-sheets',
       'offer',
       'care-sheet',
+      'handover-pack',
     ]);
   });
 

@@ -129,6 +129,7 @@ describe('the documents of a job with markings', () => {
         'day-sheets',
         'offer',
         'care-sheet',
+        'handover-pack',
       ],
     ]);
     expect(names(demoJob()).filter((name) => name.startsWith('markings'))).toEqual(['markings-A']);

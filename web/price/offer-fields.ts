@@ -12,6 +12,7 @@ const money = { of: 'money' } as const;
 const percent = { of: 'number', most: 100 } as const;
 const surcharge = { of: 'number', most: 1000 } as const;
 const text = { of: 'text' } as const;
+const lines = { of: 'lines' } as const;
 const whole = { of: 'number', whole: true, most: 10_000 } as const;
 
 function choice(values: readonly string[], words: Readonly<Record<string, string>> = {}) {
@@ -120,7 +121,7 @@ export const offerGroups: readonly SettingGroup[] = [
   {
     heading: 'Words',
     fields: [
-      { path: 'offeredBy', label: 'Offered by: name and address', kind: text },
+      { path: 'offeredBy', label: 'Offered by: name and address', kind: lines },
       {
         path: 'exclusions',
         label: 'Not in the price; part by semicolons',
@@ -133,9 +134,9 @@ export const offerGroups: readonly SettingGroup[] = [
         kind: { of: 'texts' },
         usual: 'as usual',
       },
-      { path: 'care.pens', label: 'Pens and chalks that were tried', kind: text },
-      { path: 'care.cleaning', label: 'How it is cleaned', kind: text },
-      { path: 'closingWords', label: 'Closing words', kind: text },
+      { path: 'care.pens', label: 'Pens and chalks that were tried', kind: lines },
+      { path: 'care.cleaning', label: 'How it is cleaned', kind: lines },
+      { path: 'closingWords', label: 'Closing words', kind: lines },
     ],
   },
 ];

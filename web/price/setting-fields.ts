@@ -32,6 +32,8 @@ export interface SettingField {
     | { readonly of: 'money'; readonly needed?: boolean }
     | { readonly of: 'packs' }
     | { readonly of: 'text'; readonly needed?: boolean }
+    /** Words of several lines. */
+    | { readonly of: 'lines'; readonly most?: number }
     /** Several texts, parted by semicolons. */
     | { readonly of: 'texts' }
     | {
@@ -92,6 +94,12 @@ export function parseField({ kind }: SettingField, text: string): Entry<unknown>
     if (most > longest) return { fault: `These are ${most} characters; type ${longest} at the most.` };
   }
   if (kind.of === 'text') return parseText(text);
+  if (kind.of === 'lines') {
+    const { most = longest } = kind;
+    return typed.length > most
+      ? { fault: `These are ${typed.length} characters; type ${most} at the most.` }
+      : { value: typed };
+  }
   if (kind.of === 'length') {
     const { least = 0 } = kind;
     return readLength(text, least, least === 0 ? 'Type a length from 0' : 'Type a length');

@@ -18,7 +18,7 @@ export const leavesOf = {
   panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   hanging: ['Hung items', 'Calculation', 'Magnets', 'Pull tests', 'People below', 'Holding map', 'Arrange'],
   price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],
-  drawings: ['Documents', 'Workshop', 'Printing', 'Revisions'],
+  drawings: ['Documents', 'Workshop', 'Printing', 'Handover', 'Revisions'],
 } as const satisfies Record<StationName, readonly string[]>;
 
 export type LeafName = (typeof leavesOf)[StationName][number];

@@ -13,7 +13,9 @@ import { formatMm } from './figures';
 import { layHeading, layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
 import type { Item, TextMeasure } from './page';
 
-const width = 170;
+/** Of all its tables, mm. */
+export const dayWidth = 170;
+const width = dayWidth;
 const box = 3;
 const weekdays = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
@@ -24,13 +26,20 @@ export function dayTitle({ day, number }: WorkDay, settings: Settings): string {
 }
 
 /** All that a day sheet says under its title, in the order in which it is wanted. */
+export interface DayBlocks {
+  /** What is done and mixed. */
+  readonly work: readonly FlowBlock[];
+  /** What must not be touched, readings, notes. */
+  readonly watch: readonly FlowBlock[];
+}
+
 export function dayBlocks(
   worked: WorkedOut,
   day: WorkDay,
   programme: Programme,
   takeOff: TakeOff,
   measure: TextMeasure,
-): FlowBlock[] {
+): DayBlocks {
   const table = (
     heading: string,
     columns: readonly FlowColumn[],
@@ -46,16 +55,19 @@ export function dayBlocks(
         ];
   const steps = table('Today, in this order', stepColumns, stepRows(worked, day, takeOff));
   const ticks = day.steps.length;
-  return [
+  const work = [
     // The rows of the table stand at its end, each with a box to tick.
     ...steps.map((block, i) => (i >= steps.length - ticks ? ticked(block) : block)),
     ...table('Mix', mixColumns, mixRows(worked, day, takeOff)),
+  ];
+  const watch = [
     ...table('Not yet: leave alone what dries', waitColumns, waitRows(worked, day, programme), 'red-lead'),
     ...table('Readings', readingColumns, readingRows),
     spaceBlock(2),
     ...listBlocks(limitsOf(worked, day), width, measure),
     ...table('Done and noted', noteColumns, noteRows),
   ];
+  return { work, watch };
 }
 
 const stepColumns: readonly FlowColumn[] = [

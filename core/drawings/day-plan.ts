@@ -14,7 +14,7 @@ export interface WorkDay {
   /** From 1, days without work not counted. */
   readonly number: number;
   readonly steps: readonly DayStep[];
-  /** What is still drying, hardening or curing at some time of the day. */
+  /** What is still drying, hardening or curing at some time of the day, from the first step on. */
   readonly waits: readonly DatedWait[];
 }
 
@@ -43,7 +43,9 @@ export function workDays({ tasks, waits, settings }: Programme): WorkDay[] {
     .filter(({ steps }) => steps.length > 0)
     .map(({ day, steps }, i): WorkDay => {
       const [from, to] = [day * dayMinutes, (day + 1) * dayMinutes];
-      const own = waits.filter(({ start, finish }) => start < to && finish > from);
+      // What dried in the night is no news any more.
+      const begin = Math.max(from, Math.min(...steps.map(({ start }) => start)));
+      const own = waits.filter(({ start, finish }) => start < to && finish > begin);
       return { day, number: i + 1, steps, waits: own.sort((a, b) => a.finish - b.finish) };
     });
 

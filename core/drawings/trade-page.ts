@@ -4,11 +4,13 @@ import type { Item, Page, PaperFormat, TextMeasure } from './page';
 import type { PaperBox } from './paper';
 import { fieldsOfJob, frameAndTitleBlock } from './title-block';
 
-/** What the pages of a many-paged workshop document have in common: upright, for a clipboard. */
+/** What the pages of a many-paged workshop document have in common. */
 export interface TradeDocument {
   readonly job: Job;
   /** Absent: A4. */
   readonly format?: PaperFormat;
+  /** Absent: upright, for a clipboard. */
+  readonly landscape?: boolean;
   readonly title: string;
   readonly documentType: string;
   readonly notes: readonly string[];
@@ -29,13 +31,13 @@ export function tradePage(
   /** Whether it begins something: notes and cautions stand there. */
   isFirst = sheet === 1,
 ): { items: Item[]; space: PaperBox } {
-  const { job, format = 'A4', title, documentType, notes, cautions } = document;
+  const { job, format = 'A4', landscape = false, title, documentType, notes, cautions } = document;
   const steelWalls = job.walls.filter(({ zones }) => zones.some(({ layout }) => layout));
   return frameAndTitleBlock(
     {
       ...fieldsOfJob(job),
       format,
-      landscape: false,
+      landscape,
       title,
       documentType,
       scale: null,

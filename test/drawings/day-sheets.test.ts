@@ -50,10 +50,10 @@ describe.each(jobs)('day sheets of the job %s', (_, worked, { programme, takeOff
     }
   });
 
-  it('say of every day what is wet on it and until when', () => {
-    for (const { day, waits } of days) {
+  it('say of every day what is wet while anybody works or after, and until when', () => {
+    for (const { day, steps, waits } of days) {
       const expected = programme.waits.filter(
-        ({ start, finish }) => start < (day + 1) * 1440 && finish > day * 1440,
+        ({ start, finish }) => start < (day + 1) * 1440 && finish > steps[0]!.start,
       );
       expect(waits).toHaveLength(expected.length);
     }
@@ -61,6 +61,12 @@ describe.each(jobs)('day sheets of the job %s', (_, worked, { programme, takeOff
 });
 
 describe('day sheets', () => {
+  it('are one page a day on the demo, of two columns where an upright page is too small', () => {
+    const { sheets, programme } = sheetsOf(demoJob());
+    expect(sheets.pages.length).toBe(workDays(programme).length);
+    expect(new Set(sheets.pages.map(({ format }) => format))).toContain('A3');
+  });
+
   it('name the day of the calendar where the job has one, else count', () => {
     const job = demoJob();
     const dated = sheetsOf({ ...job, programme: { ...job.programme, start: '2026-03-02' } }).sheets;

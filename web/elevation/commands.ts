@@ -3,7 +3,7 @@ import type { Command } from '../commands/command';
 import type { StationName } from '../job/open-job.svelte';
 import { finestStep, lengthWords } from '../look/figures';
 import type { Hand } from './hand.svelte';
-import { hungTools, markingTools, surveyTools, zoneTools, type ToolChoice } from './tool';
+import { hungTools, markingTools, peopleTools, surveyTools, zoneTools, type ToolChoice } from './tool';
 
 export function putInCommands(hand: Hand): readonly Command[] {
   const choices = (tools: readonly ToolChoice[], station: StationName) =>
@@ -28,6 +28,10 @@ export function putInCommands(hand: Hand): readonly Command[] {
     ...choices([...surveyTools, ...own(hand.ownKinds(), 'fitting', 'P')], 'survey'),
     ...choices(zoneTools, 'zones'),
     ...choices([...hungTools, ...own(hand.ownHungKinds(), 'hung', 'I')], 'hanging'),
+    ...choices(peopleTools, 'hanging').map((command) => ({
+      ...command,
+      also: 'people below under the wall',
+    })),
     ...choices(markingTools, 'zones').map((command) => ({
       ...command,
       also: 'marking on a zone',

@@ -35,7 +35,8 @@ export interface Corners {
 
 /** The object under the hand and the wall without it, as it was when the drag began. */
 export interface Lifted {
-  readonly ref: ObjectRef;
+  /** Null: a stretch with people below, which is no object. */
+  readonly ref: ObjectRef | null;
   readonly rest: Wall;
   /** Its size is what the hand changes. */
   readonly sized?: boolean;

@@ -1,5 +1,6 @@
 import type { FittingKind, OpeningKind } from '../../core/job/defaults';
 import type { ReadyHungKind } from '../../core/job/hung-kinds';
+import type { PeopleBelow } from '../../core/job/hung-schema';
 import type { FixingPoint } from '../../core/job/ground-schema';
 import type { MarkingKind } from '../../core/job/marking-schema';
 import type { StationName } from '../job/open-job.svelte';
@@ -14,6 +15,8 @@ export type Tool =
   | { readonly kind: 'put-in'; readonly of: 'zone'; readonly what: 'zone' | 'whole-sheets' }
   /** A click puts a fixing point there. */
   | { readonly kind: 'mark'; readonly what: FixingPoint['kind'] }
+  /** People under the wall: a click at the usual width, or a drag along it. */
+  | { readonly kind: 'people'; readonly what: PeopleBelow['kind'] }
   /** Into a zone: a click at the usual size, or a drag. */
   | { readonly kind: 'hole'; readonly what: 'rectangle' | 'circle' }
   /** On a zone: a click for one over the whole of it, or a drag. */
@@ -127,6 +130,21 @@ export const hungTools: readonly ToolChoice[] = [
   hung('Coat hook', 'I K', 'coat-hook'),
   hung('Bicycle hook', 'I B', 'bicycle-hook'),
   hung('Game piece', 'I G', 'game-piece'),
+];
+
+const people = (label: string, keys: string, what: PeopleBelow['kind']) => ({
+  label,
+  keys,
+  tool: { kind: 'people', what } as const,
+});
+
+/** Who is under the wall, in the order of the list in the strip. */
+export const peopleTools: readonly (ToolChoice & { tool: Extract<Tool, { kind: 'people' }> })[] = [
+  people('Bed', 'B B', 'bed'),
+  people('Seat', 'B S', 'seat'),
+  people('Play area', 'B P', 'play-area'),
+  people('Walkway', 'B W', 'walkway'),
+  people('Way out', 'B O', 'way-out'),
 ];
 
 /** What is drawn on a zone once it is finished, in the order of its strip. */

@@ -54,6 +54,8 @@ export class OpenJob {
   handChoice = $state.raw<HandChoiceRef | null>(null);
   /** A fixing point that is chosen: see `chosen-fixing-point.ts`. */
   fixingPoint = $state.raw<{ readonly wall: string; readonly id: string } | null>(null);
+  /** A stretch with people below that is chosen: see `chosen-people.ts`. */
+  people = $state.raw<{ readonly wall: string; readonly id: string } | null>(null);
   station = $state.raw<StationName>('survey');
   /** The part of the schedule that is shown at each station; absent: its first. */
   leaves = $state.raw<Partial<Record<StationName, string>>>({});

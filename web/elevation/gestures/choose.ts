@@ -8,7 +8,7 @@ import { chosenObject } from './what-can-change';
 /** Chooses on drawing and schedule alike, and says what. */
 export function chooseObject(hand: Hand, selection: Selection): void {
   const object = chosenObject(selection);
-  hand.open.fixingPoint = null;
+  hand.open.fixingPoint = hand.open.people = null;
   if (object) hand.open.chosen.set([object]);
   else hand.open.selection = selection;
   hand.said = selection ? `${nameOfSelection(hand, selection)} chosen` : 'Nothing chosen';

@@ -8,6 +8,7 @@ import type { StationName } from '../../job/open-job.svelte';
 import { finestStep } from '../../look/figures';
 import { measures } from '../../measure/measures.svelte';
 import { chosenFixingPoint } from '../../job/chosen-fixing-point';
+import { chosenPeople } from '../../job/chosen-people';
 import type { Hand } from '../hand.svelte';
 import { choose } from '../tool';
 import { nudgeStart } from '../by-hand/move-start';
@@ -20,6 +21,7 @@ import { closeShape, setTypedCorner, takeBackCorner, typeLength } from './corner
 import { markInMiddle } from './mark-fixing-point';
 import { chosenHole, putHoleInMiddle } from './holes';
 import { chosenMarking, putMarkingOnZone } from './markings';
+import { choosePeople, nudgePeople, putPeopleInMiddle, takeOutChosenPeople } from './people-below';
 import { putInMiddle } from './put-in';
 import { changeable } from './what-can-change';
 
@@ -57,6 +59,10 @@ function keyDoes(hand: Hand, event: KeyboardEvent): boolean {
   if (event.key === 'Delete' || event.key === 'Backspace') return takeOut(hand);
   if (event.key === 'Enter' && hand.tool.kind === 'put-in') {
     putInMiddle(hand, hand.tool);
+    return true;
+  }
+  if (event.key === 'Enter' && hand.tool.kind === 'people') {
+    putPeopleInMiddle(hand, hand.tool.what);
     return true;
   }
   if (event.key === 'Enter' && hand.tool.kind === 'mark') return markInMiddle(hand, hand.tool.what);
@@ -99,6 +105,11 @@ function escape(hand: Hand, escapeGesture: () => boolean): boolean {
     hand.said = 'Fixing point let go';
     return true;
   }
+  if (chosenPeople(hand.open)) {
+    hand.open.people = null;
+    hand.said = 'Stretch let go';
+    return true;
+  }
   if (hadMeasures) return true;
   const { chosen, selection } = hand.open;
   if (!selection && !chosen.adding) return false;
@@ -112,6 +123,7 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repe
   const { selection } = open;
   if (nudgeChoice(hand, [x, y], step, repeated)) return true;
   if (nudgeFixingPoint(hand, x * step, y * step, repeated)) return true;
+  if (nudgePeople(hand, x * step, y * step, repeated)) return true;
   const marking = chosenMarking(hand);
   if (wall && marking) {
     hand.make(shiftMarking(wall.id, marking.ref, x * step, y * step), { merge: repeated });
@@ -140,7 +152,7 @@ function nudge(hand: Hand, [x, y]: readonly [number, number], step: number, repe
 function takeOut(hand: Hand): boolean {
   const { wall, open } = hand;
   const { selection } = open;
-  if (letGoOfChosen(hand) || takeOutChosenPoint(hand)) return true;
+  if (letGoOfChosen(hand) || takeOutChosenPoint(hand) || takeOutChosenPeople(hand)) return true;
   const marking = chosenMarking(hand);
   if (wall && marking) {
     if (hand.make(takeOutMarking(wall.id, marking.ref))) open.marking = null;
@@ -167,29 +179,40 @@ function tellDone({ open }: Hand, { words }: Done): boolean {
   return true;
 }
 
-/** To the next object as they are listed, then to fixing points and to what was chosen by hand; past the last one the key leaves the drawing as usual. */
+/** To the next object as they are listed, then to fixing points or people below, and to what was chosen by hand; past the last one the key leaves the drawing as usual. */
 function walk(hand: Hand, by: 1 | -1): boolean {
   const { wall, open } = hand;
   if (!wall) return false;
+  const { selection } = open;
   const objects = walkedKinds(open.station).flatMap((kind) =>
     objectsOf(wall, kind).map(({ id }): ObjectRef => ({ kind, id })),
   );
   const chosen = chosenChoice(open);
-  const signs = hand.signs.map(({ zone, wish }) => ({ zone, id: wish.id }));
   const points = open.station === 'survey' ? (wall.fixingPoints ?? []) : [];
-  const held = chosenFixingPoint(open);
-  const all = [...objects, ...points, ...signs];
-  const at = all.findIndex((one) => {
-    if (chosen) return 'zone' in one && one.zone === chosen.zone.id && one.id === chosen.choice.id;
-    if (held) return one === held;
-    return 'kind' in one && one.kind === open.selection?.kind && one.id === open.selection.id;
-  });
+  const below = open.station === 'hanging' ? (wall.peopleBelow ?? []) : [];
+  const all: readonly { readonly isChosen: boolean; readonly choose: () => void }[] = [
+    ...objects.map((ref) => ({
+      isChosen: !chosen && ref.kind === selection?.kind && ref.id === selection.id,
+      choose: () => chooseObject(hand, ref),
+    })),
+    ...points.map((point) => ({
+      isChosen: point === chosenFixingPoint(open),
+      choose: () => chooseFixingPoint(hand, point),
+    })),
+    ...below.map((one) => ({
+      isChosen: one === chosenPeople(open),
+      choose: () => choosePeople(hand, one),
+    })),
+    ...hand.signs.map(({ zone, wish: { id } }) => ({
+      isChosen: zone === chosen?.zone.id && id === chosen.choice.id,
+      choose: () => chooseSign(hand, { zone, id }),
+    })),
+  ];
+  const at = all.findIndex(({ isChosen }) => isChosen);
   const next = at < 0 ? (by > 0 ? all[0] : undefined) : all[at + by];
   if (!next) return false;
   open.hole = open.marking = open.handChoice = null;
-  if ('x' in next) chooseFixingPoint(hand, next);
-  else if ('kind' in next) chooseObject(hand, next);
-  else chooseSign(hand, next);
+  next.choose();
   return true;
 }
 

@@ -27,6 +27,7 @@ import {
 import { moveCorner } from './move-corner';
 import { setMeasure } from './measure';
 import { pan } from './pan';
+import { pressPeople, pressPeopleEnd, putPeople } from './people-below';
 import { pickEdge } from './pick-edge';
 import { putIn } from './put-in';
 import { resizeObject } from './resize-object';
@@ -44,6 +45,7 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   if (tool.kind === 'mark') return tapOrPan(hand, start, (event) => markFixingPoint(hand, tool.what, event));
   if (tool.kind === 'hole') return putHole(hand, start, tool);
   if (tool.kind === 'marking') return putMarking(hand, start, tool.what);
+  if (tool.kind === 'people') return putPeople(hand, start, tool.what);
   if (tool.kind === 'bend') return pressEdge(hand, start);
   if (tool.kind === 'by-hand')
     return (
@@ -65,7 +67,7 @@ export function press(hand: Hand, start: HandEvent): Gesture | null {
   if (ofPanels) return ofPanels;
   const handle = chosenMarking(hand)
     ? pressChosenMarking(hand, start)
-    : (pressChosenHole(hand, start) ?? pressHandle(hand, start));
+    : (pressChosenHole(hand, start) ?? pressHandle(hand, start) ?? pressPeopleEnd(hand, start));
   if (handle) return handle;
   const magnet = pressMagnet(hand, start, (event) => tapAt(hand, event));
   if (magnet) return magnet;
@@ -139,6 +141,10 @@ function pressWall(hand: Hand, start: HandEvent): Gesture {
   const tolerance = (start.touch ? 12 : 4) / hand.view.frame.scale;
   const hits = wall ? hitsAt(wall, start.at, tolerance, open.station, hand.panels) : [];
   const grip = objectUnderHand(hand, start, hits);
+  // At Hanging nothing else can be moved, so that a stretch may be gripped before the door behind it.
+  const people =
+    hits[0]?.kind === 'hung' ? null : pressPeople(hand, start, (event) => tap(hand, event, hits));
+  if (people && !addsToChosen(hand, start)) return people;
   // A zone is not where its hole is: there the hole is meant, unless something else lies in it.
   const hole = hits.some(({ kind }) => kind !== 'zone') ? null : holeAt(hand, start.at);
   const isOfChosen = hole !== null && open.selection?.kind === 'zone' && open.selection.id === hole.zone;

@@ -40,7 +40,8 @@ export interface SizeWords {
 
 /** Null while nothing gets another size. */
 export function sizeInHand(hand: Hand): SizeWords | null {
-  const object = hand.lifted?.sized && hand.find(hand.lifted.ref);
+  const { ref, sized } = hand.lifted ?? {};
+  const object = ref && sized && hand.find(ref);
   if (!object) return null;
   const { x, y, width, height } = boxOfObject(object);
   const sheet = sheetPitch(hand.open.job, (object as Zone).layout);

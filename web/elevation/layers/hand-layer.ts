@@ -1,5 +1,5 @@
 import { boxOf, type Polygon, type Ring } from '../../../core/geometry/polygon';
-import type { HungItem } from '../../../core/job/hung-schema';
+import type { HungItem, PeopleBelow } from '../../../core/job/hung-schema';
 import type { Fitting, Opening, Vertex, Zone } from '../../../core/job/schema';
 import { isHung } from '../../../core/job/hung-places';
 import { pointOf, type MmBox, type MmPoint, type ObjectRef, type WallObject } from '../../../core/job/shape';
@@ -17,7 +17,8 @@ import { paintHeldItem, paintHungItem, paintMagnets, type HungDrawing } from './
 import { paintMeasure } from './measures-drawing';
 import { paintOpening } from './openings-layer';
 import { paintMarkings, type PictureOf } from './markings-layer';
-import { acrossOf, downOf, inks, strokeLine, strokePolygon, type Pen } from './pen';
+import { acrossOf, downOf, inks, paintSquare, strokeLine, strokePolygon, type Pen } from './pen';
+import { paintChosenPeople } from './people-layer';
 import { paintRadii, type Radius } from './radii';
 import { paintZone } from './zones-layer';
 
@@ -39,6 +40,8 @@ export interface HandDrawing {
   readonly hole: readonly Vertex[] | null;
   /** A marking of it that is chosen, too, as an object on the wall. */
   readonly marking: Opening | null;
+  /** The chosen stretch with people below. */
+  readonly people: PeopleBelow | null;
   /** What markings show; null where they are not drawn. */
   readonly pictureOf: PictureOf | null;
   /** Radii of the arcs that are in the hand's reach. */
@@ -100,6 +103,7 @@ export function paintHand(pen: Pen, drawing: HandDrawing): void {
     strokePolygon(pen, polygonOf(drawing.marking), inks['red-lead'], 2.5);
     paintHandles(pen, drawing.marking);
   }
+  if (drawing.people) paintChosenPeople(pen, drawing.people);
   paintRadii(pen, drawing.radii);
   for (const { from, to } of drawing.measures) paintMeasure(pen, from, to, false);
   if (drawing.measuring) paintMeasure(pen, drawing.measuring.from, drawing.measuring.to, true);
@@ -165,16 +169,6 @@ function paintWallCorners(pen: Pen, outline: readonly Vertex[], chosen: number |
     if (i === chosen) paintSquare(pen, px, py, inks['red-lead']);
     else paintDot(pen, pointOf(vertex), 4);
   });
-}
-
-/** 12 px wide; what a finger may miss it by is wider. */
-function paintSquare({ context }: Pen, px: number, py: number, fill: string): void {
-  const [x, y] = [Math.round(px) - 5.5, Math.round(py) - 5.5];
-  context.fillStyle = fill;
-  context.fillRect(x, y, 11, 11);
-  context.strokeStyle = inks['red-lead'];
-  context.lineWidth = 1.5;
-  context.strokeRect(x, y, 11, 11);
 }
 
 function paintDot({ context, frame }: Pen, at: MmPoint, radius: number): void {

@@ -95,3 +95,13 @@ export function screenBox(frame: Frame, box: { left: number; bottom: number; rig
   const y = downOf(frame, box.top);
   return { x, y, width: acrossOf(frame, box.right) - x, height: downOf(frame, box.bottom) - y };
 }
+
+/** 12 px wide; what a finger may miss it by is wider. */
+export function paintSquare({ context }: Pen, px: number, py: number, fill: string): void {
+  const [x, y] = [Math.round(px) - 5.5, Math.round(py) - 5.5];
+  context.fillStyle = fill;
+  context.fillRect(x, y, 11, 11);
+  context.strokeStyle = inks['red-lead'];
+  context.lineWidth = 1.5;
+  context.strokeRect(x, y, 11, 11);
+}

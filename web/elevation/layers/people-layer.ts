@@ -1,30 +1,36 @@
 import type { PeopleBelow } from '../../../core/job/hung-schema';
 import { kindWordsOfPeople } from '../../../core/job/people-below';
-import { acrossOf, condensed, downOf, inks, strokeLine, type Pen } from './pen';
+import { bandHeight, bandOf, endHandles } from '../people-band';
+import { condensed, inks, paintSquare, strokeLine, type Pen } from './pen';
 
-/** px: how high a band stands, and how far apart its strokes are. */
-const bandHeight = 15;
+/** px: how far apart the strokes of a band are. */
 const pitch = 8;
 
 /** Stretches of the wall with people under them: a hatched band at their foot, with its word. */
 export function paintPeopleBelow(pen: Pen, below: readonly PeopleBelow[]): void {
+  for (const one of below) paintBand(pen, one, inks.soft);
+}
+
+/** The chosen one, over the others, with handles at its ends. */
+export function paintChosenPeople(pen: Pen, one: PeopleBelow): void {
+  paintBand(pen, one, inks['red-lead']);
+  for (const { px, py } of endHandles(one, pen.frame)) paintSquare(pen, px, py, inks.paper);
+}
+
+function paintBand(pen: Pen, one: PeopleBelow, ink: string): void {
   const { context, frame } = pen;
-  for (const { kind, x, width, y = 0 } of below) {
-    const [left, right] = [acrossOf(frame, x * 100), acrossOf(frame, (x + width) * 100)];
-    const foot = downOf(frame, y * 100);
-    const top = foot - bandHeight;
-    context.save();
-    context.beginPath();
-    context.rect(left, top, right - left, bandHeight);
-    context.clip();
-    for (let at = left - bandHeight; at < right; at += pitch)
-      strokeLine(pen, [at, foot, at + bandHeight, top], inks.soft, 1);
-    context.restore();
-    context.strokeStyle = inks.soft;
-    context.lineWidth = 1;
-    context.strokeRect(left, top, right - left, bandHeight);
-    paintWord(pen, kindWordsOfPeople[kind], left, right, (top + foot) / 2);
-  }
+  const { left, right, top, foot } = bandOf(one, frame);
+  context.save();
+  context.beginPath();
+  context.rect(left, top, right - left, bandHeight);
+  context.clip();
+  for (let at = left - bandHeight; at < right; at += pitch)
+    strokeLine(pen, [at, foot, at + bandHeight, top], ink, 1);
+  context.restore();
+  context.strokeStyle = ink;
+  context.lineWidth = ink === inks.soft ? 1 : 2;
+  context.strokeRect(left, top, right - left, bandHeight);
+  paintWord(pen, kindWordsOfPeople[one.kind], left, right, (top + foot) / 2);
 }
 
 function paintWord({ context }: Pen, word: string, left: number, right: number, middle: number): void {

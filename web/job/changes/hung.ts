@@ -1,12 +1,12 @@
-import { addHung, changeHung, setPeopleBelow } from '../../../core/job/hung';
+import { addHung, changeHung } from '../../../core/job/hung';
 import { useOf } from '../../../core/job/hung-kinds';
-import type { HungItem, HungKind, PeopleBelow } from '../../../core/job/hung-schema';
+import type { HungItem, HungKind } from '../../../core/job/hung-schema';
 import { placesIn, spreadPlaces, withPlaces, type Places } from '../../../core/job/hung-places';
 import type { Job, Wall } from '../../../core/job/schema';
 import type { MmBox } from '../../../core/job/shape';
 import { bringHungKind } from './hung-kinds';
 import type { NamedChange } from './named-change';
-import { nameOfObject, nameOfWall } from './names';
+import { nameOfObject } from './names';
 
 /** @param offered kinds that the job may not have yet; it gets the item's */
 export function putInHung(wall: Wall, item: HungItem, offered: readonly HungKind[] = []): NamedChange {
@@ -40,15 +40,6 @@ export function placeMagnets(wall: Wall, item: HungItem, places: Places): NamedC
 export function hungInto(item: HungItem, { x, y, width, height }: MmBox): HungItem {
   const placed = withPlaces(item, placesIn(item, { width, height }));
   return { ...placed, x, y, width, height };
-}
-
-/** @param below [] says that nobody is there, undefined that nobody has said */
-export function sayPeopleBelow(
-  wall: Wall,
-  below: readonly PeopleBelow[] | undefined,
-  name = `Say who is below ${nameOfWall(wall.id)}`,
-): NamedChange {
-  return { name, change: (job) => setPeopleBelow(job, wall.id, below) };
 }
 
 /** Another kind of item; what was entered of it stays, and so does what its fall would mean unless that came with the kind. */

@@ -22,28 +22,28 @@ test('a bed is drawn along the wall, dragged, pulled by its ends, nudged and del
   // By its middle along the wall: it stays on the floor, where it snaps.
   const scale = Number(await elevation(page).getAttribute('data-scale'));
   const band = 7 / scale;
-  await dragWall(page, [1500, band], [1750, band + 2 / scale]);
-  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['1150', '2003', '']);
+  await dragWall(page, [1500, band], [1620, band + 2 / scale]);
+  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['1020', '2003', '']);
   await expect(page.getByRole('button', { name: /^Undo “Move bed B1 below wall A”/ })).toBeVisible();
   // Its right end: the handle stands 8 px outside it.
-  await dragWall(page, [3153 + 8 / scale, band], [3350 + 8 / scale, band]);
-  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['1150', '2200', '']);
-  // To the left beyond the wall's end, where it snaps to it.
-  await dragWall(page, [1150 - 8 / scale, band], [5 - 8 / scale, band]);
-  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['0', '3350', '']);
+  await dragWall(page, [3023 + 8 / scale, band], [3220 + 8 / scale, band]);
+  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['1020', '2200', '']);
+  // Its left end near the wall's end, where it snaps to it.
+  await dragWall(page, [1020 - 8 / scale, band], [5 - 8 / scale, band]);
+  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['0', '3220', '']);
   // Up, as under a gallery: from that height on.
   await dragWall(page, [1500, band], [1500, band + 700]);
-  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['0', '3350', '700']);
+  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['0', '3220', '700']);
 
   await elevation(page).focus();
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('Shift+ArrowRight');
   await page.keyboard.press('Shift+ArrowDown');
-  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['11', '3350', '690']);
+  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['11', '3220', '690']);
   await page.keyboard.press('Delete');
   await expect(page.locator('#leaf')).toContainText('Nobody has said yet');
   for (let i = 0; i < 4; i++) await page.keyboard.press('Control+z');
-  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['0', '3350', '700']);
+  await expect.poll(() => stretch(page, 'bed B1')).toEqual(['0', '3220', '700']);
 });
 
 test('by keys alone a way out is put in, chosen with Tab, nudged and let go; escape during a drag puts it back', async ({

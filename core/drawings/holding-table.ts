@@ -4,7 +4,7 @@ import { holdingCautions } from '../holding/safety';
 import { hungKindInWords } from '../job/hung-kinds';
 import type { WorkedOut } from '../worked-out';
 import { csvText, inUnits, type CsvRow } from './csv';
-import { stateOfCheck } from './holding-checks';
+import { stateOfCheck } from './holding-words';
 
 /**
  * One row a hung item with its state and the figures of its check, CSV as the other lists; each row says that it is to be

@@ -2,52 +2,45 @@ import { boxOf } from '../geometry/polygon';
 import type { HungItem } from '../job/hung-schema';
 import { toHundredth, type Mm } from '../units';
 import type { WorkedWall } from '../worked-out';
-import { wallPicture } from './wall-picture';
-import type { FlowBlock } from './flow-table';
 import { moveItems } from './move-items';
-import type { Item, TextMeasure } from './page';
-import { cornersOf, type PaperBox } from './paper';
+import type { Item, Text, TextMeasure } from './page';
+import { boxesOverlap, cornersOf, grownBox, type PaperBox } from './paper';
 import type { WriteLength } from './paper-figures';
 import { runningFrame } from './running-frame';
+import type { Sketch } from './sketch';
+import { textBox } from './text';
+import { wallPicture } from './wall-picture';
 
-/** Of the wall and of the item at most, mm on paper, without their figures. */
-const room = { width: 54, height: 40 };
-const betweenSketches: Mm = 12;
+/* An item as a fitter needs it: where it hangs on the wall, and where its magnets sit on it. Not to a standard scale. */
 
-/**
- * Where an item hangs: the wall with its panels, running figures from the datum; beside it the item from the front with its
- * magnets, running figures from its own lower left corner. Not to a standard scale.
- */
-export function hungSketch(
+export interface SketchRoom {
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+const above: Mm = 3;
+/** Figures that stand too near each other may lead so far beyond the sketch. */
+const right: Mm = 6;
+
+/** The wall with its panels and the item filled in; running figures of its lower left corner from the datum. */
+export function whereSketch(
   wall: WorkedWall,
   item: HungItem,
-  diameter: Mm | undefined,
+  room: SketchRoom,
   write: WriteLength,
   measure: TextMeasure,
-): FlowBlock {
-  const onWall = wallSketch(wall, item, write, measure);
-  const front = itemSketch(item, diameter, write, measure);
-  const [up, foot] = [Math.max(onWall.up, front.up), Math.max(onWall.foot, front.foot)];
-  return {
-    height: up + foot + 4,
-    at: (left, top) => [
-      ...moveItems(onWall.items, left + onWall.left, top - up),
-      ...moveItems(front.items, left + onWall.left + room.width + betweenSketches + front.left, top - up),
-    ],
-  };
+): Sketch {
+  return fitted(room, (drawn) => drawWhere(wall, item, drawn, write, measure));
 }
 
-/** Lower left corner of what is drawn at the origin. */
-interface SmallSketch {
-  readonly items: readonly Item[];
-  /** How far it reaches above the origin, and its figures left of it and under it. */
-  readonly up: Mm;
-  readonly left: Mm;
-  readonly foot: Mm;
-}
-
-function wallSketch(wall: WorkedWall, item: HungItem, write: WriteLength, measure: TextMeasure): SmallSketch {
-  const picture = wallPicture(wall, room, measure);
+function drawWhere(
+  wall: WorkedWall,
+  item: HungItem,
+  drawn: SketchRoom,
+  write: WriteLength,
+  measure: TextMeasure,
+): Sketch {
+  const picture = wallPicture(wall, drawn, measure);
   const box = boxOf(wall.survey.outline.ring);
   const [from, to] = [
     picture.toPaper({ x: box.left, y: box.bottom }),
@@ -64,27 +57,37 @@ function wallSketch(wall: WorkedWall, item: HungItem, write: WriteLength, measur
     write,
     measure,
   );
-  return {
-    items: [
+  return atOrigin(
+    [
       ...picture.items.filter(({ kind }) => kind !== 'text'),
       { kind: 'fill', rings: [cornersOf(here)], colour: 'ink' },
       ...frame.items,
     ],
-    up: picture.height + 3,
-    left: frame.left,
-    foot: frame.foot,
-  };
+    { ...frame, right: picture.width + right, top: picture.height + above },
+  );
 }
 
-function itemSketch(
+/** The item from the front with its numbered magnets; running figures from its own lower left corner. */
+export function magnetSketch(
   item: HungItem,
   diameter: Mm | undefined,
+  room: SketchRoom,
   write: WriteLength,
   measure: TextMeasure,
-): SmallSketch {
-  const scale = Math.min(room.width / item.width, room.height / item.height);
+): Sketch {
+  return fitted(room, (drawn) => drawMagnets(item, diameter, drawn, write, measure));
+}
+
+function drawMagnets(
+  item: HungItem,
+  diameter: Mm | undefined,
+  drawn: SketchRoom,
+  write: WriteLength,
+  measure: TextMeasure,
+): Sketch {
+  const scale = Math.min(drawn.width / item.width, drawn.height / item.height);
   const box: PaperBox = { left: 0, bottom: 0, right: item.width * scale, top: item.height * scale };
-  const places = item.magnets?.places ?? [];
+  const places = diameter === undefined ? [] : (item.magnets?.places ?? []);
   const frame = running(
     box,
     { left: 0, bottom: 0, right: toHundredth(item.width), top: toHundredth(item.height) },
@@ -93,23 +96,93 @@ function itemSketch(
     write,
     measure,
   );
-  return {
-    items: [
+  const circles = places.map(([x, y]) => ({
+    centre: { x: x * scale, y: y * scale },
+    // A dot at least, so that it is seen where it sits.
+    radius: Math.max(0.6, ((diameter ?? 0) / 2) * scale),
+  }));
+  return atOrigin(
+    [
       { kind: 'stroke', points: cornersOf(box), closed: true, width: 0.5 },
-      ...(diameter === undefined ? [] : places).map(([x, y]): Item => {
-        return {
-          kind: 'circle',
-          centre: { x: x * scale, y: y * scale },
-          radius: (diameter! / 2) * scale,
-          width: 0.35,
-          fill: 'wash',
-        };
-      }),
+      ...circles.map((circle): Item => ({ kind: 'circle', ...circle, width: 0.35, fill: 'wash' })),
+      ...numbersOf(circles, box, measure),
       ...frame.items,
     ],
-    up: box.top + 3,
-    left: frame.left,
-    foot: frame.foot,
+    { ...frame, right: box.right + right, top: box.top + above },
+  );
+}
+
+interface DrawnCircle {
+  readonly centre: { readonly x: Mm; readonly y: Mm };
+  readonly radius: Mm;
+}
+
+/** Within its circle, or beside it where nothing else stands; one without a place is found by its figures in the table. */
+function numbersOf(circles: readonly DrawnCircle[], box: PaperBox, measure: TextMeasure): Text[] {
+  const rings = circles.map(({ centre: { x, y }, radius }) =>
+    grownBox({ left: x, right: x, bottom: y, top: y }, radius),
+  );
+  const taken: PaperBox[] = [];
+  return circles.flatMap(({ centre: { x, y }, radius }, i) => {
+    const words = String(i + 1);
+    const width = measure(words, 2.5, {});
+    const text = (dx: Mm, dy: Mm): Text => ({
+      kind: 'text',
+      text: words,
+      at: { x: x + dx - width / 2, y: y + dy - 1.25 },
+      height: 2.5,
+    });
+    const [aside, over] = [radius + width / 2 + 0.7, radius + 2.1];
+    const toMiddle = x < (box.left + box.right) / 2 ? 1 : -1;
+    const candidates = [
+      ...(radius > Math.hypot(width, 2.5) / 2 ? [text(0, 0)] : []),
+      text(toMiddle * aside, 0),
+      text(-toMiddle * aside, 0),
+      text(0, -over),
+      text(0, over),
+    ];
+    const room = grownBox(box, -0.3);
+    const free = candidates.find((one) => {
+      const own = grownBox(textBox(one, measure), 0.2);
+      return (
+        own.left >= room.left &&
+        own.right <= room.right &&
+        own.bottom >= room.bottom &&
+        own.top <= room.top &&
+        ![...taken, ...rings.filter((_, j) => j !== i)].some((other) => boxesOverlap(own, other))
+      );
+    });
+    if (!free) return [];
+    taken.push(grownBox(textBox(free, measure), 0.2));
+    return [free];
+  });
+}
+
+/** How much figures take beside a sketch is known only once they are drawn. */
+function fitted(room: SketchRoom, draw: (drawn: SketchRoom) => Sketch): Sketch {
+  let drawn: SketchRoom = { width: room.width - 20, height: room.height - 20 };
+  let sketch = draw(drawn);
+  for (let i = 0; i < 4 && (sketch.width > room.width || sketch.height > room.height); i++) {
+    drawn = {
+      width: Math.max(5, drawn.width - Math.max(0, sketch.width - room.width)),
+      height: Math.max(5, drawn.height - Math.max(0, sketch.height - room.height)),
+    };
+    sketch = draw(drawn);
+  }
+  return sketch;
+}
+
+/** Moved so that the lower left corner of all that is drawn lies at the origin. */
+function atOrigin(
+  items: readonly Item[],
+  reach: { readonly left: Mm; readonly foot: Mm; readonly right: Mm; readonly top: Mm },
+): Sketch {
+  return {
+    width: reach.left + reach.right,
+    height: reach.foot + reach.top,
+    items: moveItems(items, reach.left, reach.foot),
+    isComplete: true,
+    isLegible: true,
   };
 }
 

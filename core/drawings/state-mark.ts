@@ -1,11 +1,14 @@
 import type { ItemState } from '../holding/calculation-words';
+import type { Mm } from '../units';
 import type { Item, PaperPoint } from './page';
 
-/** Half of the mark's width, mm on paper. */
-const r = 1.7;
-
 /** The shape beside a state's words, so that it is told without colour; the same shapes as on the elevation of the screen. */
-export function stateMark(state: ItemState, { x, y }: PaperPoint): Item[] {
+export function stateMark(
+  state: ItemState,
+  { x, y }: PaperPoint,
+  /** Half of its width, mm on paper. */
+  r: Mm = 1.7,
+): Item[] {
   const at = (dx: number, dy: number): PaperPoint => ({ x: x + dx * r, y: y + dy * r });
   const square = [at(-1, -1), at(1, -1), at(1, 1), at(-1, 1)];
   const around = (points: readonly PaperPoint[]): Item => ({
@@ -31,8 +34,8 @@ export function stateMark(state: ItemState, { x, y }: PaperPoint): Item[] {
         {
           kind: 'text',
           text: '?',
-          at: { x, y: y - 1.25 },
-          height: 2.5,
+          at: { x, y: y - (r < 3 ? 1.25 : 2.5) },
+          height: r < 3 ? 2.5 : 5,
           anchor: 'middle',
           weight: 'semi-bold',
         },

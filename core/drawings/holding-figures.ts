@@ -1,0 +1,117 @@
+import type { CalculationLine } from '../holding/calculation';
+import { calculationFigure, modeWords, timesFigure, usedFigure } from '../holding/calculation-words';
+import type { HungCheck } from '../holding/check-hung';
+import type { ModeName } from '../holding/rigid-item';
+import { stackInFactor } from '../holding/safety';
+import { sentence as capital } from '../job/names';
+import { figure } from '../lengths';
+import { toHundredth, type Mm } from '../units';
+import { calculationRow } from './calculation-rows';
+import { layHeading, layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
+import { comma } from './holding-words';
+import { smallHeading } from './holding-lists';
+import type { TextMeasure } from './page';
+import type { PaperFigures } from './paper-figures';
+
+/* The tables of an item's sheet: its magnets, the ways in which it may fail, and the lines that govern. */
+
+/** Where each magnet sits and what it pulls there; [] for an item without magnets. */
+export function magnetsTable(
+  { item, result, placed }: HungCheck,
+  figures: PaperFigures,
+  width: Mm,
+  measure: TextMeasure,
+): FlowBlock[] {
+  const places = item.magnets?.places ?? [];
+  if (places.length === 0) return [];
+  const { state } = result ?? {};
+  const columns = shares(width, [
+    ['no.', 'left', 0.08],
+    ['from left', 'right', 0.14],
+    ['up', 'right', 0.14],
+    ['counted', 'right', 0.16],
+    ['pull, N', 'right', 0.16],
+    ['at worst, N', 'right', 0.16],
+    ['load, N', 'right', 0.16],
+  ]);
+  const rows = places.map(([x, y], i): FlowRow => {
+    const counted = result?.magnets[i];
+    const isKnown = counted !== undefined && counted.pull.by !== 'nothing';
+    const share = counted?.derating.share ?? 1;
+    const pull = (force: number | undefined) =>
+      isKnown && force !== undefined ? comma(calculationFigure(force * share)) : '–';
+    return {
+      kind: 'row',
+      cells: [
+        String(i + 1),
+        figures.length(toHundredth(x)),
+        figures.length(toHundredth(y)),
+        !isKnown ? '–' : state && !state.counted[i] ? 'absent' : `${Math.round(share * 100)} %`,
+        pull(counted?.pull.nominal),
+        pull(counted?.pull.least),
+        state?.T[i] === undefined ? '–' : comma(calculationFigure(state.T[i])),
+      ],
+    };
+  });
+  const isHeld = placed.held !== undefined;
+  return [
+    smallHeading(isHeld ? 'Its magnets, with what each pulls at its place' : 'Its magnets'),
+    ...table(columns, rows, measure),
+  ];
+}
+
+/** [] where nothing can be said. */
+export function modesTable({ result }: HungCheck, width: Mm, measure: TextMeasure): FlowBlock[] {
+  if (!result || result.modes.length === 0) return [];
+  const { asked, governs } = result;
+  const atWorst = comma(figure(asked * stackInFactor, 2));
+  const columns = shares(width, [
+    ['Way in which it may fail', 'left', 0.46],
+    [`times, of ${asked}`, 'right', 0.19],
+    [`at worst, of ${atWorst}`, 'right', 0.2],
+    ['used', 'right', 0.15],
+  ]);
+  const rows = result.modes.map((mode): FlowRow => ({
+    kind: 'row',
+    strong: mode.name === governs,
+    cells: [
+      `${capital(modeWords[mode.name])}${mode.name === governs ? ', governs' : ''}`,
+      comma(timesFigure(mode.factor)),
+      comma(timesFigure(mode.factorInWorstCase)),
+      usedFigure(mode.utilisation),
+    ],
+  }));
+  return [smallHeading('How many times over it holds'), ...table(columns, rows, measure)];
+}
+
+/** What the formula of each mode is made of, by its symbols. */
+const behind: Readonly<Record<ModeName, readonly string[]>> = {
+  slip: ['ΣF', 'Q', 'V'],
+  turning: ['ΣF', 'V', 'Mz'],
+  'pull-off': ['M', 'C'],
+  tipping: ['ΣF', 'M'],
+};
+
+/** The lines of the calculation that the governing factor comes of. */
+export function governingTable({ result }: HungCheck, width: Mm, measure: TextMeasure): FlowBlock[] {
+  if (!result?.governs) return [];
+  const wanted = [...behind[result.governs], `S ${result.governs}`];
+  const lines = wanted.flatMap(
+    (symbol) => result.lines.find((line: CalculationLine) => line.symbol === symbol) ?? [],
+  );
+  return [
+    smallHeading('What governs'),
+    ...lines.map((line) => calculationRow(line, width, { height: 2.5 }, measure)),
+  ];
+}
+
+function shares(
+  width: Mm,
+  columns: readonly (readonly [string, FlowColumn['align'], number])[],
+): FlowColumn[] {
+  return columns.map(([heading, align, share]) => ({ heading, align, width: share * width }));
+}
+
+function table(columns: readonly FlowColumn[], rows: readonly FlowRow[], measure: TextMeasure): FlowBlock[] {
+  return [{ ...layHeading(columns, measure), keepWithNext: true }, ...layRows(columns, rows, measure)];
+}

@@ -36,7 +36,8 @@ export interface FlowBlock {
 
 const height = 2.5;
 const lineHeight: Mm = 4;
-const padding: Mm = 1.3;
+/** Over and under an entry, as most tables have it. */
+const usualPadding: Mm = 1.3;
 export const columnGap: Mm = 3;
 /** Where columns are no wider than their entries the gap is all that parts them. */
 const fittedGap: Mm = 4;
@@ -68,13 +69,18 @@ export function fitColumns(
   });
 }
 
-export function layHeading(columns: readonly FlowColumn[], measure: TextMeasure): FlowBlock {
+export function layHeading(
+  columns: readonly FlowColumn[],
+  measure: TextMeasure,
+  padding: Mm = usualPadding,
+): FlowBlock {
   return layCells(
     columns,
     columns.map(({ heading }) => heading),
     headingStyle,
     0.35,
     measure,
+    padding,
   );
 }
 
@@ -82,11 +88,12 @@ export function layRows(
   columns: readonly FlowColumn[],
   rows: readonly FlowRow[],
   measure: TextMeasure,
+  padding: Mm = usualPadding,
 ): FlowBlock[] {
   return rows.map((row) =>
     row.kind === 'group'
       ? layGroup(columns, row, measure)
-      : layCells(columns, row.cells, row.strong ? strongStyle : {}, 0.18, measure),
+      : layCells(columns, row.cells, row.strong ? strongStyle : {}, 0.18, measure, padding),
   );
 }
 
@@ -148,6 +155,7 @@ function layGroup(
   const asideWidth = aside ? measure(aside, height, {}) + columnGap : 0;
   const lines = wrapText(text, width - asideWidth, height, { weight: 'semi-bold' }, measure);
   const above = 3.2;
+  const padding = usualPadding;
   return {
     height: above + lines.length * lineHeight + 2 * padding - (lineHeight - height) + 0.3,
     keepWithNext: true,
@@ -184,6 +192,7 @@ function layCells(
   style: Pick<Text, 'face' | 'weight' | 'colour'>,
   ruleWidth: 0.18 | 0.35,
   measure: TextMeasure,
+  padding: Mm,
 ): FlowBlock {
   // The last column ends flush with the rules.
   const gapAfter = (c: number) => (c === columns.length - 1 ? 0 : columnGap);

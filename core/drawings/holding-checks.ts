@@ -1,11 +1,12 @@
 import { adviseHung } from '../holding/advise';
 import { checkJudged } from '../holding/check-hung';
 import { judgeHung, wallOfItems } from '../holding/judge-wall';
+import type { PanelBond } from '../holding/panel-bond';
 import { nameOfHung, sentence as capital } from '../job/names';
 import type { Mm } from '../units';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { dealOut, heightOf, stack, type FlowBlock } from './flow-table';
-import { holdingAppendix, type BondsOfWall } from './holding-appendix';
+import { holdingAppendix } from './holding-appendix';
 import { holdingFoot } from './holding-foot';
 import { itemBlocks, type ItemOnSheet } from './holding-item';
 import { holdingSummary, type SheetsOf } from './holding-summary';
@@ -170,13 +171,8 @@ function pullsOf(item: Unnamed, { pulls }: SharedCalculations): string[] {
   return pulls.filter(({ usedBy }) => usedBy.includes(mark)).map((pull) => pull.name);
 }
 
-function bondsOf(items: readonly ItemOnSheet[]): BondsOfWall[] {
-  const walls = [...new Set(items.map(({ wall }) => wall))];
-  return walls.map((wall) => {
-    const bonds = items.filter((one) => one.wall === wall).flatMap(({ check }) => check.bonds);
-    return {
-      wall: wall.survey.wall.id,
-      bonds: [...new Map(bonds.map((bond) => [bond.panel, bond])).values()],
-    };
-  });
+/** Of each panel once; the bond of a panel is the same for all that hangs on it. */
+function bondsOf(items: readonly Unnamed[]): PanelBond[] {
+  const bonds = items.flatMap(({ check }) => check.bonds);
+  return [...new Map(bonds.map((bond) => [bond.panel, bond])).values()];
 }

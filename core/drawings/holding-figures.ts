@@ -6,14 +6,16 @@ import { stackInFactor } from '../holding/safety';
 import { sentence as capital } from '../job/names';
 import { figure } from '../lengths';
 import { toHundredth, type Mm } from '../units';
-import { calculationRow } from './calculation-rows';
 import { layHeading, layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
 import { comma } from './holding-words';
-import { smallHeading } from './holding-lists';
+import { smallHeading, tightParagraph } from './holding-lists';
 import type { TextMeasure } from './page';
 import type { PaperFigures } from './paper-figures';
 
 /* The tables of an item's sheet: its magnets, the ways in which it may fail, and the lines that govern. */
+
+/** Over and under an entry: an item is to stand on one page. */
+const padding: Mm = 0.8;
 
 /** Where each magnet sits and what it pulls there; [] for an item without magnets. */
 export function magnetsTable(
@@ -101,8 +103,46 @@ export function governingTable({ result }: HungCheck, width: Mm, measure: TextMe
   );
   return [
     smallHeading('What governs'),
-    ...lines.map((line) => calculationRow(line, width, { height: 2.5 }, measure)),
+    ...lines.map((line) => governingLine(line, width, measure)),
   ];
+}
+
+/** `Q  slip capacity = Σμ (F − T)   14,32 N` */
+function governingLine(
+  { symbol, words, formula, value, unit }: CalculationLine,
+  width: Mm,
+  measure: TextMeasure,
+): FlowBlock {
+  const start = Math.max(9, measure(symbol, 2.5, { face: 'condensed', weight: 'semi-bold' }) + 1.5);
+  const figure = `${comma(calculationFigure(value))}${unit ? ` ${unit}` : ''}`;
+  const room = width - start - measure(figure, 2.5, { face: 'condensed' }) - 2;
+  const said = tightParagraph(
+    comma(formula === undefined ? words : `${words} = ${formula}`),
+    room,
+    measure,
+  );
+  return {
+    height: said.height + 0.4,
+    at: (left, top) => [
+      {
+        kind: 'text',
+        text: symbol,
+        at: { x: left, y: top - 2.5 },
+        height: 2.5,
+        face: 'condensed',
+        weight: 'semi-bold',
+      },
+      ...said.at(left + start, top),
+      {
+        kind: 'text',
+        text: figure,
+        at: { x: left + width, y: top - said.height + 1.3 },
+        height: 2.5,
+        face: 'condensed',
+        anchor: 'end',
+      },
+    ],
+  };
 }
 
 function shares(
@@ -113,5 +153,8 @@ function shares(
 }
 
 function table(columns: readonly FlowColumn[], rows: readonly FlowRow[], measure: TextMeasure): FlowBlock[] {
-  return [{ ...layHeading(columns, measure), keepWithNext: true }, ...layRows(columns, rows, measure)];
+  return [
+    { ...layHeading(columns, measure, padding), keepWithNext: true },
+    ...layRows(columns, rows, measure, padding),
+  ];
 }

@@ -27,7 +27,8 @@ export interface ItemOnSheet {
 
 const betweenColumns: Mm = 6;
 /** Heights of the sketches, the largest that leave the item one page are taken. */
-const sketchHeights: readonly (readonly [magnets: Mm, where: Mm])[] = [
+type SketchHeights = readonly [magnets: Mm, where: Mm];
+const sketchHeights: readonly SketchHeights[] = [
   [66, 46],
   [58, 44],
   [50, 42],
@@ -49,32 +50,33 @@ export function itemBlocks(
   const top = verdictBlocks(item, units, width, measure);
   const foot = footOf(item, units, width, measure);
   const column = (width - betweenColumns) / 2;
-  for (const heights of sketchHeights) {
-    const body = besideEachOther(item, heights, units, column, measure);
-    const all = [...top, body, ...foot];
-    console.error(item.check.item.id, heights, top.map(b=>b.height), body.height, foot.map(b=>b.height), room);
+  const ways = [inBothColumns, inOneColumn].flatMap((sketches) =>
+    sketchHeights.map((heights) => () => sketches(item, heights, units, column, measure)),
+  );
+  for (const sketches of ways) {
+    const all = [...top, bodyOf(item, sketches(), units, column, measure), ...foot];
     if (heightOf(all) <= room) return [oneBlock(all)];
   }
-  const pair = sketchPair(item, units, column, measure);
+  const pair = sketchPair(item, sketchHeights[2]!, units, width, measure);
   const { tables, lists } = partsOf(item, units, width, measure);
-  return [...top, pair, ...tables, ...lists.flat(), ...foot];
+  return [...top, pair, ...tables.flat(), ...lists.flat(), ...foot];
 }
 
 /** Everything whose width can be chosen. */
-function partsOf({ check, advice }: ItemOnSheet, units: LengthUnits | undefined, width: Mm, measure: TextMeasure) {
+function partsOf({ check, advice }: Pick<ItemOnSheet, 'check' | 'advice'>, units: LengthUnits | undefined, width: Mm, measure: TextMeasure) {
   const say = (text: string) => comma(sentenceOnPaper(text, units));
   const { verdict } = check;
   const list = (heading: string, sentences: readonly string[]) =>
     listUnder(heading, sentences, width, measure);
   return {
     tables: [
-      ...magnetsTable(check, paperFigures(units), width, measure),
-      ...modesTable(check, width, measure),
-      ...governingTable(check, width, measure),
+      magnetsTable(check, paperFigures(units), width, measure),
+      modesTable(check, width, measure),
+      governingTable(check, width, measure),
     ],
     lists: [
       list('Why', verdict.reasons.map(say)),
-      list('What to change', advice.map((one) => say(adviceWords(one)))),
+      list('What to change', advice.map((one) => say(adviceWords(one, verdict.asked)))),
     ],
   };
 }
@@ -107,42 +109,72 @@ function footOf(
   ];
 }
 
-function besideEachOther(
-  item: ItemOnSheet,
-  [magnetsHeight, whereHeight]: readonly [Mm, Mm],
-  units: LengthUnits | undefined,
-  column: Mm,
-  measure: TextMeasure,
-): FlowBlock {
-  const { check } = item;
-  const { lists } = partsOf(item, units, column, measure);
-  const left = [
-    captioned('From the front', magnets(item, column, magnetsHeight, units, measure)),
-    ...magnetsTable(check, paperFigures(units), column, measure),
-  ];
-  const right = [
-    captioned('Where it hangs', where(item, column, whereHeight, units, measure)),
-    ...modesTable(check, column, measure),
-  ];
-  for (const part of [governingTable(check, column, measure), ...lists])
-    (heightOf(left) < heightOf(right) ? left : right).push(...part);
-  return columnsBlock(left, right, column);
+/** What stands at the head of each column. */
+interface HeadsOfColumns {
+  readonly left: FlowBlock;
+  readonly right?: FlowBlock;
 }
 
-/** Both sketches side by side in one column. */
-function sketchPair(
+function inBothColumns(
   item: ItemOnSheet,
+  [magnetsHeight, whereHeight]: SketchHeights,
+  units: LengthUnits | undefined,
+  column: Mm,
+  measure: TextMeasure,
+): HeadsOfColumns {
+  return {
+    left: captioned('From the front', magnets(item, column, magnetsHeight, units, measure)),
+    right: captioned('Where it hangs', where(item, column, whereHeight, units, measure)),
+  };
+}
+
+function inOneColumn(
+  item: ItemOnSheet,
+  heights: SketchHeights,
+  units: LengthUnits | undefined,
+  column: Mm,
+  measure: TextMeasure,
+): HeadsOfColumns {
+  return { left: sketchPair(item, heights, units, column, measure) };
+}
+
+/** Figures, why and what to change under the sketches, dealt out so that the higher column is as low as can be. */
+function bodyOf(
+  { check, advice }: ItemOnSheet,
+  { left, right }: HeadsOfColumns,
   units: LengthUnits | undefined,
   column: Mm,
   measure: TextMeasure,
 ): FlowBlock {
-  const first = magnets(item, column, 50, units, measure);
-  const second = where(item, column, 42, units, measure);
+  const { tables, lists } = partsOf({ check, advice }, units, column, measure);
+  const [ofMagnets = [], ...rest] = [...tables, ...lists].filter((part) => part.length > 0);
+  const heads: readonly [FlowBlock[], FlowBlock[]] = [[left, ...ofMagnets], right ? [right] : []];
+  let best: FlowBlock | undefined;
+  for (let choice = 0; choice < 2 ** rest.length; choice++) {
+    // The first choice has all at the right, so that what reads on stays together where there is room.
+    const inLeft = rest.filter((_, i) => choice & (1 << i));
+    const inRight = rest.filter((part) => !inLeft.includes(part));
+    const dealt = columnsBlock([...heads[0], ...inLeft.flat()], [...heads[1], ...inRight.flat()], column);
+    if (!best || dealt.height < best.height - 1) best = dealt;
+  }
+  return best!;
+}
+
+/** Both sketches side by side. */
+function sketchPair(
+  item: ItemOnSheet,
+  [height]: SketchHeights,
+  units: LengthUnits | undefined,
+  width: Mm,
+  measure: TextMeasure,
+): FlowBlock {
+  const first = magnets(item, width * 0.48, height - captionHeight, units, measure);
+  const second = where(item, width * 0.52, height - captionHeight, units, measure);
   return {
     height: Math.max(first.height, second.height) + captionHeight,
     at: (left, top) => [
       ...captioned('From the front', first).at(left, top),
-      ...captioned('Where it hangs', second).at(left + column + betweenColumns, top),
+      ...captioned('Where it hangs', second).at(left + width * 0.48, top),
     ],
   };
 }

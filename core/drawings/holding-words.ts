@@ -87,9 +87,17 @@ export function whatToDoBriefly(check: HungCheck, advice: readonly Advice[]): st
   }
 }
 
-export function adviceWords(one: Advice): string {
-  const leads = `Then it ${one.isScrewed ? 'is ' : ''}${comma(ledToWords(one))}.`;
-  return [one.words, leads, one.also ?? '', one.at ? `Done at ${one.at}.` : ''].filter(Boolean).join(' ');
+/** What to do and what it leads to; how much is asked only where that changes with it. */
+export function adviceWords(one: Advice, asked: number | undefined): string {
+  const { words, also, at, isScrewed, factor, verdict } = one;
+  const leads = isScrewed
+    ? ''
+    : factor === undefined || one.asked === undefined
+      ? `Then it ${verdict}.`
+      : one.asked === asked
+        ? `Then it ${verdict}, ${timesFigure(factor)} times over.`
+        : `Then it ${ledToWords(one)}.`;
+  return [words, leads, also ?? '', at ? `Done at ${at}.` : ''].filter(Boolean).join(' ');
 }
 
 /** What is said of the adhesive, panels of which the same is said together. */

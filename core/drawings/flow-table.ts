@@ -36,8 +36,7 @@ export interface FlowBlock {
 
 const height = 2.5;
 const lineHeight: Mm = 4;
-/** Over and under an entry, as most tables have it. */
-const usualPadding: Mm = 1.3;
+const padding: Mm = 1.3;
 export const columnGap: Mm = 3;
 /** Where columns are no wider than their entries the gap is all that parts them. */
 const fittedGap: Mm = 4;
@@ -69,18 +68,13 @@ export function fitColumns(
   });
 }
 
-export function layHeading(
-  columns: readonly FlowColumn[],
-  measure: TextMeasure,
-  padding: Mm = usualPadding,
-): FlowBlock {
+export function layHeading(columns: readonly FlowColumn[], measure: TextMeasure): FlowBlock {
   return layCells(
     columns,
     columns.map(({ heading }) => heading),
     headingStyle,
     0.35,
     measure,
-    padding,
   );
 }
 
@@ -88,12 +82,11 @@ export function layRows(
   columns: readonly FlowColumn[],
   rows: readonly FlowRow[],
   measure: TextMeasure,
-  padding: Mm = usualPadding,
 ): FlowBlock[] {
   return rows.map((row) =>
     row.kind === 'group'
       ? layGroup(columns, row, measure)
-      : layCells(columns, row.cells, row.strong ? strongStyle : {}, 0.18, measure, padding),
+      : layCells(columns, row.cells, row.strong ? strongStyle : {}, 0.18, measure),
   );
 }
 
@@ -155,7 +148,6 @@ function layGroup(
   const asideWidth = aside ? measure(aside, height, {}) + columnGap : 0;
   const lines = wrapText(text, width - asideWidth, height, { weight: 'semi-bold' }, measure);
   const above = 3.2;
-  const padding = usualPadding;
   return {
     height: above + lines.length * lineHeight + 2 * padding - (lineHeight - height) + 0.3,
     keepWithNext: true,
@@ -192,7 +184,6 @@ function layCells(
   style: Pick<Text, 'face' | 'weight' | 'colour'>,
   ruleWidth: 0.18 | 0.35,
   measure: TextMeasure,
-  padding: Mm,
 ): FlowBlock {
   // The last column ends flush with the rules.
   const gapAfter = (c: number) => (c === columns.length - 1 ? 0 : columnGap);

@@ -1,16 +1,15 @@
 import { adviseHung } from '../holding/advise';
-import { checkJudged } from '../holding/check-hung';
+import { checkJudged, type HungCheck } from '../holding/check-hung';
 import { judgeHung, wallOfItems } from '../holding/judge-wall';
 import type { PanelBond } from '../holding/panel-bond';
-import { nameOfHung, sentence as capital } from '../job/names';
 import type { Mm } from '../units';
 import type { WorkedOut, WorkedWall } from '../worked-out';
 import { dealOut, heightOf, stack, type FlowBlock } from './flow-table';
 import { holdingAppendix } from './holding-appendix';
 import { holdingFoot } from './holding-foot';
-import { itemBlocks, type ItemOnSheet } from './holding-item';
+import { betweenItems, itemBlocks, type CheckedItem, type ItemOnSheet } from './holding-item';
 import { holdingSummary, type SheetsOf } from './holding-summary';
-import { markOfItem } from './holding-words';
+import { markedNames, markOfItem } from './holding-words';
 import type { LodeplanDocument, Page, TextMeasure } from './page';
 import type { PaperBox } from './paper';
 import { refuseWithoutCautions } from './refuse-without-cautions';
@@ -19,8 +18,6 @@ import { fieldsOfJob, frameAndTitleBlock } from './title-block';
 import { upright } from './trade-page';
 
 const name = 'holding-checks';
-/** Between two items that share a page. */
-const betweenItems: Mm = 6;
 
 /**
  * What hangs on the walls: a summary with a key plan, then a page an item with verdict, magnets, what governs and what to
@@ -55,9 +52,7 @@ export function holdingCheckOf(
   };
 }
 
-type Unnamed = Omit<ItemOnSheet, 'pulls'>;
-
-function itemsOf({ job }: WorkedOut, wall: WorkedWall): Unnamed[] {
+function itemsOf({ job }: WorkedOut, wall: WorkedWall): CheckedItem[] {
   if (!wall.survey.wall.hung?.length) return [];
   const on = wallOfItems(job, wall.survey.wall, wall.zones);
   return judgeHung(on)
@@ -73,27 +68,25 @@ interface Draft {
 
 function pagesOf(
   worked: WorkedOut,
-  unnamed: readonly Unnamed[],
+  items: readonly CheckedItem[],
   hasSummary: boolean,
   measure: TextMeasure,
 ): readonly Page[] {
-  if (unnamed.length === 0) return [];
+  if (items.length === 0) return [];
   const { units } = worked.job;
   const { space, foot } = frame(worked, '', 1, 1, measure);
   const [width, room] = [space.right - space.left, space.top - space.bottom];
-  const shared = shareCalculations(unnamed.map((one) => ({ mark: markOf(one), check: one.check })));
-  const items = unnamed.map((one) => ({ ...one, pulls: pullsOf(one, shared) }));
+  const shared = shareCalculations(items.map((one) => ({ mark: markOf(one), check: one.check })));
 
-  const ofItems = itemPages(items, worked, width, room, measure);
-  const bonds = bondsOf(items);
-  const appendix = holdingAppendix(shared, bonds, width, room, measure);
-  const summaryWith = (sheetsOf: (item: ItemOnSheet) => SheetsOf) =>
+  const ofItems = itemPages(togetherWhereAlike(items, shared), worked, width, room, measure);
+  const appendix = holdingAppendix(shared, bondsOf(items), width, room, measure);
+  const summaryWith = (sheetsOf: (item: CheckedItem) => SheetsOf) =>
     hasSummary ? holdingSummary(items, sheetsOf, units, width, room, measure) : [];
   // Numbers of sheets stand in the summary, and take no room of their own there.
   const before = summaryWith(() => ({ own: 0, calculation: 0 })).length;
-  const summary = summaryWith((item) => ({
-    own: before + 1 + ofItems.findIndex((page) => page.items.includes(item)),
-    calculation: item.check.result?.lines.length ? before + ofItems.length + 1 : undefined,
+  const summary = summaryWith(({ check }) => ({
+    own: before + 1 + ofItems.findIndex((page) => page.items.some((item) => isAbout(item, check))),
+    calculation: check.result?.lines.length ? before + ofItems.length + 1 : undefined,
   }));
   const drafts: Draft[] = [
     ...summary.map((blocks) => ({ title: 'Summary of holding checks', blocks, items: [] })),
@@ -131,13 +124,34 @@ function itemPages(
       for (const page of dealOut(blocks, room)) drafts.push({ items: [item], blocks: page });
     }
   }
-  return drafts.map((draft) => ({
-    ...draft,
-    title:
-      draft.items.length === 1
-        ? `${draft.items[0]!.wall.survey.wall.id}: ${nameOfHung(draft.items[0]!.check.item)}`
-        : draft.items.map(({ check: { item }, wall }) => capital(`${item.kind} ${markOfItem(wall.survey.wall, item)}`)).join(', '),
-  }));
+  return drafts.map((draft) => ({ ...draft, title: draft.items.map(titleOf).join('; ') }));
+}
+
+function titleOf({ wall, check, others }: ItemOnSheet): string {
+  return markedNames(
+    wall.survey.wall,
+    [check, ...others].map(({ item }) => item),
+  );
+}
+
+/** Items of a wall that differ in no more than name and place share a sheet. */
+function togetherWhereAlike(items: readonly CheckedItem[], shared: SharedCalculations): ItemOnSheet[] {
+  const sheets = new Map<string, ItemOnSheet & { others: HungCheck[] }>();
+  for (const one of items) {
+    const { id: _, name: __, x: ___, y: ____, locked: _____, ...item } = one.check.item;
+    const { id: ______, panels: _______, ...verdict } = one.check.verdict;
+    const { assumptions, result } = one.check;
+    const advice = one.advice.map(({ words, also, factor }) => [words, also, factor]);
+    const key = JSON.stringify([one.wall.survey.wall.id, item, verdict, assumptions, result?.lines, advice]);
+    const sheet = sheets.get(key);
+    if (sheet) sheet.others.push(one.check);
+    else sheets.set(key, { ...one, others: [], pulls: pullsOf(one, shared) });
+  }
+  return [...sheets.values()];
+}
+
+function isAbout({ check, others }: ItemOnSheet, one: HungCheck): boolean {
+  return check === one || others.includes(one);
 }
 
 function frame(worked: WorkedOut, title: string, sheet: number, sheets: number, measure: TextMeasure) {
@@ -162,17 +176,17 @@ function frame(worked: WorkedOut, title: string, sheet: number, sheets: number, 
   return { items, space: free, foot };
 }
 
-function markOf({ wall, check }: Unnamed): string {
+function markOf({ wall, check }: CheckedItem): string {
   return markOfItem(wall.survey.wall, check.item);
 }
 
-function pullsOf(item: Unnamed, { pulls }: SharedCalculations): string[] {
+function pullsOf(item: CheckedItem, { pulls }: SharedCalculations): string[] {
   const mark = markOf(item);
   return pulls.filter(({ usedBy }) => usedBy.includes(mark)).map((pull) => pull.name);
 }
 
 /** Of each panel once; the bond of a panel is the same for all that hangs on it. */
-function bondsOf(items: readonly Unnamed[]): PanelBond[] {
+function bondsOf(items: readonly CheckedItem[]): PanelBond[] {
   const bonds = items.flatMap(({ check }) => check.bonds);
   return [...new Map(bonds.map((bond) => [bond.panel, bond])).values()];
 }

@@ -6,16 +6,13 @@ import { stackInFactor } from '../holding/safety';
 import { sentence as capital } from '../job/names';
 import { figure } from '../lengths';
 import { toHundredth, type Mm } from '../units';
-import { layHeading, layRows, type FlowBlock, type FlowColumn, type FlowRow } from './flow-table';
+import type { FlowBlock } from './flow-table';
 import { comma } from './holding-words';
-import { smallHeading, tightParagraph } from './holding-lists';
+import { smallHeading, tightParagraph, tightTable, type TightColumn, type TightRow } from './holding-lists';
 import type { TextMeasure } from './page';
 import type { PaperFigures } from './paper-figures';
 
 /* The tables of an item's sheet: its magnets, the ways in which it may fail, and the lines that govern. */
-
-/** Over and under an entry: an item is to stand on one page. */
-const padding: Mm = 0.8;
 
 /** Where each magnet sits and what it pulls there; [] for an item without magnets. */
 export function magnetsTable(
@@ -27,23 +24,22 @@ export function magnetsTable(
   const places = item.magnets?.places ?? [];
   if (places.length === 0) return [];
   const { state } = result ?? {};
-  const columns = shares(width, [
-    ['no.', 'left', 0.08],
-    ['from left', 'right', 0.14],
-    ['up', 'right', 0.14],
-    ['counted', 'right', 0.16],
-    ['pull, N', 'right', 0.16],
-    ['at worst, N', 'right', 0.16],
-    ['load, N', 'right', 0.16],
+  const columns = columnsOf([
+    ['no.', 'left', 0.07],
+    ['left', 'right', 0.15],
+    ['up', 'right', 0.15],
+    ['share', 'right', 0.13],
+    ['pull, N', 'right', 0.15],
+    ['at worst', 'right', 0.16],
+    ['load, N', 'right', 0.19],
   ]);
-  const rows = places.map(([x, y], i): FlowRow => {
+  const rows = places.map(([x, y], i): TightRow => {
     const counted = result?.magnets[i];
     const isKnown = counted !== undefined && counted.pull.by !== 'nothing';
     const share = counted?.derating.share ?? 1;
     const pull = (force: number | undefined) =>
       isKnown && force !== undefined ? comma(calculationFigure(force * share)) : '–';
     return {
-      kind: 'row',
       cells: [
         String(i + 1),
         figures.length(toHundredth(x)),
@@ -58,7 +54,7 @@ export function magnetsTable(
   const isHeld = placed.held !== undefined;
   return [
     smallHeading(isHeld ? 'Its magnets, with what each pulls at its place' : 'Its magnets'),
-    ...table(columns, rows, measure),
+    ...tightTable(columns, rows, width, measure),
   ];
 }
 
@@ -67,14 +63,13 @@ export function modesTable({ result }: HungCheck, width: Mm, measure: TextMeasur
   if (!result || result.modes.length === 0) return [];
   const { asked, governs } = result;
   const atWorst = comma(figure(asked * stackInFactor, 2));
-  const columns = shares(width, [
-    ['Way in which it may fail', 'left', 0.46],
-    [`times, of ${asked}`, 'right', 0.19],
-    [`at worst, of ${atWorst}`, 'right', 0.2],
-    ['used', 'right', 0.15],
+  const columns = columnsOf([
+    ['way in which it may fail', 'left', 0.46],
+    [`times, of ${asked}`, 'right', 0.18],
+    [`at worst, of ${atWorst}`, 'right', 0.22],
+    ['used', 'right', 0.14],
   ]);
-  const rows = result.modes.map((mode): FlowRow => ({
-    kind: 'row',
+  const rows = result.modes.map((mode): TightRow => ({
     strong: mode.name === governs,
     cells: [
       `${capital(modeWords[mode.name])}${mode.name === governs ? ', governs' : ''}`,
@@ -83,7 +78,7 @@ export function modesTable({ result }: HungCheck, width: Mm, measure: TextMeasur
       usedFigure(mode.utilisation),
     ],
   }));
-  return [smallHeading('How many times over it holds'), ...table(columns, rows, measure)];
+  return [smallHeading('How many times over it holds'), ...tightTable(columns, rows, width, measure)];
 }
 
 /** What the formula of each mode is made of, by its symbols. */
@@ -95,14 +90,20 @@ const behind: Readonly<Record<ModeName, readonly string[]>> = {
 };
 
 /** The lines of the calculation that the governing factor comes of. */
-export function governingTable({ result }: HungCheck, width: Mm, measure: TextMeasure): FlowBlock[] {
+export function governingTable(
+  { result }: HungCheck,
+  /** Where the whole calculation stands. */
+  inFull: string,
+  width: Mm,
+  measure: TextMeasure,
+): FlowBlock[] {
   if (!result?.governs) return [];
   const wanted = [...behind[result.governs], `S ${result.governs}`];
   const lines = wanted.flatMap(
     (symbol) => result.lines.find((line: CalculationLine) => line.symbol === symbol) ?? [],
   );
   return [
-    smallHeading('What governs'),
+    smallHeading(`What governs (${inFull})`),
     ...lines.map((line) => governingLine(line, width, measure)),
   ];
 }
@@ -145,16 +146,8 @@ function governingLine(
   };
 }
 
-function shares(
-  width: Mm,
-  columns: readonly (readonly [string, FlowColumn['align'], number])[],
-): FlowColumn[] {
-  return columns.map(([heading, align, share]) => ({ heading, align, width: share * width }));
-}
-
-function table(columns: readonly FlowColumn[], rows: readonly FlowRow[], measure: TextMeasure): FlowBlock[] {
-  return [
-    { ...layHeading(columns, measure, padding), keepWithNext: true },
-    ...layRows(columns, rows, measure, padding),
-  ];
+function columnsOf(
+  columns: readonly (readonly [string, TightColumn['align'], number])[],
+): TightColumn[] {
+  return columns.map(([heading, align, share]) => ({ heading, align, share }));
 }

@@ -15,17 +15,24 @@ import type { TextMeasure } from './page';
 import { paperFigures, sentenceOnPaper } from './paper-figures';
 import { placeSketch, type Sketch } from './sketch';
 
-/** An item with all that its sheet says of it. */
-export interface ItemOnSheet {
+/** An item with all that is said of it. */
+export interface CheckedItem {
   readonly wall: WorkedWall;
   readonly on: WallOfItems;
   readonly check: HungCheck;
   readonly advice: readonly Advice[];
+}
+
+/** What one sheet is about: an item, and others of the same wall that differ in no more than name and place. */
+export interface ItemOnSheet extends CheckedItem {
+  readonly others: readonly HungCheck[];
   /** Names of the pulls in the appendix that it goes by. */
   readonly pulls: readonly string[];
 }
 
 const betweenColumns: Mm = 6;
+/** Between two items that share a page. */
+export const betweenItems: Mm = 6;
 /** Heights of the sketches, the largest that leave the item one page are taken. */
 type SketchHeights = readonly [magnets: Mm, where: Mm];
 const sketchHeights: readonly SketchHeights[] = [
@@ -50,6 +57,13 @@ export function itemBlocks(
   const top = verdictBlocks(item, units, width, measure);
   const foot = footOf(item, units, width, measure);
   const column = (width - betweenColumns) / 2;
+  const least = sketchHeights.at(-1)!;
+  const short = [
+    ...top,
+    bodyOf(item, inOneColumn(item, least, units, column, measure), units, column, measure),
+    ...foot,
+  ];
+  if (item.check.result === undefined && heightOf(short) <= room / 2 - betweenItems) return [oneBlock(short)];
   const ways = [inBothColumns, inOneColumn].flatMap((sketches) =>
     sketchHeights.map((heights) => () => sketches(item, heights, units, column, measure)),
   );
@@ -63,16 +77,22 @@ export function itemBlocks(
 }
 
 /** Everything whose width can be chosen. */
-function partsOf({ check, advice }: Pick<ItemOnSheet, 'check' | 'advice'>, units: LengthUnits | undefined, width: Mm, measure: TextMeasure) {
+function partsOf(
+  { wall, check, advice, pulls }: ItemOnSheet,
+  units: LengthUnits | undefined,
+  width: Mm,
+  measure: TextMeasure,
+) {
   const say = (text: string) => comma(sentenceOnPaper(text, units));
   const { verdict } = check;
+  const inFull = `in full under ${markOfItem(wall.survey.wall, check.item)} at the end${pulls.length > 0 ? `, with pull ${pulls.join(' and ')}` : ''}`;
   const list = (heading: string, sentences: readonly string[]) =>
     listUnder(heading, sentences, width, measure);
   return {
     tables: [
       magnetsTable(check, paperFigures(units), width, measure),
       modesTable(check, width, measure),
-      governingTable(check, width, measure),
+      governingTable(check, inFull, width, measure),
     ],
     lists: [
       list('Why', verdict.reasons.map(say)),
@@ -83,30 +103,38 @@ function partsOf({ check, advice }: Pick<ItemOnSheet, 'check' | 'advice'>, units
 
 /** What the engineer reads, over the whole width. */
 function footOf(
-  { wall, check, pulls }: ItemOnSheet,
+  { wall, check, others }: ItemOnSheet,
   units: LengthUnits | undefined,
   width: Mm,
   measure: TextMeasure,
 ): FlowBlock[] {
   const say = (text: string) => comma(sentenceOnPaper(text, units));
+  const runIn = (first: string, sentences: readonly string[]) =>
+    runInParagraph(first, sentences, width, measure);
+  const all = [check, ...others];
+  const bonds = new Map(all.flatMap((one) => one.bonds).map((bond) => [bond.panel, bond]));
+  return [
+    { height: 2, at: () => [] },
+    ...all.flatMap((one) =>
+      runIn(
+        all.length === 1
+          ? capital(nameOfWall(wall.survey.wall))
+          : `${markOfItem(wall.survey.wall, one.item)} on ${nameOfWall(wall.survey.wall)}`,
+        [say(whereWords(one, units))],
+      ),
+    ),
+    ...runIn('Taken for granted', check.assumptions.map(say)),
+    ...runIn('Adhesive behind it', bondWords([...bonds.values()]).map(comma)),
+  ];
+}
+
+function whereWords({ item, verdict: { zones, panels } }: HungCheck, units: LengthUnits | undefined): string {
   const figures = paperFigures(units);
-  const { item: hung, verdict, result } = check;
-  const { zones, panels } = verdict;
   const onZone =
     zones.length === 0
       ? ''
       : ` On zone ${zones.join(', ')}${panels.length > 0 ? `, ${panels.length > 1 ? 'panels' : 'panel'} ${panels.join(', ')}` : ''}.`;
-  const where = `lower left corner ${figures.words(hung.x)} from the datum and ${figures.words(hung.y)} above it; ${figures.words(hung.width)} wide, ${figures.words(hung.height)} high.${onZone}`;
-  const calculation = `in full under ${markOfItem(wall.survey.wall, hung)} at the end${pulls.length > 0 ? `, with pull ${pulls.join(' and ')}` : ''}.`;
-  const runIn = (first: string, sentences: readonly string[]) =>
-    runInParagraph(first, sentences, width, measure);
-  return [
-    { height: 3, at: () => [] },
-    ...runIn(capital(nameOfWall(wall.survey.wall)), [where]),
-    ...runIn('Taken for granted', check.assumptions.map(say)),
-    ...runIn('Adhesive behind it', bondWords(check.bonds).map(comma)),
-    ...runIn('Calculation', result?.lines.length ? [calculation] : []),
-  ];
+  return `lower left corner ${figures.words(item.x)} from the datum and ${figures.words(item.y)} above it; ${figures.words(item.width)} wide, ${figures.words(item.height)} high.${onZone}`;
 }
 
 /** What stands at the head of each column. */
@@ -140,13 +168,13 @@ function inOneColumn(
 
 /** Figures, why and what to change under the sketches, dealt out so that the higher column is as low as can be. */
 function bodyOf(
-  { check, advice }: ItemOnSheet,
+  item: ItemOnSheet,
   { left, right }: HeadsOfColumns,
   units: LengthUnits | undefined,
   column: Mm,
   measure: TextMeasure,
 ): FlowBlock {
-  const { tables, lists } = partsOf({ check, advice }, units, column, measure);
+  const { tables, lists } = partsOf(item, units, column, measure);
   const [ofMagnets = [], ...rest] = [...tables, ...lists].filter((part) => part.length > 0);
   const heads: readonly [FlowBlock[], FlowBlock[]] = [[left, ...ofMagnets], right ? [right] : []];
   let best: FlowBlock | undefined;
@@ -168,13 +196,15 @@ function sketchPair(
   width: Mm,
   measure: TextMeasure,
 ): FlowBlock {
-  const first = magnets(item, width * 0.48, height - captionHeight, units, measure);
-  const second = where(item, width * 0.52, height - captionHeight, units, measure);
+  const { item: hung } = item.check;
+  const first = (hung.width > 1.5 * hung.height ? 0.56 : 0.48) * width;
+  const front = magnets(item, first, height - captionHeight, units, measure);
+  const onWall = where(item, width - first, height - captionHeight, units, measure);
   return {
-    height: Math.max(first.height, second.height) + captionHeight,
+    height: Math.max(front.height, onWall.height) + captionHeight,
     at: (left, top) => [
-      ...captioned('From the front', first).at(left, top),
-      ...captioned('Where it hangs', second).at(left + width * 0.48, top),
+      ...captioned('From the front', front).at(left, top),
+      ...captioned('Where it hangs', onWall).at(left + first, top),
     ],
   };
 }
@@ -204,13 +234,14 @@ function magnets(
 }
 
 function where(
-  { wall, check: { item } }: ItemOnSheet,
+  { wall, check, others }: ItemOnSheet,
   width: Mm,
   height: Mm,
   units: LengthUnits | undefined,
   measure: TextMeasure,
 ): Sketch {
-  return whereSketch(wall, item, { width, height }, paperFigures(units).length, measure);
+  const items = [check, ...others].map(({ item }) => item);
+  return whereSketch(wall, items, { width, height }, paperFigures(units).length, measure);
 }
 
 function columnsBlock(left: readonly FlowBlock[], right: readonly FlowBlock[], column: Mm): FlowBlock {

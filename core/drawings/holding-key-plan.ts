@@ -3,7 +3,7 @@ import { nameOfWall, sentence as capital } from '../job/names';
 import { toHundredth, type Mm } from '../units';
 import type { WorkedWall } from '../worked-out';
 import type { FlowBlock } from './flow-table';
-import type { ItemOnSheet } from './holding-item';
+import type { CheckedItem } from './holding-item';
 import { stateOfCheck } from './holding-words';
 import { moveItems } from './move-items';
 import type { Item, Text, TextMeasure } from './page';
@@ -19,7 +19,7 @@ const nameHeight: Mm = 5;
 const half: Mm = 1.7;
 
 /** All walls on which something hangs, small, to one scale: each item with the shape of its state and its id. */
-export function keyPlanRows(items: readonly ItemOnSheet[], width: Mm, measure: TextMeasure): FlowBlock[] {
+export function keyPlanRows(items: readonly CheckedItem[], width: Mm, measure: TextMeasure): FlowBlock[] {
   const walls = [...new Set(items.map(({ wall }) => wall))];
   const sizes = walls.map(({ survey }) => {
     const { left, right, bottom, top } = boxOf(survey.outline.ring);
@@ -68,7 +68,7 @@ export function keyPlanRows(items: readonly ItemOnSheet[], width: Mm, measure: T
 /** The wall at the origin, its name under it. */
 function planOf(
   wall: WorkedWall,
-  items: readonly ItemOnSheet[],
+  items: readonly CheckedItem[],
   room: { readonly width: Mm; readonly height: Mm },
   measure: TextMeasure,
 ): Item[] {
@@ -105,7 +105,7 @@ function planOf(
  * Mark and id of each, on its item, else beside it, rather not over another item; one that has no place is left to the table.
  */
 function labelsOf(
-  own: readonly ItemOnSheet[],
+  own: readonly CheckedItem[],
   boxes: readonly PaperBox[],
   bounds: PaperBox,
   measure: TextMeasure,

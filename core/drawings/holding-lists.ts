@@ -4,7 +4,7 @@ import type { FlowBlock } from './flow-table';
 import type { Text, TextMeasure } from './page';
 import { wrapText } from './text';
 
-/* Headings, lists and paragraphs of a check sheet, tighter than those of an offer: an item is to stand on one page. */
+/* Headings, lists, tables and paragraphs of a check sheet, tighter than those of an offer: an item is to stand on one page. */
 
 const height = 2.5;
 const lineHeight: Mm = 3.8;
@@ -88,5 +88,85 @@ export function tightParagraph(
         height,
         ...style,
       })),
+  };
+}
+
+export interface TightColumn {
+  readonly heading: string;
+  /** Figures stand at the right. */
+  readonly align: 'left' | 'right';
+  /** Of the table's width. */
+  readonly share: number;
+}
+
+export interface TightRow {
+  readonly cells: readonly string[];
+  readonly strong?: boolean;
+}
+
+/** A table in condensed letters; its heading keeps with the first row. */
+export function tightTable(
+  columns: readonly TightColumn[],
+  rows: readonly TightRow[],
+  width: Mm,
+  measure: TextMeasure,
+): FlowBlock[] {
+  const head = layTight(
+    columns,
+    columns.map(({ heading }) => heading),
+    { ...condensed, weight: 'semi-bold', colour: 'soft' },
+    0.35,
+    width,
+    measure,
+  );
+  return [
+    { ...head, keepWithNext: true },
+    ...rows.map(({ cells, strong }) =>
+      layTight(
+        columns,
+        cells,
+        { ...condensed, ...(strong && { weight: 'semi-bold' as const }) },
+        0.18,
+        width,
+        measure,
+      ),
+    ),
+  ];
+}
+
+const betweenCells: Mm = 1.8;
+
+function layTight(
+  columns: readonly TightColumn[],
+  cells: readonly string[],
+  style: Pick<Text, 'face' | 'weight' | 'colour'>,
+  ruleWidth: 0.18 | 0.35,
+  width: Mm,
+  measure: TextMeasure,
+): FlowBlock {
+  const wrapped = columns.map(({ share }, c) =>
+    wrapText(cells[c] ?? '', share * width - betweenCells, height, style, measure),
+  );
+  const lines = Math.max(...wrapped.map((cell) => cell.length));
+  const total = lines * lineHeight + 0.9;
+  return {
+    height: total,
+    at: (left, top) => {
+      let x = left;
+      const texts = columns.flatMap(({ align, share }, c): Text[] => {
+        const isLast = c === columns.length - 1;
+        const at = align === 'left' ? x : x + share * width - (isLast ? 0 : betweenCells);
+        x += share * width;
+        return wrapped[c]!.filter(Boolean).map((text, i) => ({
+          kind: 'text',
+          text,
+          at: { x: at, y: top - 0.8 - height - i * lineHeight },
+          height,
+          anchor: align === 'left' ? 'start' : 'end',
+          ...style,
+        }));
+      });
+      return [...texts, rule(left, width, top - total, ruleWidth, ruleWidth === 0.18 ? 'soft' : 'ink')];
+    },
   };
 }

@@ -1,16 +1,15 @@
 import { timesFigure, type ItemState } from '../holding/calculation-words';
-import { nameOfHung, nameOfWall, sentence as capital } from '../job/names';
+import { sentence as capital } from '../job/names';
 import type { LengthUnits } from '../lengths';
 import type { Mm } from '../units';
 import { rule } from './client-blocks';
 import { dealColumns, type ColumnTable } from './deal-columns';
 import { columnGap, type FlowBlock } from './flow-table';
-import type { ItemOnSheet } from './holding-item';
+import type { CheckedItem } from './holding-item';
 import { keyPlanRows } from './holding-key-plan';
-import { comma, governing, markOfItem, safeWeight, stateOfCheck, whatToDoBriefly } from './holding-words';
-import type { Item, Text, TextMeasure } from './page';
+import { comma, governing, markedNames, safeWeight, stateOfCheck, whatToDoBriefly } from './holding-words';
+import type { Item, Text, TextMeasure, TextStyle } from './page';
 import { sentenceOnPaper } from './paper-figures';
-import { smallHeading } from './holding-lists';
 import { stateMark } from './state-mark';
 import { wrapText } from './text';
 
@@ -28,7 +27,7 @@ const states: readonly ItemState[] = [
   'screwed to a fixing point',
 ];
 const height = 2.5;
-const lineHeight: Mm = 4;
+const lineHeight: Mm = 3.8;
 const markWidth: Mm = 6;
 
 /**
@@ -37,27 +36,24 @@ const markWidth: Mm = 6;
  * @param room height of a page
  */
 export function holdingSummary(
-  items: readonly ItemOnSheet[],
-  sheetsOf: (item: ItemOnSheet) => SheetsOf,
+  items: readonly CheckedItem[],
+  sheetsOf: (item: CheckedItem) => SheetsOf,
   units: LengthUnits | undefined,
   width: Mm,
   room: Mm,
   measure: TextMeasure,
 ): FlowBlock[][] {
   const columns = columnsOf(width);
-  const rows = items.flatMap((item, i): FlowBlock[] => [
-    ...(items[i - 1]?.wall === item.wall ? [] : [wallRow(item, width)]),
-    itemRow(item, sheetsOf(item), columns, units, width, measure),
-  ]);
+  const rows = items.map((item) => itemRow(item, sheetsOf(item), columns, units, width, measure));
   const plan: ColumnTable = { head: () => countsBlock(items, measure), rows: keyPlanRows(items, width, measure) };
   const list: ColumnTable = { head: () => headingRow(columns, width), rows };
   return dealColumns([plan, list], () => room);
 }
 
 /** `■ holds 6` for each state; at the same time what the shapes mean. */
-function countsBlock(items: readonly ItemOnSheet[], measure: TextMeasure): FlowBlock {
+function countsBlock(items: readonly CheckedItem[], measure: TextMeasure): FlowBlock {
   return {
-    height: 9,
+    height: 7,
     keepWithNext: true,
     at: (left, top) => {
       let x = left;
@@ -65,10 +61,10 @@ function countsBlock(items: readonly ItemOnSheet[], measure: TextMeasure): FlowB
         const count = items.filter(({ check }) => stateOfCheck(check) === state).length;
         const words = `${capital(state)}: ${count}`;
         const at = x;
-        x += markWidth + measure(words, height, {}) + 5;
+        x += markWidth + measure(words, height, { face: 'condensed' }) + 3;
         return [
           ...stateMark(state, { x: at + 2, y: top - 3.2 }),
-          { kind: 'text', text: words, at: { x: at + markWidth - 1, y: top - 4.4 }, height },
+          { kind: 'text', text: words, at: { x: at + markWidth - 1, y: top - 4.4 }, height, face: 'condensed' },
         ];
       });
     },
@@ -84,14 +80,14 @@ interface Column {
 
 function columnsOf(width: Mm): readonly Column[] {
   const widths: readonly (readonly [string, Mm, 'right'?])[] = [
-    ['item', 46],
-    ['zone', 10],
-    ['state', 31],
-    ['times', 15, 'right'],
-    ['asked', 12, 'right'],
-    ['governs', 25],
-    ['largest weight', 22],
-    ['sheet', 9, 'right'],
+    ['item', 55],
+    ['zone', 9],
+    ['state', 29],
+    ['times', 12, 'right'],
+    ['asked', 11, 'right'],
+    ['governs', 24],
+    ['largest weight', 20],
+    ['sheet', 10, 'right'],
   ];
   const total = widths.reduce((sum, [, one]) => sum + one, 0);
   let left = 0;
@@ -120,17 +116,9 @@ function headingRow(columns: readonly Column[], width: Mm): FlowBlock {
   };
 }
 
-function wallRow({ wall }: ItemOnSheet, width: Mm): FlowBlock {
-  const block = smallHeading(capital(nameOfWall(wall.survey.wall)));
-  return {
-    ...block,
-    at: (left, top) => [...block.at(left, top), rule(left, width, top - block.height, 0.25, 'ink')],
-  };
-}
-
 /** Figures on the first line, what to do under them. */
 function itemRow(
-  item: ItemOnSheet,
+  item: CheckedItem,
   sheets: SheetsOf,
   columns: readonly Column[],
   units: LengthUnits | undefined,
@@ -142,9 +130,8 @@ function itemRow(
   const state = stateOfCheck(check);
   const governs = governing(check);
   const isSaid = governs !== undefined;
-  const kind = capital(nameOfHung(check.item).replace(` ${check.item.id}`, ''));
   const cells = [
-    `${markOfItem(wall.survey.wall, check.item)} ${kind}`,
+    markedNames(wall.survey.wall, [check.item]),
     verdict.zones.join(', ') || '–',
     state,
     isSaid ? comma(timesFigure(verdict.factor!)) : '–',
@@ -156,7 +143,7 @@ function itemRow(
   const wrapped = cells.map((text, c) => {
     const { width: wide } = columns[c]!;
     const room = wide - (c === 0 ? markWidth : 0) - (c === columns.length - 1 ? 0 : columnGap);
-    return wrapText(text, room, height, c === 0 || c === 2 ? { weight: 'semi-bold' } : {}, measure);
+    return wrapText(text, room, height, styleOf(c), measure);
   });
   const lines = Math.max(...wrapped.map((cellLines) => cellLines.length));
   const calculation = sheets.calculation === undefined ? '' : ` Calculation: sheet ${sheets.calculation}.`;
@@ -164,20 +151,20 @@ function itemRow(
     `${comma(sentenceOnPaper(whatToDoBriefly(check, advice), units))}${calculation}`,
     width - markWidth,
     height,
-    {},
+    { face: 'condensed' },
     measure,
   );
-  const total = 1.3 + (lines + todo.length) * lineHeight + 0.4;
+  const total = 0.9 + (lines + todo.length) * lineHeight;
   return {
     height: total,
     at: (left, top) => {
-      const baseline = (line: number) => top - 1.3 - height - line * lineHeight;
+      const baseline = (line: number) => top - 1 - height - line * lineHeight;
       return [
         ...stateMark(state, { x: left + 2, y: baseline(0) + height / 2 }),
         ...wrapped.flatMap((cellLines, c) =>
           cellLines.map((text, i) =>
             cell(columns[c]!, text, left + (c === 0 ? markWidth : 0), baseline(i), c === columns.length - 1, {
-              ...((c === 0 || c === 2) && { weight: 'semi-bold' }),
+              ...styleOf(c),
             }),
           ),
         ),
@@ -187,12 +174,18 @@ function itemRow(
             text,
             at: { x: left + markWidth, y: baseline(lines + i) },
             height,
+            face: 'condensed',
           }),
         ),
         rule(left, width, top - total, 0.18, 'soft'),
       ];
     },
   };
+}
+
+/** Item and state are what is looked for. */
+function styleOf(column: number): TextStyle {
+  return { face: 'condensed', ...((column === 0 || column === 2) && { weight: 'semi-bold' }) };
 }
 
 function cell(

@@ -4,7 +4,7 @@ import type { Mm } from '../units';
 import { paragraphBlock } from './client-blocks';
 import { heightOf, stack, type FlowBlock } from './flow-table';
 import type { ItemOnSheet } from './holding-item';
-import { governing, markedName, safeWeight, stateOfCheck, timesOver, whatToDo } from './holding-words';
+import { governing, markedNames, safeWeight, stateOfCheck, timesOver, whatToDo } from './holding-words';
 import type { Text, TextMeasure } from './page';
 import { cornersOf } from './paper';
 import { sentenceOnPaper } from './paper-figures';
@@ -17,7 +17,7 @@ const stateHeight: Mm = 10;
 
 /** The item by its name, then in a box whether it holds, in letters that are read from a ladder, and what to do. */
 export function verdictBlocks(
-  { wall, on, check }: ItemOnSheet,
+  { wall, on, check, others }: ItemOnSheet,
   units: LengthUnits | undefined,
   width: Mm,
   measure: TextMeasure,
@@ -35,7 +35,7 @@ export function verdictBlocks(
         fitText(
           {
             kind: 'text',
-            text: markedName(wall.survey.wall, check),
+            text: markedNames(wall.survey.wall, [item, ...others.map((one) => one.item)]),
             at: { x: left, y: top - 6 },
             height: 5,
             weight: 'semi-bold',
@@ -114,13 +114,13 @@ function weightItems(
     measure,
   );
   const before = right - measure(figure.text, figure.height, figure) - 3;
-  const lines = wrapText(words, 30, 2.5, {}, measure);
+  const lines = wrapText(words, 36, 2.5, {}, measure);
   return [
     figure,
     ...lines.map((text, i): Text => ({
       kind: 'text',
       text,
-      at: { x: before, y: baseline + (lines.length - 1 - i) * 4 },
+      at: { x: before, y: baseline + 0.3 + (lines.length - 1 - i) * 4 },
       height: 2.5,
       anchor: 'end',
       colour: 'soft',

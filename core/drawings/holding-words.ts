@@ -8,7 +8,9 @@ import {
   type ItemState,
 } from '../holding/calculation-words';
 import type { HungCheck } from '../holding/check-hung';
-import { nameOfHung, sentence as capital } from '../job/names';
+import { hungKindInWords } from '../job/hung-kinds';
+import type { HungItem } from '../job/hung-schema';
+import { sentence as capital } from '../job/names';
 import type { LengthUnits } from '../lengths';
 
 /* What a check sheet says of an item in words. Every state that is no plain yes says first what must not be done. */
@@ -18,10 +20,13 @@ export function markOfItem(wall: { readonly id: string }, item: { readonly id: s
   return `${wall.id}-${item.id}`;
 }
 
-/** `A-H6 Shelf (Ink tins)` */
-export function markedName(wall: { readonly id: string }, { item }: Pick<HungCheck, 'item'>): string {
-  const kind = capital(nameOfHung(item).replace(` ${item.id}`, ''));
-  return `${markOfItem(wall, item)} ${kind}`;
+/** `A-H6 Shelf (Ink tins)`; of several alike `A-H1, A-H2 Print (First state; Second state)`. */
+export function markedNames(wall: { readonly id: string }, items: readonly HungItem[]): string {
+  const marks = items.map((item) => markOfItem(wall, item));
+  const said = marks.length <= 3 ? marks.join(', ') : `${marks[0]} and ${marks.length - 1} alike`;
+  const names = [...new Set(items.slice(0, 3).flatMap(({ name }) => name || []))].join('; ');
+  const kind = capital(hungKindInWords(items[0]!.kind));
+  return `${said} ${kind}${names ? ` (${names})` : ''}`;
 }
 
 export function stateOfCheck({ verdict }: Pick<HungCheck, 'verdict'>): ItemState {

@@ -22,20 +22,20 @@ const above: Mm = 3;
 /** Figures that stand too near each other may lead so far beyond the sketch. */
 const right: Mm = 6;
 
-/** The wall with its panels and the item filled in; running figures of its lower left corner from the datum. */
+/** The wall with its panels and the items filled in; running figures of their lower left corners from the datum. */
 export function whereSketch(
   wall: WorkedWall,
-  item: HungItem,
+  items: readonly HungItem[],
   room: SketchRoom,
   write: WriteLength,
   measure: TextMeasure,
 ): Sketch {
-  return fitted(room, (drawn) => drawWhere(wall, item, drawn, write, measure));
+  return fitted(room, (drawn) => drawWhere(wall, items, drawn, write, measure));
 }
 
 function drawWhere(
   wall: WorkedWall,
-  item: HungItem,
+  items: readonly HungItem[],
   drawn: SketchRoom,
   write: WriteLength,
   measure: TextMeasure,
@@ -46,21 +46,23 @@ function drawWhere(
     picture.toPaper({ x: box.left, y: box.bottom }),
     picture.toPaper({ x: box.right, y: box.top }),
   ];
-  const corner = picture.toPaper({ x: toHundredth(item.x), y: toHundredth(item.y) });
-  const far = picture.toPaper({ x: toHundredth(item.x + item.width), y: toHundredth(item.y + item.height) });
-  const here: PaperBox = { left: corner.x, bottom: corner.y, right: far.x, top: far.y };
+  const here = items.map(({ x, y, width, height }): PaperBox => {
+    const corner = picture.toPaper({ x: toHundredth(x), y: toHundredth(y) });
+    const far = picture.toPaper({ x: toHundredth(x + width), y: toHundredth(y + height) });
+    return { left: corner.x, bottom: corner.y, right: far.x, top: far.y };
+  });
   const frame = running(
     { left: from.x, bottom: from.y, right: to.x, top: to.y },
     box,
-    [toHundredth(item.x)],
-    [toHundredth(item.y)],
+    items.map(({ x }) => toHundredth(x)),
+    items.map(({ y }) => toHundredth(y)),
     write,
     measure,
   );
   return atOrigin(
     [
       ...picture.items.filter(({ kind }) => kind !== 'text'),
-      { kind: 'fill', rings: [cornersOf(here)], colour: 'ink' },
+      { kind: 'fill', rings: here.map(cornersOf), colour: 'ink' },
       ...frame.items,
     ],
     { ...frame, right: picture.width + right, top: picture.height + above },
@@ -136,7 +138,7 @@ function numbersOf(circles: readonly DrawnCircle[], box: PaperBox, measure: Text
     const toMiddle = x < (box.left + box.right) / 2 ? 1 : -1;
     const candidates = [
       ...(radius > Math.hypot(width, 2.5) / 2 ? [text(0, 0)] : []),
-      text(toMiddle * aside, 0),
+      ...[0, 1.2, -1.2, 2.4, -2.4].map((up) => text(toMiddle * aside, up)),
       text(-toMiddle * aside, 0),
       text(0, -over),
       text(0, over),

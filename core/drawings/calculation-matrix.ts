@@ -28,15 +28,15 @@ export interface ColumnNote {
 }
 
 const height = 1.8;
-const lineHeight: Mm = 2.7;
-const below: Mm = 1;
+const lineHeight: Mm = 2.55;
+const below: Mm = 0.85;
 const symbolWidth: Mm = 10;
 const unitWidth: Mm = 8;
 const sourceWidth: Mm = 6;
-const least: Mm = 8.8;
-const widest: Mm = 16;
+const least: Mm = 9;
+const widest: Mm = 11;
 /** At least so much is left to words and formulas. */
-const forWords: Mm = 62;
+const forWords: Mm = 64.5;
 const condensed = { face: 'condensed' } as const;
 const strong = { face: 'condensed', weight: 'semi-bold' } as const;
 
@@ -92,7 +92,7 @@ interface MatrixLine {
   readonly values: readonly (number | undefined)[];
 }
 
-/** Lines that differ in no more than their value, once; in the order of whoever has the most of them before them. */
+/** Lines that differ in no more than their value, once. */
 function rowsOf(columns: readonly CalculationColumn[]): MatrixLine[] {
   const rows = new Map<string, { line: CalculationLine; values: (number | undefined)[] }>();
   columns.forEach(({ lines }, c) => {
@@ -108,13 +108,14 @@ function rowsOf(columns: readonly CalculationColumn[]): MatrixLine[] {
       rows.set(key, row);
     }
   });
-  return inOrderOfSymbols([...rows.values()]);
+  return inOrder(columns, [...rows.values()]);
 }
 
-/** Lines of one symbol stand together, where the first of them comes. */
-function inOrderOfSymbols(rows: readonly MatrixLine[]): MatrixLine[] {
-  const symbols = [...new Set(rows.map(({ line }) => line.symbol))];
-  return symbols.flatMap((symbol) => rows.filter(({ line }) => line.symbol === symbol));
+/** Symbols as they come in the longest calculation, those that it lacks after it; lines of one symbol together. */
+function inOrder(columns: readonly CalculationColumn[], rows: readonly MatrixLine[]): MatrixLine[] {
+  const longestFirst = [...columns].sort((a, b) => b.lines.length - a.lines.length);
+  const symbols = new Set(longestFirst.flatMap(({ lines }) => lines.map(({ symbol }) => symbol)));
+  return [...symbols].flatMap((symbol) => rows.filter(({ line }) => line.symbol === symbol));
 }
 
 interface MatrixRow {
@@ -212,11 +213,11 @@ function headOf(
 /** What the lines under it are about. */
 function partRow(words: string, width: Mm): FlowBlock {
   return {
-    height: 3.9,
+    height: 3.5,
     keepWithNext: true,
     at: (left, top) => [
-      { kind: 'text', text: words, at: { x: left, y: top - 1.1 - height }, height, ...strong, colour: 'soft' },
-      rule(left, width, top - 3.9, 0.18, 'soft'),
+      { kind: 'text', text: words, at: { x: left, y: top - 0.9 - height }, height, ...strong, colour: 'soft' },
+      rule(left, width, top - 3.5, 0.18, 'soft'),
     ],
   };
 }

@@ -44,7 +44,7 @@ export function holdingAppendix(
   ];
   const first: ColumnTable = {
     head: () => smallHeading('The calculation in full'),
-    rows: [wordsRow(intro, width, measure), ...alikeRows(own, width, measure)],
+    rows: [wordsRow([intro, ...alikeWords(own, bonds)].join(' '), width, measure)],
   };
   return dealColumns([first, ...tables], () => room);
 }
@@ -52,13 +52,16 @@ export function holdingAppendix(
 type ColumnNotes = Parameters<typeof calculationMatrix>[2];
 type LayMatrix = (title: string, columns: readonly CalculationColumn[], notes: ColumnNotes) => ColumnTable;
 
-/** Items alike are calculated once, under the first of them. */
-function alikeRows(own: readonly OwnCalculation[], width: Mm, measure: TextMeasure): FlowBlock[] {
-  return own
-    .filter(({ marks }) => marks.length > 1)
-    .map(({ marks: [first, ...others] }) =>
-      wordsRow(`${first} is calculated for ${others.join(', ')} too, which are alike.`, width, measure),
-    );
+/** What is alike is calculated once, under the first of its kind. */
+function alikeWords(own: readonly OwnCalculation[], bonds: readonly PanelBond[]): string[] {
+  const named = [
+    ...own.map(({ marks }) => marks),
+    ...panelsAlike(bonds).map((alike) => alike.map(({ panel }) => panel)),
+  ];
+  const said = named.flatMap(([first, ...others]) =>
+    others.length === 0 ? [] : [`${first} also for ${others.join(', ')}`],
+  );
+  return said.length === 0 ? [] : [`What is alike is calculated once: ${said.join('; ')}.`];
 }
 
 function itemsMatrix(some: readonly OwnCalculation[], matrix: LayMatrix): ColumnTable {
@@ -76,24 +79,51 @@ function itemsMatrix(some: readonly OwnCalculation[], matrix: LayMatrix): Column
 }
 
 function bondMatrices(bonds: readonly PanelBond[], beside: number, matrix: LayMatrix): ColumnTable[] {
-  const columns = bonds
-    .filter(({ result }) => result.lines.length > 0)
-    .map(({ panel, result }) => ({ name: panel, lines: result.lines }));
+  const columns = panelsAlike(bonds).map(([{ panel, result }]) => ({ name: panel, lines: result.lines }));
   return groupsOf(columns, beside).map((some) => matrix('Adhesive of panels', some, []));
 }
 
+/** Panels with the same figures, by the first of them. */
+function panelsAlike(bonds: readonly PanelBond[]): (readonly [PanelBond, ...PanelBond[]])[] {
+  const alike = new Map<string, [PanelBond, ...PanelBond[]]>();
+  for (const bond of bonds) {
+    if (bond.result.lines.length === 0) continue;
+    const key = JSON.stringify(bond.result.lines);
+    const others = alike.get(key);
+    if (others) others.push(bond);
+    else alike.set(key, [bond]);
+  }
+  return [...alike.values()];
+}
+
+/** By number, as many on a line as stand there whole; one that is longer than a line wraps. */
 function sourcesTable(sources: readonly string[], width: Mm, measure: TextMeasure): ColumnTable {
-  const indent: Mm = 7;
+  const gap: Mm = 5;
+  const notes = sources.map((source, i) => {
+    const words = `[${i + 1}] ${source}`;
+    return { words, width: Math.min(width, measure(words, 2.5, { face: 'condensed' }) + 0.01) };
+  });
+  const lines: (typeof notes)[] = [];
+  for (const note of notes) {
+    const line = lines.at(-1);
+    const used = (line ?? []).reduce((sum, one) => sum + one.width + gap, 0);
+    if (line && used + note.width <= width) line.push(note);
+    else lines.push([note]);
+  }
   return {
     head: (isContinued) => smallHeading(isContinued ? 'Sources (continued)' : 'Sources'),
-    rows: sources.map((source, i) => {
-      const words = tightParagraph(source, width - indent, measure);
+    rows: lines.map((line) => {
+      const blocks = line.map((note) => tightParagraph(note.words, note.width, measure));
       return {
-        height: words.height,
-        at: (left, top) => [
-          { kind: 'text', text: `[${i + 1}]`, at: { x: left, y: top - 2.5 }, height: 2.5, face: 'condensed' },
-          ...words.at(left + indent, top),
-        ],
+        height: Math.max(...blocks.map(({ height }) => height)),
+        at: (left, top) => {
+          let x = left;
+          return blocks.flatMap((block, i) => {
+            const items = block.at(x, top);
+            x += line[i]!.width + gap;
+            return items;
+          });
+        },
       };
     }),
   };

@@ -26,11 +26,11 @@ export function magnetsTable(
   const { state } = result ?? {};
   const columns = columnsOf([
     ['no.', 'left', 0.07],
-    ['left', 'right', 0.15],
-    ['up', 'right', 0.15],
-    ['share', 'right', 0.13],
+    ['left', 'right', 0.14],
+    ['up', 'right', 0.14],
+    ['share', 'right', 0.14],
     ['pull, N', 'right', 0.15],
-    ['at worst', 'right', 0.16],
+    ['at worst', 'right', 0.17],
     ['load, N', 'right', 0.19],
   ]);
   const rows = places.map(([x, y], i): TightRow => {
@@ -64,9 +64,9 @@ export function modesTable({ result }: HungCheck, width: Mm, measure: TextMeasur
   const { asked, governs } = result;
   const atWorst = comma(figure(asked * stackInFactor, 2));
   const columns = columnsOf([
-    ['way in which it may fail', 'left', 0.46],
-    [`times, of ${asked}`, 'right', 0.18],
-    [`at worst, of ${atWorst}`, 'right', 0.22],
+    ['way in which it may fail', 'left', 0.42],
+    [`times, of ${asked}`, 'right', 0.2],
+    [`worst, of ${atWorst}`, 'right', 0.24],
     ['used', 'right', 0.14],
   ]);
   const rows = result.modes.map((mode): TightRow => ({
@@ -103,7 +103,7 @@ export function governingTable(
     (symbol) => result.lines.find((line: CalculationLine) => line.symbol === symbol) ?? [],
   );
   return [
-    smallHeading(`What governs (${inFull})`),
+    smallHeading('What governs', { words: inFull, width, measure }),
     ...lines.map((line) => governingLine(line, width, measure)),
   ];
 }

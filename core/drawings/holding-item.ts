@@ -85,7 +85,7 @@ function partsOf(
 ) {
   const say = (text: string) => comma(sentenceOnPaper(text, units));
   const { verdict } = check;
-  const inFull = `in full under ${markOfItem(wall.survey.wall, check.item)} at the end${pulls.length > 0 ? `, with pull ${pulls.join(' and ')}` : ''}`;
+  const inFull = `in full at the end: ${[markOfItem(wall.survey.wall, check.item), ...pulls].join(', ')}`;
   const list = (heading: string, sentences: readonly string[]) =>
     listUnder(heading, sentences, width, measure);
   return {

@@ -2,7 +2,7 @@ import type { Mm } from '../units';
 import { rule } from './client-blocks';
 import type { FlowBlock } from './flow-table';
 import type { Text, TextMeasure } from './page';
-import { wrapText } from './text';
+import { fitText, wrapText } from './text';
 
 /* Headings, lists, tables and paragraphs of a check sheet, tighter than those of an offer: an item is to stand on one page. */
 
@@ -10,14 +10,37 @@ const height = 2.5;
 const lineHeight: Mm = 3.8;
 const condensed = { face: 'condensed' } as const;
 
-/** Never the last of a page. */
-export function smallHeading(words: string): FlowBlock {
+/** Never the last of a page; `aside` at the end of its line. */
+export function smallHeading(
+  words: string,
+  aside?: { readonly words: string; readonly width: Mm; readonly measure: TextMeasure },
+): FlowBlock {
   return {
     height: 6.4,
     keepWithNext: true,
-    at: (left, top) => [
-      { kind: 'text', text: words, at: { x: left, y: top - 4.9 }, height, weight: 'semi-bold' },
-    ],
+    at: (left, top) => {
+      const y = top - 4.9;
+      const heading: Text = { kind: 'text', text: words, at: { x: left, y }, height, weight: 'semi-bold' };
+      if (!aside) return [heading];
+      const { width, measure } = aside;
+      const room = width - measure(words, height, heading) - 3;
+      return [
+        heading,
+        fitText(
+          {
+            kind: 'text',
+            text: aside.words,
+            at: { x: left + width, y },
+            height,
+            ...condensed,
+            anchor: 'end',
+            colour: 'soft',
+          },
+          room,
+          measure,
+        ),
+      ];
+    },
   };
 }
 
@@ -134,7 +157,7 @@ export function tightTable(
   ];
 }
 
-const betweenCells: Mm = 1.8;
+const betweenCells: Mm = 1.5;
 
 function layTight(
   columns: readonly TightColumn[],
@@ -145,7 +168,7 @@ function layTight(
   measure: TextMeasure,
 ): FlowBlock {
   const wrapped = columns.map(({ share }, c) =>
-    wrapText(cells[c] ?? '', share * width - betweenCells, height, style, measure),
+    wrapText(cells[c] ?? '', share * width - (c === columns.length - 1 ? 0 : betweenCells), height, style, measure),
   );
   const lines = Math.max(...wrapped.map((cell) => cell.length));
   const total = lines * lineHeight + 0.9;

@@ -28,7 +28,7 @@ const states: readonly ItemState[] = [
 ];
 const height = 2.5;
 const lineHeight: Mm = 3.8;
-const markWidth: Mm = 6;
+const markWidth: Mm = 5.5;
 
 /**
  * All items at a glance: how many are in which state, where they hang, and a row an item. Each page a list of blocks.
@@ -59,6 +59,7 @@ function countsBlock(items: readonly CheckedItem[], measure: TextMeasure): FlowB
       let x = left;
       return states.flatMap((state): Item[] => {
         const count = items.filter(({ check }) => stateOfCheck(check) === state).length;
+        if (count === 0) return [];
         const words = `${capital(state)}: ${count}`;
         const at = x;
         x += markWidth + measure(words, height, { face: 'condensed' }) + 3;
@@ -80,14 +81,13 @@ interface Column {
 
 function columnsOf(width: Mm): readonly Column[] {
   const widths: readonly (readonly [string, Mm, 'right'?])[] = [
-    ['item', 55],
-    ['zone', 9],
-    ['state', 29],
-    ['times', 12, 'right'],
-    ['asked', 11, 'right'],
-    ['governs', 24],
-    ['largest weight', 20],
-    ['sheet', 10, 'right'],
+    ['item', 61],
+    ['state', 34],
+    ['times', 10, 'right'],
+    ['asked', 10, 'right'],
+    ['governs', 26],
+    ['safe weight', 23],
+    ['sheet', 7, 'right'],
   ];
   const total = widths.reduce((sum, [, one]) => sum + one, 0);
   let left = 0;
@@ -132,7 +132,6 @@ function itemRow(
   const isSaid = governs !== undefined;
   const cells = [
     markedNames(wall.survey.wall, [check.item]),
-    verdict.zones.join(', ') || '–',
     state,
     isSaid ? comma(timesFigure(verdict.factor!)) : '–',
     isSaid ? String(verdict.asked) : '–',
@@ -147,8 +146,10 @@ function itemRow(
   });
   const lines = Math.max(...wrapped.map((cellLines) => cellLines.length));
   const calculation = sheets.calculation === undefined ? '' : ` Calculation: sheet ${sheets.calculation}.`;
+  const { zones } = verdict;
+  const onZone = zones.length === 0 ? '' : `${zones.length > 1 ? 'Zones' : 'Zone'} ${zones.join(', ')}. `;
   const todo = wrapText(
-    `${comma(sentenceOnPaper(whatToDoBriefly(check, advice), units))}${calculation}`,
+    `${onZone}${comma(sentenceOnPaper(whatToDoBriefly(check, advice), units))}${calculation}`,
     width - markWidth,
     height,
     { face: 'condensed' },
@@ -185,7 +186,7 @@ function itemRow(
 
 /** Item and state are what is looked for. */
 function styleOf(column: number): TextStyle {
-  return { face: 'condensed', ...((column === 0 || column === 2) && { weight: 'semi-bold' }) };
+  return { face: 'condensed', ...((column === 0 || column === 1) && { weight: 'semi-bold' }) };
 }
 
 function cell(

@@ -55,7 +55,7 @@ export function governing(check: Pick<HungCheck, 'verdict'>): string | undefined
 export function safeWeight({ verdict, largestWeight }: HungCheck, units?: LengthUnits): string | undefined {
   if (largestWeight === undefined) return undefined;
   const state = verdict.verdict;
-  if (largestWeight === 0) return state === 'holds only if tested' ? 'none before a test' : 'none';
+  if (largestWeight === 0) return state === 'holds only if tested' ? 'none yet' : 'none';
   return comma(largestWeightWords(largestWeight, units));
 }
 

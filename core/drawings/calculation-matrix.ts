@@ -28,15 +28,15 @@ export interface ColumnNote {
 }
 
 const height = 1.8;
-const lineHeight: Mm = 2.55;
-const below: Mm = 0.85;
+const lineHeight: Mm = 2.9;
+const below: Mm = 0.5;
 const symbolWidth: Mm = 10;
-const unitWidth: Mm = 8;
+const unitWidth: Mm = 8.6;
 const sourceWidth: Mm = 6;
 const least: Mm = 9;
 const widest: Mm = 11;
 /** At least so much is left to words and formulas. */
-const forWords: Mm = 64.5;
+const forWords: Mm = 63.8;
 const condensed = { face: 'condensed' } as const;
 const strong = { face: 'condensed', weight: 'semi-bold' } as const;
 
@@ -74,9 +74,7 @@ export function calculationMatrix(
           ...own.map(({ line, values }) =>
             set({
               ...line,
-              cells: values.map((value) =>
-                value === undefined ? '' : comma(calculationFigure(value)),
-              ),
+              cells: values.map((value) => (value === undefined ? '' : comma(calculationFigure(value)))),
               source: `[${sources.indexOf(line.source) + 1}]`,
             }),
           ),
@@ -195,16 +193,14 @@ function headOf(
         height: 3.5,
         weight: 'semi-bold',
       },
-      ...columns.map(
-        ({ name }, c): Text => ({
-          kind: 'text',
-          text: name,
-          at: { x: left + first + (c + 1) * each - 0.6, y: top - 4.6 },
-          height,
-          anchor: 'end',
-          ...strong,
-        }),
-      ),
+      ...columns.map(({ name }, c): Text => ({
+        kind: 'text',
+        text: name,
+        at: { x: left + first + (c + 1) * each - 0.6, y: top - 4.6 },
+        height,
+        anchor: 'end',
+        ...strong,
+      })),
       rule(left, width, top - total + 0.6, 0.35, 'ink'),
     ],
   };
@@ -216,7 +212,14 @@ function partRow(words: string, width: Mm): FlowBlock {
     height: 3.5,
     keepWithNext: true,
     at: (left, top) => [
-      { kind: 'text', text: words, at: { x: left, y: top - 0.9 - height }, height, ...strong, colour: 'soft' },
+      {
+        kind: 'text',
+        text: words,
+        at: { x: left, y: top - 0.9 - height },
+        height,
+        ...strong,
+        colour: 'soft',
+      },
       rule(left, width, top - 3.5, 0.18, 'soft'),
     ],
   };

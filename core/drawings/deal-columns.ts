@@ -17,10 +17,7 @@ const leastRows = 4;
  *
  * @param roomOf height of a column by its number, from 0
  */
-export function dealColumns(
-  tables: readonly ColumnTable[],
-  roomOf: (column: number) => Mm,
-): FlowBlock[][] {
+export function dealColumns(tables: readonly ColumnTable[], roomOf: (column: number) => Mm): FlowBlock[][] {
   const columns: FlowBlock[][] = [];
   for (const { head, rows } of tables) {
     let rest = rows;

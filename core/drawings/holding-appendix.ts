@@ -4,6 +4,7 @@ import { calculationMatrix, columnsBeside, wordsRow, type CalculationColumn } fr
 import { dealColumns, type ColumnTable } from './deal-columns';
 import type { FlowBlock } from './flow-table';
 import { smallHeading, tightParagraph } from './holding-lists';
+import { comma } from './holding-words';
 import type { TextMeasure } from './page';
 import type { OwnCalculation, SharedCalculations } from './shared-calculations';
 
@@ -29,15 +30,7 @@ export function holdingAppendix(
   const matrix = (title: string, columns: readonly CalculationColumn[], notes: ColumnNotes) =>
     calculationMatrix(title, columns, notes, sources, width, measure);
   const tables = [
-    ...groupsOf(pulls, beside).map((some) =>
-      matrix('Pull of a magnet', some, [
-        {
-          symbol: '',
-          words: 'used by',
-          cells: some.map(({ usedBy }) => (usedBy.length > 2 ? `${usedBy[0]} …` : usedBy.join(' '))),
-        },
-      ]),
-    ),
+    ...groupsOf(pulls, beside).map((some) => matrix('Pull of a magnet', some, [])),
     ...groupsOf(own, beside).map((some) => itemsMatrix(some, matrix)),
     ...bondMatrices(bonds, beside, matrix),
     sourcesTable(sources, width, measure),
@@ -100,7 +93,7 @@ function panelsAlike(bonds: readonly PanelBond[]): (readonly [PanelBond, ...Pane
 function sourcesTable(sources: readonly string[], width: Mm, measure: TextMeasure): ColumnTable {
   const gap: Mm = 5;
   const notes = sources.map((source, i) => {
-    const words = `[${i + 1}] ${source}`;
+    const words = `[${i + 1}] ${comma(source)}`;
     return { words, width: Math.min(width, measure(words, 2.5, { face: 'condensed' }) + 0.01) };
   });
   const lines: (typeof notes)[] = [];

@@ -101,7 +101,7 @@ function pagesOf(
       ...foot.at(free.left, free.bottom - 1),
     ]);
   });
-  return refuseWithoutCautions(pages);
+  return refuseWithoutCautions(pages, 'all');
 }
 
 /** An item begins a page, unless it fits whole under another; one that fits no page runs over several. */

@@ -25,8 +25,8 @@ export function magnetsTable(
   if (places.length === 0) return [];
   const { state } = result ?? {};
   const columns = columnsOf([
-    ['no.', 'left', 0.07],
-    ['left', 'right', 0.14],
+    ['no.', 'left', 0.08],
+    ['left', 'right', 0.13],
     ['up', 'right', 0.14],
     ['share', 'right', 0.14],
     ['pull, N', 'right', 0.15],
@@ -64,9 +64,9 @@ export function modesTable({ result }: HungCheck, width: Mm, measure: TextMeasur
   const { asked, governs } = result;
   const atWorst = comma(figure(asked * stackInFactor, 2));
   const columns = columnsOf([
-    ['way in which it may fail', 'left', 0.42],
-    [`times, of ${asked}`, 'right', 0.2],
-    [`worst, of ${atWorst}`, 'right', 0.24],
+    ['way in which it may fail', 'left', 0.49],
+    ['times', 'right', 0.18],
+    ['at worst', 'right', 0.19],
     ['used', 'right', 0.14],
   ]);
   const rows = result.modes.map((mode): TightRow => ({
@@ -78,7 +78,14 @@ export function modesTable({ result }: HungCheck, width: Mm, measure: TextMeasur
       usedFigure(mode.utilisation),
     ],
   }));
-  return [smallHeading('How many times over it holds'), ...tightTable(columns, rows, width, measure)];
+  return [
+    smallHeading('How many times over it holds', {
+      words: `asked for: ${asked}, at worst ${atWorst}`,
+      width,
+      measure,
+    }),
+    ...tightTable(columns, rows, width, measure),
+  ];
 }
 
 /** What the formula of each mode is made of, by its symbols. */
@@ -117,11 +124,7 @@ function governingLine(
   const start = Math.max(9, measure(symbol, 2.5, { face: 'condensed', weight: 'semi-bold' }) + 1.5);
   const figure = `${comma(calculationFigure(value))}${unit ? ` ${unit}` : ''}`;
   const room = width - start - measure(figure, 2.5, { face: 'condensed' }) - 2;
-  const said = tightParagraph(
-    comma(formula === undefined ? words : `${words} = ${formula}`),
-    room,
-    measure,
-  );
+  const said = tightParagraph(comma(formula === undefined ? words : `${words} = ${formula}`), room, measure);
   return {
     height: said.height + 0.4,
     at: (left, top) => [
@@ -146,8 +149,6 @@ function governingLine(
   };
 }
 
-function columnsOf(
-  columns: readonly (readonly [string, TightColumn['align'], number])[],
-): TightColumn[] {
+function columnsOf(columns: readonly (readonly [string, TightColumn['align'], number])[]): TightColumn[] {
   return columns.map(([heading, align, share]) => ({ heading, align, share }));
 }

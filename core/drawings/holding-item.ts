@@ -96,7 +96,10 @@ function partsOf(
     ],
     lists: [
       list('Why', verdict.reasons.map(say)),
-      list('What to change', advice.map((one) => say(adviceWords(one, verdict.asked)))),
+      list(
+        'What to change',
+        advice.map((one) => say(adviceWords(one, verdict.asked))),
+      ),
     ],
   };
 }
@@ -215,10 +218,7 @@ function captioned(words: string, sketch: Sketch): FlowBlock {
   const heading = smallHeading(words);
   return {
     height: sketch.height + captionHeight,
-    at: (left, top) => [
-      ...heading.at(left, top),
-      ...placeSketch(sketch, left, top - heading.height),
-    ],
+    at: (left, top) => [...heading.at(left, top), ...placeSketch(sketch, left, top - heading.height)],
   };
 }
 

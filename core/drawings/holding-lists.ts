@@ -7,7 +7,7 @@ import { fitText, wrapText } from './text';
 /* Headings, lists, tables and paragraphs of a check sheet, tighter than those of an offer: an item is to stand on one page. */
 
 const height = 2.5;
-const lineHeight: Mm = 3.8;
+const lineHeight: Mm = 4;
 const condensed = { face: 'condensed' } as const;
 
 /** Never the last of a page; `aside` at the end of its line. */
@@ -56,10 +56,7 @@ export function listUnder(
     const words = tightParagraph(sentence, width - indent, measure);
     return {
       height: words.height + 0.4,
-      at: (left, top) => [
-        rule(left, 2.5, top - height / 2, 0.5, 'ink'),
-        ...words.at(left + indent, top),
-      ],
+      at: (left, top) => [rule(left, 2.5, top - height / 2, 0.5, 'ink'), ...words.at(left + indent, top)],
     };
   });
   return bullets.length === 0 ? [] : [smallHeading(heading), ...bullets];
@@ -71,6 +68,7 @@ export function runInParagraph(
   sentences: readonly string[],
   width: Mm,
   measure: TextMeasure,
+  colour: 'ink' | 'red-lead' = 'ink',
 ): FlowBlock[] {
   if (sentences.length === 0) return [];
   const lead = `${first}:`;
@@ -85,7 +83,7 @@ export function runInParagraph(
     {
       height: lineHeight + (words?.height ?? 0) + 1,
       at: (left, top) => [
-        { kind: 'text', text: lead, at: { x: left, y: top - height }, height, ...strong },
+        { kind: 'text', text: lead, at: { x: left, y: top - height }, height, ...strong, colour },
         { kind: 'text', text: beside, at: { x: left + indent, y: top - height }, height, ...condensed },
         ...(words ? words.at(left, top - lineHeight) : []),
       ],
@@ -168,7 +166,13 @@ function layTight(
   measure: TextMeasure,
 ): FlowBlock {
   const wrapped = columns.map(({ share }, c) =>
-    wrapText(cells[c] ?? '', share * width - (c === columns.length - 1 ? 0 : betweenCells), height, style, measure),
+    wrapText(
+      cells[c] ?? '',
+      share * width - (c === columns.length - 1 ? 0 : betweenCells),
+      height,
+      style,
+      measure,
+    ),
   );
   const lines = Math.max(...wrapped.map((cell) => cell.length));
   const total = lines * lineHeight + 0.9;

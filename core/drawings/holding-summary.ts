@@ -27,7 +27,7 @@ const states: readonly ItemState[] = [
   'screwed to a fixing point',
 ];
 const height = 2.5;
-const lineHeight: Mm = 3.8;
+const lineHeight: Mm = 4;
 const markWidth: Mm = 5.5;
 
 /**
@@ -45,7 +45,10 @@ export function holdingSummary(
 ): FlowBlock[][] {
   const columns = columnsOf(width);
   const rows = items.map((item) => itemRow(item, sheetsOf(item), columns, units, width, measure));
-  const plan: ColumnTable = { head: () => countsBlock(items, measure), rows: keyPlanRows(items, width, measure) };
+  const plan: ColumnTable = {
+    head: () => countsBlock(items, measure),
+    rows: keyPlanRows(items, width, measure),
+  };
   const list: ColumnTable = { head: () => headingRow(columns, width), rows };
   return dealColumns([plan, list], () => room);
 }
@@ -65,7 +68,13 @@ function countsBlock(items: readonly CheckedItem[], measure: TextMeasure): FlowB
         x += markWidth + measure(words, height, { face: 'condensed' }) + 3;
         return [
           ...stateMark(state, { x: at + 2, y: top - 3.2 }),
-          { kind: 'text', text: words, at: { x: at + markWidth - 1, y: top - 4.4 }, height, face: 'condensed' },
+          {
+            kind: 'text',
+            text: words,
+            at: { x: at + markWidth - 1, y: top - 4.4 },
+            height,
+            face: 'condensed',
+          },
         ];
       });
     },
@@ -169,15 +178,13 @@ function itemRow(
             }),
           ),
         ),
-        ...todo.map(
-          (text, i): Text => ({
-            kind: 'text',
-            text,
-            at: { x: left + markWidth, y: baseline(lines + i) },
-            height,
-            face: 'condensed',
-          }),
-        ),
+        ...todo.map((text, i): Text => ({
+          kind: 'text',
+          text,
+          at: { x: left + markWidth, y: baseline(lines + i) },
+          height,
+          face: 'condensed',
+        })),
         rule(left, width, top - total, 0.18, 'soft'),
       ];
     },

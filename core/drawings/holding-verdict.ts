@@ -93,7 +93,11 @@ function verdictBox(
         : weightItems(
             weight,
             `largest safe weight of ${check.item.load ? 'what it carries' : 'the whole item'}`,
-            { right: left + width - padding, baseline: top - padding - 7 },
+            {
+              left: left + padding + markWidth + measure(capital(state), 7, { weight: 'semi-bold' }) + 3,
+              right: left + width - padding,
+              baseline: top - padding - 7,
+            },
             measure,
           )),
       ...stack(words, left + padding + markWidth, top - padding - stateHeight),
@@ -105,16 +109,23 @@ function verdictBox(
 function weightItems(
   weight: string,
   words: string,
-  { right, baseline }: { readonly right: Mm; readonly baseline: Mm },
+  { left, right, baseline }: { readonly left: Mm; readonly right: Mm; readonly baseline: Mm },
   measure: TextMeasure,
 ): Text[] {
   const figure = fitText(
-    { kind: 'text', text: weight, at: { x: right, y: baseline }, height: 7, weight: 'semi-bold', anchor: 'end' },
+    {
+      kind: 'text',
+      text: weight,
+      at: { x: right, y: baseline },
+      height: 7,
+      weight: 'semi-bold',
+      anchor: 'end',
+    },
     36,
     measure,
   );
   const before = right - measure(figure.text, figure.height, figure) - 3;
-  const lines = wrapText(words, 36, 2.5, {}, measure);
+  const lines = wrapText(words, Math.min(36, before - left), 2.5, { face: 'condensed' }, measure);
   return [
     figure,
     ...lines.map((text, i): Text => ({
@@ -122,6 +133,7 @@ function weightItems(
       text,
       at: { x: before, y: baseline + 0.3 + (lines.length - 1 - i) * 4 },
       height: 2.5,
+      face: 'condensed',
       anchor: 'end',
       colour: 'soft',
     })),

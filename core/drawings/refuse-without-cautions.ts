@@ -7,12 +7,16 @@ import { lengthUnits } from '../lengths';
 /**
  * The same pages, if each that says of something whether it holds carries every caution that goes with it, in any unit.
  *
+ * @param which `all` of them say it, be it in figures
  * @throws Error naming the page that does not: such a document is not printed
  */
-export function refuseWithoutCautions(pages: readonly Page[]): readonly Page[] {
+export function refuseWithoutCautions(
+  pages: readonly Page[],
+  which: 'in words' | 'all' = 'in words',
+): readonly Page[] {
   for (const [i, page] of pages.entries()) {
     const words = wordsOf(page);
-    const isVerdict = verdicts.some((verdict) => words.toLowerCase().includes(verdict));
+    const isVerdict = which === 'all' || verdicts.some((verdict) => words.toLowerCase().includes(verdict));
     const lacks = holdingCautions.find(
       ({ text }) => !lengthUnits.some((units) => words.includes(unbroken(sentenceOnPaper(text, units)))),
     );

@@ -4,10 +4,10 @@ import { judgeHung, wallOfItems } from '../holding/judge-wall';
 import type { PanelBond } from '../holding/panel-bond';
 import type { Mm } from '../units';
 import type { WorkedOut, WorkedWall } from '../worked-out';
-import { dealOut, heightOf, stack, type FlowBlock } from './flow-table';
+import { heightOf, stack, type FlowBlock } from './flow-table';
 import { holdingAppendix } from './holding-appendix';
 import { holdingFoot } from './holding-foot';
-import { betweenItems, itemBlocks, type CheckedItem, type ItemOnSheet } from './holding-item';
+import { betweenItems, itemPages, type CheckedItem, type ItemOnSheet } from './holding-item';
 import { holdingSummary, type SheetsOf } from './holding-summary';
 import { markedNames, markOfItem } from './holding-words';
 import type { LodeplanDocument, Page, TextMeasure } from './page';
@@ -78,7 +78,7 @@ function pagesOf(
   const [width, room] = [space.right - space.left, space.top - space.bottom];
   const shared = shareCalculations(items.map((one) => ({ mark: markOf(one), check: one.check })));
 
-  const ofItems = itemPages(togetherWhereAlike(items, shared), worked, width, room, measure);
+  const ofItems = sheetsOfItems(togetherWhereAlike(items, shared), worked, width, room, measure);
   const appendix = holdingAppendix(shared, bondsOf(items), width, room, measure);
   const summaryWith = (sheetsOf: (item: CheckedItem) => SheetsOf) =>
     hasSummary ? holdingSummary(items, sheetsOf, units, width, room, measure) : [];
@@ -105,7 +105,7 @@ function pagesOf(
 }
 
 /** An item begins a page, unless it fits whole under another; one that fits no page runs over several. */
-function itemPages(
+function sheetsOfItems(
   items: readonly ItemOnSheet[],
   { job }: WorkedOut,
   width: Mm,
@@ -114,15 +114,14 @@ function itemPages(
 ): Draft[] {
   const drafts: { items: ItemOnSheet[]; blocks: FlowBlock[] }[] = [];
   for (const item of items) {
-    const blocks = itemBlocks(item, job.units, width, room, measure);
+    const pages = itemPages(item, job.units, width, room, measure);
     const last = drafts.at(-1);
-    const together = last ? heightOf(last.blocks) + betweenItems + heightOf(blocks) : Infinity;
+    const together =
+      last && pages.length === 1 ? heightOf(last.blocks) + betweenItems + heightOf(pages[0]!) : Infinity;
     if (last && together <= room) {
       last.items.push(item);
-      last.blocks.push({ height: betweenItems, at: () => [] }, ...blocks);
-    } else {
-      for (const page of dealOut(blocks, room)) drafts.push({ items: [item], blocks: page });
-    }
+      last.blocks.push({ height: betweenItems, at: () => [] }, ...pages[0]!);
+    } else drafts.push(...pages.map((blocks) => ({ items: [item], blocks })));
   }
   return drafts.map((draft) => ({ ...draft, title: draft.items.map(titleOf).join('; ') }));
 }

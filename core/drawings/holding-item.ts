@@ -5,6 +5,7 @@ import { nameOfWall, sentence as capital } from '../job/names';
 import type { LengthUnits } from '../lengths';
 import type { Mm } from '../units';
 import type { WorkedWall } from '../worked-out';
+import { dealColumns, type ColumnTable } from './deal-columns';
 import { heightOf, stack, type FlowBlock } from './flow-table';
 import { listUnder, runInParagraph, smallHeading } from './holding-lists';
 import { governingTable, magnetsTable, modesTable } from './holding-figures';
@@ -44,36 +45,44 @@ const sketchHeights: readonly SketchHeights[] = [
 ];
 
 /**
- * One item: verdict; sketches, figures, why and what to change in two columns; what is taken for granted. As one block where it
- * fits `room`, else as blocks that run over pages, over the whole width.
+ * One item: verdict; sketches, figures, why and what to change in two columns; what is taken for granted. One block where it
+ * fits `room`, else pages of blocks over the whole width, on which tables that go on repeat their headings.
  */
-export function itemBlocks(
+export function itemPages(
   item: ItemOnSheet,
   units: LengthUnits | undefined,
   width: Mm,
   room: Mm,
   measure: TextMeasure,
-): FlowBlock[] {
+): FlowBlock[][] {
   const top = verdictBlocks(item, units, width, measure);
   const foot = footOf(item, units, width, measure);
   const column = (width - betweenColumns) / 2;
+  const whole = (sketches: HeadsOfColumns) =>
+    oneBlock([...top, bodyOf(item, sketches, units, column, measure), ...foot]);
   const least = sketchHeights.at(-1)!;
-  const short = [
-    ...top,
-    bodyOf(item, inOneColumn(item, least, units, column, measure), units, column, measure),
-    ...foot,
-  ];
-  if (item.check.result === undefined && heightOf(short) <= room / 2 - betweenItems) return [oneBlock(short)];
+  if (item.check.result === undefined) {
+    const short = whole(inOneColumn(item, least, units, column, measure));
+    if (short.height <= (room - betweenItems) / 2) return [[short]];
+  }
   const ways = [inBothColumns, inOneColumn].flatMap((sketches) =>
     sketchHeights.map((heights) => () => sketches(item, heights, units, column, measure)),
   );
   for (const sketches of ways) {
-    const all = [...top, bodyOf(item, sketches(), units, column, measure), ...foot];
-    if (heightOf(all) <= room) return [oneBlock(all)];
+    const block = whole(sketches());
+    if (block.height <= room) return [[block]];
   }
   const pair = sketchPair(item, sketchHeights[2]!, units, width, measure);
   const { tables, lists } = partsOf(item, units, width, measure);
-  return [...top, pair, ...tables.flat(), ...lists.flat(), ...foot];
+  const first: ColumnTable = { head: () => oneBlock(top), rows: [pair] };
+  const parts = [...tables, ...lists, foot].filter((part) => part.length > 0);
+  return dealColumns([first, ...parts.map(headedTable)], () => room);
+}
+
+/** What keeps with the next at the head of a part is its heading. */
+function headedTable(part: readonly FlowBlock[]): ColumnTable {
+  const from = part.findIndex(({ keepWithNext }) => !keepWithNext);
+  return { head: () => oneBlock(part.slice(0, from)), rows: part.slice(from) };
 }
 
 /** Everything whose width can be chosen. */

@@ -79,8 +79,8 @@ export function modesTable({ result }: HungCheck, width: Mm, measure: TextMeasur
     ],
   }));
   return [
-    smallHeading('How many times over it holds', {
-      words: `asked for: ${asked}, at worst ${atWorst}`,
+    smallHeading('How many times over', {
+      words: `asked: ${asked}; at worst ${atWorst}`,
       width,
       measure,
     }),

@@ -1,6 +1,7 @@
 import { budgetSheet } from '../../core/drawings/budget-sheet';
 import { composeDocuments } from '../../core/drawings/compose';
 import { measureWith } from '../../core/drawings/fonts';
+import { holdingCheckOf } from '../../core/drawings/holding-checks';
 import type { TextMeasure } from '../../core/drawings/page';
 import { writePdf } from '../../core/drawings/pdf';
 import { oneSet, subjectOf } from '../../core/drawings/set/one-set';
@@ -36,6 +37,11 @@ async function answer(asked: PrintOrder): Promise<PrintAnswer> {
     if (asked.kind === 'budget') {
       measure ??= measureWith(await fonts);
       return { order, documents: [budgetSheet(asked.budgets, measure)] };
+    }
+    if (asked.kind === 'holding-check') {
+      measure ??= measureWith(await fonts);
+      const check = holdingCheckOf(asked.worked, asked.wall, asked.item, measure);
+      return { order, documents: check ? [check] : [] };
     }
     if (asked.kind === 'workshop') return { order, files: await workshopPack(asked.worked) };
     return { order, pdf: (await print(asked)) as Uint8Array<ArrayBuffer> };

@@ -74,6 +74,19 @@ export class Downloads {
     }
   }
 
+  /** The check of one item of a plan. @returns what went wrong, in a sentence, or null */
+  async saveHoldingCheck(worked: WorkedOut, wall: string, item: string): Promise<string | null> {
+    const { job } = worked;
+    try {
+      const check = await this.#shop.drawHoldingCheck(worked, wall, item);
+      if (!check) return 'The check could not be printed: the item no longer hangs on this wall.';
+      download(await this.#shop.print(check, dayOf(job), noPictures), `${fileOf(job, check.name)}.pdf`);
+      return null;
+    } catch (reason) {
+      return `The PDF could not be made: ${wordsOf(reason)}.`;
+    }
+  }
+
   async saveCsv(): Promise<void> {
     await this.#make('The lists', 'the lists', async (worked) => {
       const [{ csvTables }, { pricedTables }] = await loadLists();

@@ -30,6 +30,14 @@ export type PrintOrder =
   | { readonly order: number; readonly kind: 'budget'; readonly budgets: readonly DrawnBudget[] }
   | {
       readonly order: number;
+      readonly kind: 'holding-check';
+      readonly worked: WorkedOut;
+      /** Ids of the wall and of what hangs on it. */
+      readonly wall: string;
+      readonly item: string;
+    }
+  | {
+      readonly order: number;
       readonly kind: 'print';
       readonly document: LodeplanDocument;
       readonly day: Date;

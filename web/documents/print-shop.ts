@@ -37,6 +37,16 @@ export class PrintShop {
     return 'documents' in answer ? answer.documents[0]! : { name: '', title: '', pages: [] };
   }
 
+  /** The check of one item alone; undefined if it no longer hangs there. */
+  async drawHoldingCheck(
+    worked: WorkedOut,
+    wall: string,
+    item: string,
+  ): Promise<LodeplanDocument | undefined> {
+    const answer = await this.#ask({ kind: 'holding-check', worked, wall, item });
+    return 'documents' in answer ? answer.documents[0] : undefined;
+  }
+
   /** Drawings at true size as DXF and SVG, the lists as a workbook, and all of these in one ZIP, which comes last. */
   async makeForWorkshop(worked: WorkedOut): Promise<readonly MadeFile[]> {
     const answer = await this.#ask({ kind: 'workshop', worked });

@@ -1,6 +1,7 @@
 import type { Banded } from './banded-cholesky';
-import { mu0, type BhCurve } from './bh-curve';
+import { mu0 } from './bh-curve';
 import type { Mesh } from './mesh';
+import type { Substance } from './parts';
 
 /*
  * The magnetostatic field round the axis: A is the azimuthal vector potential at the free nodes, zero on the axis and on the
@@ -16,10 +17,8 @@ export interface Field {
   readonly columns: number;
   /** Band of the matrix. */
   readonly width: number;
-  readonly kind: (r: number, z: number) => 'magnet' | 'steel' | 'gap' | 'air';
-  readonly Br: number;
-  readonly mur: number;
-  readonly curve: BhCurve;
+  /** What fills an element, by a point inside it. */
+  readonly substance: (r: number, z: number) => Substance;
 }
 
 /** Gauss's points and weights on 0 … 1, three of them. */
@@ -41,7 +40,9 @@ const points = gauss.map(([s, weight]) => ({ s, weight, ...quadratic(s) }));
 
 /** One Gauss point: the nine free nodes of its element (−1: fixed), how each adds to B, and the volume it stands for. */
 interface Sample {
-  readonly kind: ReturnType<Field['kind']>;
+  readonly of: Substance;
+  /** In the layer of air between magnet and steel, at any radius. */
+  readonly isGap: boolean;
   readonly nodes: Int32Array;
   /** ∂B_r and ∂B_z by each node. */
   readonly br: Float64Array;
@@ -51,7 +52,7 @@ interface Sample {
 }
 
 function eachSample(field: Field, visit: (sample: Sample) => void): void {
-  const { mesh, rows, columns, kind } = field;
+  const { mesh, rows, columns, substance, g } = field;
   const nodes = new Int32Array(9);
   const br = new Float64Array(9);
   const bz = new Float64Array(9);
@@ -61,7 +62,8 @@ function eachSample(field: Field, visit: (sample: Sample) => void): void {
     for (let iz = 0; iz + 1 < mesh.z.length; iz++) {
       const z0 = mesh.z[iz]!;
       const hz = mesh.z[iz + 1]! - z0;
-      const material = kind(r0 + hr / 2, z0 + hz / 2);
+      const of = substance(r0 + hr / 2, z0 + hz / 2);
+      const isGap = z0 + hz / 2 > -g && z0 + hz / 2 < 0;
       for (let a = 0; a < 3; a++)
         for (let b = 0; b < 3; b++) {
           const [i, j] = [2 * ir + a, 2 * iz + b];
@@ -77,7 +79,7 @@ function eachSample(field: Field, visit: (sample: Sample) => void): void {
               bz[3 * a + b] = (along.D[a]! / hr + along.N[a]! / r) * up.N[b]!;
             }
           const volume = 2 * Math.PI * r * hr * hz * along.weight * up.weight;
-          visit({ kind: material, nodes, br, bz, volume });
+          visit({ of, isGap, nodes, br, bz, volume });
         }
     }
   }
@@ -100,9 +102,9 @@ export function energyOf(field: Field, A: Float64Array): number {
   eachSample(field, (sample) => {
     const [r, z] = fluxAt(sample, A);
     const square = r * r + z * z;
-    if (sample.kind === 'steel') sum += field.curve(Math.sqrt(square)).energy * sample.volume;
-    else if (sample.kind === 'magnet')
-      sum += ((square / 2 - field.Br * z) / (mu0 * field.mur)) * sample.volume;
+    const { of } = sample;
+    if (of.is === 'steel') sum += of.curve(Math.sqrt(square)).energy * sample.volume;
+    else if (of.is === 'magnet') sum += ((square / 2 - of.Br * z) / (mu0 * of.mur)) * sample.volume;
     else sum += (square / (2 * mu0)) * sample.volume;
   });
   return sum;
@@ -115,12 +117,13 @@ export function assemble(field: Field, A: Float64Array, matrix: Banded, right: F
   eachSample(field, (sample) => {
     const [r, z] = fluxAt(sample, A);
     let [hr, hz, rr, rz, zz] = [r / mu0, z / mu0, 1 / mu0, 0, 1 / mu0];
-    if (sample.kind === 'magnet') {
-      const nu = 1 / (mu0 * field.mur);
-      [hr, hz, rr, zz] = [nu * r, nu * (z - field.Br), nu, nu];
-    } else if (sample.kind === 'steel') {
+    const { of } = sample;
+    if (of.is === 'magnet') {
+      const nu = 1 / (mu0 * of.mur);
+      [hr, hz, rr, zz] = [nu * r, nu * (z - of.Br), nu, nu];
+    } else if (of.is === 'steel') {
       const B = Math.hypot(r, z);
-      const { H, slope } = field.curve(B);
+      const { H, slope } = of.curve(B);
       const nu = B > 1e-9 ? H / B : slope;
       const bend = B > 1e-9 ? (slope - nu) / (B * B) : 0;
       [hr, hz] = [nu * r, nu * z];
@@ -147,9 +150,20 @@ export function assemble(field: Field, A: Float64Array, matrix: Banded, right: F
 export function gapForce(field: Field, A: Float64Array): number {
   let sum = 0;
   eachSample(field, (sample) => {
-    if (sample.kind !== 'gap') return;
+    if (!sample.isGap) return;
     const [r, z] = fluxAt(sample, A);
     sum += ((z * z - r * r) / (2 * mu0)) * sample.volume;
   });
   return sum / field.g;
+}
+
+/** B_z on the axis, T, at a height within the mesh: there A / r is the slope of A, so that B_z is twice that. */
+export function axisFlux({ mesh, rows }: Field, A: Float64Array, z: number): number {
+  const at = mesh.z.findLastIndex((line, i) => line <= z && i + 1 < mesh.z.length);
+  const s = (z - mesh.z[at]!) / (mesh.z[at + 1]! - mesh.z[at]!);
+  const { N } = quadratic(s);
+  const node = (i: number, j: number) => (j >= 1 && j <= rows ? A[(i - 1) * rows + (j - 1)]! : 0);
+  let slope = 0;
+  for (let b = 0; b < 3; b++) slope += N[b]! * (4 * node(1, 2 * at + b) - node(2, 2 * at + b));
+  return (2 * slope) / (mesh.r[1]! - mesh.r[0]!);
 }

@@ -1,88 +1,86 @@
-/*
- * A rectangular mesh of the half plane r ≥ 0 round a magnet above a sheet, metres. z runs up; the magnet's face is at z = 0,
- * the steel's at z = −g:
- *
- *      z = H  ┌────┐
- *             │    │ magnet
- *      z = 0  └────┘
- *     z = −g  ┌──────────────────┐
- *  z = −g −t  └──────────────────┘ steel, to r = plate
- */
+import type { Part } from './parts';
 
-export interface MagnetAboveSheet {
-  readonly R: number;
-  readonly H: number;
-  readonly t: number;
-  readonly g: number;
-  /** Radius of the sheet. */
-  readonly plate: number;
-}
-
+/** Lines between elements, rising, m. */
 export interface Mesh {
-  /** Lines between elements, rising. */
   readonly r: readonly number[];
   readonly z: readonly number[];
 }
 
-/** @param fineness 1 is some 1,300 nodes, 1.5 some 2,600; the number grows with its square */
-export function meshOf({ R, H, t, g, plate }: MagnetAboveSheet, fineness: number): Mesh {
-  const n = (count: number) => Math.max(2, Math.round(count * fineness));
-  const far = Math.max(1, 4 * plate);
-  const tip = Math.min(R, H) / (10 * fineness);
-  const r = [
-    ...between(0, R, n(5), 'end', tip),
-    ...between(R, plate, n(8), 'start', tip),
-    ...between(plate, far, n(2), 'start', plate / 4),
-    far,
-  ];
-  const z = [
-    ...between(-g - t - far, -g - t, n(6), 'end', Math.max(t, g, tip)),
-    ...between(-g - t, -g, n(2), 'even', 0),
-    ...between(-g, 0, n(2), 'even', 0),
-    ...between(0, H, n(4), 'both', tip),
-    ...between(H, H + far, n(6), 'start', tip),
-    H + far,
-  ];
-  return { r, z };
-}
+/** How far the field is followed, m; the potential is zero there. */
+const far = 1;
 
 /**
- * Lines from a (in) to b (left out) in so many elements, the element at the named end of about this size, the others growing
- * by a constant ratio.
+ * A rectangular mesh of the half plane r ≥ 0 with a line at every edge of the parts. Elements are small beside the edges of
+ * magnet, cup and gap, where the field bends sharply, and grow by a constant ratio from there.
+ *
+ * @param fineness 1 is some 1,500 nodes; the number grows with about its square
  */
+export function meshOf(parts: readonly Part[], fineness: number): Mesh {
+  const tip = tipOf(parts) / fineness;
+  const ratio = 1 + 1.2 / fineness;
+  const rs = distinct([0, ...parts.flatMap(({ r }) => r)]);
+  const zs = distinct([0, ...parts.flatMap(({ z }) => z)]);
+  const plate = rs.at(-1)!;
+  const r = rs.slice(1).flatMap((to, i) => {
+    const from = rs[i]!;
+    const isPlate = to === plate;
+    return between(from, to, from === 0 ? Infinity : tip, isPlate ? Infinity : tip, ratio, fineness);
+  });
+  const z = zs.slice(1).flatMap((to, i) => between(zs[i]!, to, tip, tip, ratio, fineness));
+  const [foot, head] = [zs[0]!, zs.at(-1)!];
+  return {
+    r: [...r, ...between(plate, plate + far, plate / 4, Infinity, 3, fineness), plate + far],
+    z: [
+      ...between(foot - far, foot, Infinity, tip, ratio, fineness),
+      ...z,
+      ...between(head, head + far, tip, Infinity, ratio, fineness),
+      head + far,
+    ],
+  };
+}
+
+/** Size of an element beside an edge. */
+function tipOf(parts: readonly Part[]): number {
+  const sides = parts.flatMap(({ of, r, z }) => (of.is === 'magnet' ? [r[1] - r[0], z[1] - z[0]] : []));
+  return Math.min(...sides) / 8;
+}
+
+function distinct(values: readonly number[]): number[] {
+  return [...values].sort((a, b) => a - b).filter((value, i, all) => i === 0 || value - all[i - 1]! > 1e-9);
+}
+
+/** Lines from a (in) to b (left out): elements of about the given sizes at both ends, each growing by the ratio inwards. */
 function between(
   a: number,
   b: number,
-  count: number,
-  small: 'start' | 'end' | 'both' | 'even',
-  size: number,
+  atA: number,
+  atB: number,
+  ratio: number,
+  fineness: number,
 ): number[] {
   const length = b - a;
-  if (small === 'both') {
-    const middle = (a + b) / 2;
-    const half = Math.max(1, Math.round(count / 2));
-    return [...between(a, middle, half, 'start', size), ...between(middle, b, half, 'end', size)];
+  const least = Math.max(1, Math.round(fineness));
+  const most = length / least;
+  const first: number[] = [];
+  const last: number[] = [];
+  let [one, other] = [Math.min(atA, most), Math.min(atB, most)];
+  let sum = 0;
+  while (sum < length * (1 - 1e-9) || first.length + last.length < least) {
+    if (one <= other) {
+      first.push(one);
+      sum += one;
+      one = Math.min(one * ratio, most);
+    } else {
+      last.unshift(other);
+      sum += other;
+      other = Math.min(other * ratio, most);
+    }
   }
-  const ratio = small === 'even' ? 1 : ratioOf(length / size, count);
-  const sizes = Array.from({ length: count }, (_, i) => ratio ** (small === 'end' ? count - 1 - i : i));
-  const total = sizes.reduce((sum, one) => sum + one, 0);
   const lines: number[] = [];
   let at = 0;
-  for (const one of sizes) {
-    lines.push(a + (length * at) / total);
-    at += one;
+  for (const size of [...first, ...last]) {
+    lines.push(a + (length * at) / sum);
+    at += size;
   }
   return lines;
-}
-
-/** The ratio ≥ 1 at which `count` sizes from 1 up add up to `sum`. */
-function ratioOf(sum: number, count: number): number {
-  if (sum <= count) return 1;
-  let [low, high] = [1, 100];
-  for (let i = 0; i < 60; i++) {
-    const ratio = (low + high) / 2;
-    if ((ratio ** count - 1) / (ratio - 1) < sum) low = ratio;
-    else high = ratio;
-  }
-  return high;
 }

@@ -93,7 +93,7 @@ describe('the solver and the closed form', () => {
 describe('what is counted of a pull', () => {
   const share = fc.double({ min: 0, max: 1, noNaN: true });
   const within = (at: number, low: number, high: number) => low + at * (high - low);
-  /** By the finite elements, which the mesh makes up to 2 % too low for the widest magnets. */
+  /** By the finite elements. */
   function countedOverSolved(
     diameter: number,
     slenderness: number,

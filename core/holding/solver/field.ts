@@ -157,13 +157,13 @@ export function gapForce(field: Field, A: Float64Array): number {
   return sum / field.g;
 }
 
-/** B_z on the axis, T, at a height within the mesh: there A / r is the slope of A, so that B_z is twice that. */
+/** B_z on the axis, T, at a height within the mesh: twice the slope of A there, by a r + b r³ through the two nearest nodes. */
 export function axisFlux({ mesh, rows }: Field, A: Float64Array, z: number): number {
   const at = mesh.z.findLastIndex((line, i) => line <= z && i + 1 < mesh.z.length);
   const s = (z - mesh.z[at]!) / (mesh.z[at + 1]! - mesh.z[at]!);
   const { N } = quadratic(s);
   const node = (i: number, j: number) => (j >= 1 && j <= rows ? A[(i - 1) * rows + (j - 1)]! : 0);
   let slope = 0;
-  for (let b = 0; b < 3; b++) slope += N[b]! * (4 * node(1, 2 * at + b) - node(2, 2 * at + b));
+  for (let b = 0; b < 3; b++) slope += (N[b]! * (8 * node(1, 2 * at + b) - node(2, 2 * at + b))) / 3;
   return (2 * slope) / (mesh.r[1]! - mesh.r[0]!);
 }

@@ -50,14 +50,7 @@ function distinct(values: readonly number[]): number[] {
 }
 
 /** Lines from a (in) to b (left out): elements of about the given sizes at both ends, each growing by the ratio inwards. */
-function between(
-  a: number,
-  b: number,
-  atA: number,
-  atB: number,
-  ratio: number,
-  fineness: number,
-): number[] {
+function between(a: number, b: number, atA: number, atB: number, ratio: number, fineness: number): number[] {
   const length = b - a;
   const least = Math.max(1, Math.round(fineness));
   const most = length / least;

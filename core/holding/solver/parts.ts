@@ -67,7 +67,10 @@ export function partsOf(
   }
   const { magnetR, wall, floor, recess } = cup;
   const steel: Substance = { is: 'steel', curve: cup.curve ?? curve };
-  if (!(magnetR > 0 && wall > 0 && floor > 0 && magnetR + wall <= R + 1e-12 && recess + floor < H) || bore > 0)
+  if (
+    !(magnetR > 0 && wall > 0 && floor > 0 && magnetR + wall <= R + 1e-12 && recess + floor < H) ||
+    bore > 0
+  )
     throw new Error('The magnet does not fit into its cup.');
   return [
     { r: [0, magnetR], z: [recess, H - floor], of },

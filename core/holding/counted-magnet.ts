@@ -18,10 +18,13 @@ export interface CountedMagnet {
 /** What is taken where no temperatures are given. */
 export const room: Temperatures = { hottest: 20, coldest: 20 };
 
-export function countMagnets(item: HeldItem): CountedMagnet[] {
+/** How the pull of a magnet at a place is found. */
+export type PullFinder = typeof pullAtPlace;
+
+export function countMagnets(item: HeldItem, pullOf: PullFinder = knownPull): CountedMagnet[] {
   return item.magnets.map((place, i) => {
     const { magnet, ground, between = 0 } = place;
-    const pull = knownPull(magnet, ground, between, item.temperatures ?? room);
+    const pull = pullOf(magnet, ground, between, item.temperatures ?? room);
     const condition = item.condition ?? usualCondition(surfaceOf(ground));
     const contact = between > 0 ? 'paper' : magnet.contact;
     const friction =

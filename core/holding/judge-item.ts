@@ -1,4 +1,4 @@
-import { countMagnets, rigidMagnets, type CountedMagnet } from './counted-magnet';
+import { countMagnets, rigidMagnets, type CountedMagnet, type PullFinder } from './counted-magnet';
 import { faultsOfItem } from './item-faults';
 import type { HeldItem } from './item';
 import { holdRigid, modeNames, type ModeName, type RigidState } from './rigid-item';
@@ -42,14 +42,16 @@ export interface Judgement {
  *
  * Asked for is the safety factor of its use with pulls as designed, and that factor times what it allows for tolerances
  * (`stackInFactor`) with every tolerance of this place against it.
+ *
+ * @param pullOf absent: `pullAtPlace`
  */
-export function judgeItem(item: HeldItem): Judgement {
+export function judgeItem(item: HeldItem, pullOf?: PullFinder): Judgement {
   const asked = safetyFactor(item.consequence);
   const faults = faultsOfItem(item);
   const unknown = { asked, modes: [], isBarred: false };
   if (faults.length > 0) return { ...unknown, verdict: 'cannot be judged', reasons: faults, magnets: [] };
 
-  const magnets = countMagnets(item);
+  const magnets = countMagnets(item, pullOf);
   const reasons = reasonsOf(item, magnets);
   const refused = magnets.flatMap(({ pull }) => pull.refused);
   const isKnown = magnets.some(({ pull }) => pull.by !== 'nothing');

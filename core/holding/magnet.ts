@@ -27,11 +27,23 @@ export interface Magnet {
   readonly length?: Mm;
   /** Of a ring. */
   readonly bore?: Mm;
+  /** Of a pot. */
+  readonly cup?: MagnetCup;
   readonly rated?: RatedPull;
   /** Of foil, N/cm², under the conditions of `rated`. */
   readonly ratedPerArea?: number;
   /** In the job's currency. */
   readonly price?: number;
+}
+
+/** The steel round a pot's magnet, which stands on its floor; round, without a hole. What is absent is not known. */
+export interface MagnetCup {
+  /** Diameter of the magnet. */
+  readonly magnet?: Mm;
+  readonly wall?: Mm;
+  readonly floor?: Mm;
+  /** How far the magnet's face lies behind the rim. */
+  readonly recess?: Mm;
 }
 
 /** A maker's pull, with what it was measured on; without its conditions it says nothing about a thin sheet. */
@@ -106,6 +118,9 @@ export function isSameMagnet(a: Magnet, b: Magnet): boolean {
     near(a.diameter, b.diameter, 0.1) &&
     near(a.length ?? a.diameter, b.length ?? b.diameter, 0.1) &&
     near(a.bore ?? 0, b.bore ?? 0, 0.1) &&
+    (['magnet', 'wall', 'floor', 'recess'] as const).every((of) =>
+      near(a.cup?.[of] ?? -1, b.cup?.[of] ?? -1, 0.1),
+    ) &&
     near(a.height, b.height, 0.1) &&
     a.contact === b.contact &&
     near(a.cover, b.cover, 0.05) &&

@@ -130,14 +130,14 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
 }
 
 /** In its worst case a gap may be a usual tolerance beyond the limits of the model; more than that only a test can settle. */
-function tooLoose(gap: Mm, ground: SteelGround): string | undefined {
+export function tooLoose(gap: Mm, ground: SteelGround): string | undefined {
   const most = gap + gapMore(ground);
   if (gap > 3 || most <= 3 + tolerances.gap + 1e-9) return undefined;
   return `Over a hollow the gap may be up to ${Number(most.toPrecision(3))} mm, and the pull is known to 3 mm: test at this very place.`;
 }
 
 /** What was measured in enough places is the gap there is; in fewer, the layers may still be thicker elsewhere. */
-function measuredGround({ gapLeast: _, gapMost, ...ground }: SteelGround, gap: Mm): SteelGround {
+export function measuredGround({ gapLeast: _, gapMost, ...ground }: SteelGround, gap: Mm): SteelGround {
   const readings = ground.tests.reduce((sum, test) => sum + test.readings.length, 0);
   const isEnough = hasEnoughReadings({ readings });
   return { ...ground, gap, ...(isEnough || gapMost === undefined ? {} : { gapMost }) };
@@ -155,7 +155,7 @@ function outsideSentences(magnet: Magnet, ground: SteelGround, outside: readonly
   return outside.map((sentence) => `${sentence} Test on site with this magnet.`);
 }
 
-function outsideTemperatures(magnet: Magnet, { hottest, coldest }: Temperatures): string | undefined {
+export function outsideTemperatures(magnet: Magnet, { hottest, coldest }: Temperatures): string | undefined {
   const limits = materialLimits[magnet.material];
   const isThin = magnet.height / magnet.diameter < 0.25;
   const most = isThin ? limits.hottestThin : limits.hottest;

@@ -31,7 +31,7 @@ export function gapMore({ gap, gapMost = 0 }: SteelGround): Mm {
   return Math.max(tolerances.gap, gapMost - gap);
 }
 
-function gapLess({ gap, gapLeast = gap }: SteelGround): Mm {
+export function gapLess({ gap, gapLeast = gap }: SteelGround): Mm {
   return Math.max(tolerances.gap, gap - gapLeast);
 }
 

@@ -23,6 +23,18 @@ const ratedPull = v.pipe(
   v.description("The maker's pull; without what it was measured on it says nothing of a thin sheet."),
 );
 
+const cup = v.pipe(
+  namedFields({
+    magnet: v.optional(v.pipe(span, v.description('Diameter of the magnet in it, mm.'))),
+    wall: v.optional(v.pipe(span, v.description('Thickness of its wall at the rim, mm.'))),
+    floor: v.optional(v.pipe(span, v.description('Thickness of its floor behind the magnet, mm.'))),
+    recess: v.optional(
+      v.pipe(thickness, v.description("How far the magnet's face lies behind the rim, mm; 0: flush.")),
+    ),
+  }),
+  v.description('The steel cup of a pot, round, without a hole.'),
+);
+
 export const magnet = namedFields({
   id: identifier,
   name: v.pipe(text, v.minLength(1)),
@@ -30,6 +42,7 @@ export const magnet = namedFields({
   diameter: v.pipe(span, v.description('Of a disc, pot or ring; of a block or foil the shorter side, mm.')),
   length: v.optional(v.pipe(span, v.description('Of a block or foil, the longer side, mm.'))),
   bore: v.optional(v.pipe(span, v.description('Of a ring, mm.'))),
+  cup: v.optional(cup),
   height: v.pipe(span, v.description('mm.')),
   material: v.optional(v.picklist(magnetMaterials), 'neodymium'),
   remanence: v.optional(

@@ -20,6 +20,7 @@ const anyList = fc
       diameter: span,
       length: optional(span),
       bore: optional(span),
+      cup: optional(fc.record({ magnet: span, wall: optional(span), floor: span, recess: optional(from0) })),
       height: span,
       material: fc.constantFrom(...magnetMaterials),
       remanence: fc.integer({ min: 1, max: 200 }).map((n) => n / 100),

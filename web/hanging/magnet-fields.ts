@@ -22,6 +22,18 @@ const options = <V extends string>(values: readonly V[], words: (value: V) => st
 const span = { of: 'number', above: 0, most: 1000, needed: true } as const;
 const extra = { of: 'number', above: 0, most: 1000 } as const;
 
+const cupFields: readonly SettingField[] = [
+  { path: 'cup.magnet', label: 'Magnet in the cup, diameter', unit: 'mm', kind: extra },
+  { path: 'cup.wall', label: 'Wall of the cup', unit: 'mm', kind: extra },
+  { path: 'cup.floor', label: 'Floor of the cup', unit: 'mm', kind: extra },
+  {
+    path: 'cup.recess',
+    label: 'Face behind the rim',
+    unit: 'mm',
+    kind: { of: 'number', least: 0, most: 1000 },
+  },
+];
+
 const [length, bore, area]: readonly SettingField[] = [
   { path: 'length', label: 'Longer side', unit: 'mm', kind: extra },
   { path: 'bore', label: 'Bore', unit: 'mm', kind: extra },
@@ -40,6 +52,7 @@ export function magnetFields({ shape }: MagnetRecord): readonly SettingField[] {
     { path: 'diameter', label: isLong ? 'Shorter side' : 'Diameter', unit: 'mm', kind: span },
     ...(isLong ? [length!] : []),
     ...(shape === 'ring' || shape === 'pot' ? [bore!] : []),
+    ...(shape === 'pot' ? cupFields : []),
     { path: 'height', label: 'Height', unit: 'mm', kind: span },
     {
       path: 'material',
@@ -81,12 +94,13 @@ export function sizesInWords({ shape, diameter, length, bore, height }: MagnetRe
 
 /** With what no longer belongs to its shape taken out. */
 export function fitToShape(magnet: MagnetRecord): MagnetRecord {
-  const { length, bore, ratedPerArea, ...rest } = magnet;
+  const { length, bore, cup, ratedPerArea, ...rest } = magnet;
   const { shape } = rest;
   return {
     ...rest,
     ...((shape === 'block' || shape === 'foil') && length !== undefined && { length }),
     ...((shape === 'ring' || shape === 'pot') && bore !== undefined && { bore }),
+    ...(shape === 'pot' && cup !== undefined && { cup }),
     ...(shape === 'foil' && ratedPerArea !== undefined && { ratedPerArea }),
   };
 }

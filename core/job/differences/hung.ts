@@ -150,6 +150,7 @@ const magnetWords: FieldList = {
   diameter: { label: 'diameter or shorter side', say: mm },
   length: { label: 'longer side', say: mm },
   bore: { label: 'bore', say: mm },
+  cup: { label: 'steel cup', say: cupInWords },
   height: { label: 'height', say: mm },
   material: { label: 'material', say: String },
   remanence: { label: 'remanence', say: (of) => `${String(of)} T` },
@@ -255,4 +256,12 @@ function readingsInWords(of: unknown): string {
 function ratedInWords(of: unknown): string {
   const { force, thickness, gap } = of as NonNullable<MagnetRecord['rated']>;
   return `${newtons(force)} on ${mm(thickness)} across ${mm(gap)}`;
+}
+
+function cupInWords(of: unknown): string {
+  const parts = { magnet: 'magnet', wall: 'wall', floor: 'floor', recess: 'behind the rim' } as const;
+  const cup = of as NonNullable<MagnetRecord['cup']>;
+  return (['magnet', 'wall', 'floor', 'recess'] as const)
+    .flatMap((part) => (cup[part] === undefined ? [] : [`${parts[part]} ${mm(cup[part])}`]))
+    .join(', ');
 }

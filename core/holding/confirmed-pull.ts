@@ -4,7 +4,7 @@ import type { HoldingGround, SteelGround } from './ground';
 import { discFor, type Magnet } from './magnet';
 import { measuredGround, outsideTemperatures, pullAtPlace, tooLoose } from './pull-at-place';
 import type { PullAtPlace, Temperatures } from './pull-at-place';
-import { situationOf } from './pull-range';
+import { pullRange, situationOf } from './pull-range';
 import { calibrate } from './pull-test';
 import { ratedBr } from './rated-pull';
 import { outsideSolver, solveRange, type SolvedRange } from './solver/solve-range';
@@ -13,6 +13,8 @@ import { outsideSolver, solveRange, type SolvedRange } from './solver/solve-rang
 export interface ConfirmedPull {
   readonly known: PullAtPlace;
   readonly solved?: SolvedRange;
+  /** Of the closed form in the same situation, N; absent for a ring or cup, and where nothing was solved. */
+  readonly closed?: number;
   /** Why it was not solved; [] if it was. */
   readonly unsolved: readonly string[];
   /** What holds by both. */
@@ -35,10 +37,18 @@ export function confirmPull(
   const known = pullAtPlace(magnet, ground, between, temperatures);
   const found = solveOn(magnet, ground, between, temperatures);
   if (!('nominal' in found)) return { known, unsolved: found, counted: known };
-  return { known, solved: found, unsolved: [], counted: lowerOf(known, found, magnet) };
+  const { nominal, least, most, closed } = found;
+  return {
+    known,
+    solved: { nominal, least, most },
+    ...(closed !== undefined && { closed }),
+    unsolved: [],
+    counted: lowerOf(known, found, magnet),
+  };
 }
 
 interface Found extends SolvedRange {
+  readonly closed: number | undefined;
   readonly testWanted: readonly string[];
   readonly notes: readonly string[];
 }
@@ -67,6 +77,7 @@ function solveOn(
   const loose = tooLoose(situation.gap, ground);
   return {
     ...solved,
+    closed: discFor(magnet) && pullRange(situation, ground).nominal,
     // Over the deepest hollow the pull is not known, so that none is counted there.
     least: loose ? 0 : solved.least,
     testWanted: wantedTests(magnet, ground, loose),

@@ -19,6 +19,7 @@ describe('a disc', () => {
     const situation = { diameter: 20, height: 5, Br: 1.3, mur: 1.05, thickness: 0.5, gap: 1 };
     expect(solved!.nominal).toBeCloseTo(solvePullOf(situation).F, 9);
     expect(known.by).toBe('model');
+    expect(confirm(round).closed).toBe(known.nominal);
     expect(Math.abs(solved!.nominal / known.nominal - 1)).toBeLessThan(0.08);
   });
 

@@ -10,7 +10,7 @@ export interface Magnet {
   /** Of the job's list; absent: of none. */
   readonly id?: string;
   readonly name: string;
-  /** Only the pull of a bare disc is known to the model; the others need a test or their maker's figures. */
+  /** The closed form knows bare discs; the others need a test or their maker's figures, rings and pots at least the solver. */
   readonly shape: MagnetShape;
   /** Of a disc, pot or ring; of a block or foil the shorter side of its face. */
   readonly diameter: Mm;

@@ -4,6 +4,7 @@ import { workOut, workOutFully } from '../../core/run/pipeline';
 import type { Job } from '../../core/job/schema';
 import { cuttingBench } from './cutting-bench';
 import { documentsBench } from './documents-bench';
+import { finiteElementsBench } from './finite-elements-bench';
 import { schoolJob, singleWallJob } from './generated-jobs';
 import { holdingBench } from './holding-bench';
 import { panelsBench } from './panels-bench';
@@ -20,6 +21,7 @@ const parts: Record<string, () => Promise<void>> = {
   cutting: cuttingBench,
   peers: peersBench,
   holding: holdingBench,
+  'finite-elements': finiteElementsBench,
   documents: documentsBench,
   price: priceBench,
   screen: screenBench,

@@ -27,17 +27,17 @@ describe.skipIf(!isHere)('588 cases of a nonlinear finite element model (skipped
       .cases.filter((_, i) => i % 48 === 0)
       .map(({ situation, force }) => solvePullOf(situation, undefined, curve).F / force - 1);
 
-  it('every 48th within 1 %, 0.3 % RMS, with the steel of the file', () => {
+  it('every 48th within 0.6 %, 0.2 % RMS, with the steel of the file', () => {
     const off = deviations(bhCurve(readFile().steel!));
     expect(off.length).toBeGreaterThan(10);
-    expect(Math.max(...off.map(Math.abs))).toBeLessThan(0.01);
-    expect(Math.sqrt(off.reduce((sum, e) => sum + e * e, 0) / off.length)).toBeLessThan(0.003);
+    expect(Math.max(...off.map(Math.abs))).toBeLessThan(0.006);
+    expect(Math.sqrt(off.reduce((sum, e) => sum + e * e, 0) / off.length)).toBeLessThan(0.002);
   });
 
-  it('every 48th within 3 % with our own steel, as is said of it', () => {
+  it('every 48th within 3.2 % with our own steel, as is said of it; which was chosen by them, so that this checks no steel', () => {
     const off = deviations(undefined);
-    expect(Math.min(...off)).toBeGreaterThan(-0.03);
-    expect(Math.max(...off)).toBeLessThan(0.03);
+    expect(Math.min(...off)).toBeGreaterThan(-0.032);
+    expect(Math.max(...off)).toBeLessThan(0.032);
   });
 
   it('are met closer on a finer mesh', () => {
@@ -117,7 +117,7 @@ describe('what is counted of a pull', () => {
           within(d * d, 0.1, 3),
           Br,
         );
-        expect(ratio).toBeLessThan(1.09);
+        expect(ratio).toBeLessThan(1.08);
       }),
       { numRuns: 25, seed: 71, endOnFailure: true },
     );
@@ -132,7 +132,7 @@ describe('what is counted of a pull', () => {
   ] as const)(
     'nor for wide magnets on thin sheets: D %d, H/D %d, t %d, g %d, Br %d',
     (D, slenderness, t, g, Br) => {
-      expect(countedOverSolved(D, slenderness, t, g, Br)).toBeLessThan(1.09);
+      expect(countedOverSolved(D, slenderness, t, g, Br)).toBeLessThan(1.08);
     },
   );
 });

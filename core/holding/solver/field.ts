@@ -5,9 +5,9 @@ import type { Substance } from './parts';
 
 /*
  * The magnetostatic field round the axis: A is the azimuthal vector potential at the free nodes, zero on the axis and on the
- * far boundary. B_r = −∂A/∂z, B_z = ∂A/∂r + A/r. Free nodes are numbered up each column of equal r, then outward:
+ * far boundary. B_r = −∂A/∂z, B_z = ∂A/∂r + A/r. Free nodes are numbered outward, then up, which keeps the band narrow:
  *
- *     node (i, j) → (i − 1) · rows + (j − 1),   i along r, j along z, 1 ≤ i ≤ columns, 1 ≤ j ≤ rows
+ *     node (i, j) → (j − 1) · columns + (i − 1),   i along r, j along z, 1 ≤ i ≤ columns, 1 ≤ j ≤ rows
  */
 export interface Field {
   readonly mesh: Mesh;
@@ -68,7 +68,7 @@ function eachSample(field: Field, visit: (sample: Sample) => void): void {
         for (let b = 0; b < 3; b++) {
           const [i, j] = [2 * ir + a, 2 * iz + b];
           const isFree = i >= 1 && i <= columns && j >= 1 && j <= rows;
-          nodes[3 * a + b] = isFree ? (i - 1) * rows + (j - 1) : -1;
+          nodes[3 * a + b] = isFree ? (j - 1) * columns + (i - 1) : -1;
         }
       for (const along of points)
         for (const up of points) {
@@ -158,11 +158,11 @@ export function gapForce(field: Field, A: Float64Array): number {
 }
 
 /** B_z on the axis, T, at a height within the mesh: twice the slope of A there, by a r + b r³ through the two nearest nodes. */
-export function axisFlux({ mesh, rows }: Field, A: Float64Array, z: number): number {
+export function axisFlux({ mesh, rows, columns }: Field, A: Float64Array, z: number): number {
   const at = mesh.z.findLastIndex((line, i) => line <= z && i + 1 < mesh.z.length);
   const s = (z - mesh.z[at]!) / (mesh.z[at + 1]! - mesh.z[at]!);
   const { N } = quadratic(s);
-  const node = (i: number, j: number) => (j >= 1 && j <= rows ? A[(i - 1) * rows + (j - 1)]! : 0);
+  const node = (i: number, j: number) => (j >= 1 && j <= rows ? A[(j - 1) * columns + (i - 1)]! : 0);
   let slope = 0;
   for (let b = 0; b < 3; b++) slope += (N[b]! * (8 * node(1, 2 * at + b) - node(2, 2 * at + b))) / 3;
   return (2 * slope) / (mesh.r[1]! - mesh.r[0]!);

@@ -13,7 +13,7 @@ const far = 1;
  * A rectangular mesh of the half plane r ≥ 0 with a line at every edge of the parts. Elements are small beside the edges of
  * magnet, cup and gap, where the field bends sharply, and grow by a constant ratio from there.
  *
- * @param fineness 1 is some 1,500 nodes; the number grows with about its square
+ * @param fineness 1 is some 2,000 nodes; the number grows with about its square
  */
 export function meshOf(parts: readonly Part[], fineness: number): Mesh {
   const tip = tipOf(parts) / fineness;

@@ -122,5 +122,5 @@ function fieldOf(mesh: Mesh, parts: readonly Part[], g: number): Field {
   const holds = ({ r: [inner, outer], z: [lower, upper] }: Part, r: number, z: number) =>
     r > inner && r < outer && z > lower && z < upper;
   const substance = (r: number, z: number) => parts.find((part) => holds(part, r, z))?.of ?? air;
-  return { mesh, g, rows, columns, width: 2 * rows + 2, substance };
+  return { mesh, g, rows, columns, width: 2 * columns + 2, substance };
 }

@@ -1,10 +1,8 @@
+import type { SteelKind } from '../job/steel-kind';
 import type { Mm } from '../units';
 import type { Surface } from './friction';
 import type { Magnet } from './magnet';
 import type { SheetOrder } from './sheet-tolerance';
-
-import type { steelKinds } from '../job/stock-schema';
-export type SteelKind = (typeof steelKinds)[number];
 
 /** A magnet pulled straight off the finished wall with a spring balance or force gauge. */
 export interface PullTest {

@@ -173,7 +173,7 @@ function orNew<K, A, B>(map: Map<K, Map<A, B>>, key: K): Map<A, B> {
 /** Where a hook as wide as its magnet hangs over people: from where its own edge does. */
 function regionOverPeople({ peopleBelow = [] }: Wall, faces: readonly Face[], diameter: Mm): Region {
   if (peopleBelow.length === 0 || faces.length === 0) return [];
-  const top = Math.max(...faces.map(({ box }) => box.top)) + 1;
+  const top = faces.reduce((most, { box }) => Math.max(most, box.top), -Infinity) + 1;
   const boxes = peopleBelow.map(({ x, width, y = 0 }): Box => ({
     left: toHundredth(x - diameter / 2),
     right: toHundredth(x + width + diameter / 2),

@@ -1,5 +1,7 @@
-import { distanceToBoundary, locate, type Box, type Polygon, boxOf } from '../geometry/polygon';
+import { boxesHolding } from '../geometry/box-index';
+import { boxOf, distanceToBoundary, locate, type Box, type Point, type Polygon } from '../geometry/polygon';
 import type { Job, Wall } from '../job/schema';
+import { stocksOfPanel } from '../panels/stocks-of-panel';
 import { toHundredth, toMm, type Mm } from '../units';
 import type { HoldingGround } from './ground';
 import type { Magnet } from './magnet';
@@ -8,6 +10,7 @@ import { groundOfZone, type HoldingZone } from './zone-ground';
 /** A connected piece of what magnets find on a wall: a panel, or a coated area. */
 export interface Face {
   readonly zone: HoldingZone;
+  /** One and the same for all faces that are alike. */
   readonly ground: HoldingGround;
   /** Mark of the panel; undefined on a coating. */
   readonly panel?: string;
@@ -24,9 +27,11 @@ export interface Screw {
 }
 
 /** Everything on a wall that a magnet may sit on. */
-export interface WallFaces {
-  readonly faces: readonly Face[];
+export interface WallFaces<F = Face> {
+  readonly faces: readonly F[];
   readonly screws: readonly Screw[];
+  /** The face at a point of the wall, hundredths; of two that share an edge the first. */
+  faceAt(point: Point): F | undefined;
 }
 
 /** @param magnets of the job, by id */
@@ -36,19 +41,44 @@ export function facesOf(
   zones: readonly HoldingZone[],
   magnets: ReadonlyMap<string, Magnet>,
 ): WallFaces {
-  const faces = zones.flatMap((zone): Face[] => {
-    const ground = groundOfZone(job, zone, magnets);
-    if (ground.kind === 'none') return [];
-    const face = (outline: Polygon, panel?: string): Face => {
-      const shared = { zone, ground, outline, box: boxOf(outline.outer) };
-      return panel === undefined ? shared : { ...shared, panel };
-    };
-    return zone.layout && ground.kind !== 'coating'
-      ? zone.layout.panels.map(({ mark, outline }) => face(outline, mark))
-      : zone.area.area.map((outline) => face(outline));
-  });
+  const faces = zones.flatMap((zone) => facesOfZone(job, zone, magnets));
   const holes = (wall.fixingPoints ?? []).filter(({ kind }) => kind === 'hole');
-  return { faces, screws: holes.map(({ x, y, width }) => ({ x, y, diameter: width })) };
+  return wallFaces(
+    faces,
+    holes.map(({ x, y, width }) => ({ x, y, diameter: width })),
+  );
+}
+
+function facesOfZone(job: Job, zone: HoldingZone, magnets: ReadonlyMap<string, Magnet>): Face[] {
+  const whole = groundOfZone(job, zone, magnets);
+  if (whole.kind === 'none') return [];
+  if (!zone.layout || whole.kind === 'coating')
+    return zone.area.area.map((outline) => ({ zone, ground: whole, outline, box: boxOf(outline.outer) }));
+  const grounds = new Map<string, HoldingGround>();
+  return zone.layout.panels.map((panel): Face => {
+    const stocks = stocksOfPanel(panel, zone.area.zone.layout);
+    const key = JSON.stringify(stocks);
+    const ground = grounds.get(key) ?? groundOfZone(job, zone, magnets, stocks);
+    grounds.set(key, ground);
+    const { mark, outline } = panel;
+    return { zone, ground, panel: mark, outline, box: boxOf(outline.outer) };
+  });
+}
+
+/** Faces with the means to find the one at a point. */
+export function wallFaces<F extends Pick<Face, 'outline' | 'box'>>(
+  faces: readonly F[],
+  screws: readonly Screw[],
+): WallFaces<F> {
+  const holding = boxesHolding(faces.map(({ box }) => box));
+  return {
+    faces,
+    screws,
+    faceAt(point) {
+      const i = holding(point).find((one) => locate(point, faces[one]!.outline) !== 'outside');
+      return i === undefined ? undefined : faces[i];
+    },
+  };
 }
 
 /** What is behind a magnet, and how far its rim stays from whatever ends it. */
@@ -62,21 +92,17 @@ export interface BehindMagnet<F = Face> {
 /**
  * @param centre, diameter of the magnet, mm, wall frame; joints are edges of both their panels
  */
-export function behindMagnet<F extends Pick<Face, 'outline' | 'box'>>(
-  { faces, screws }: { readonly faces: readonly F[]; readonly screws: readonly Screw[] },
+export function behindMagnet<F extends Pick<Face, 'outline'>>(
+  { faceAt, screws }: Pick<WallFaces<F>, 'faceAt' | 'screws'>,
   centre: { readonly x: Mm; readonly y: Mm },
   diameter: Mm,
 ): BehindMagnet<F> {
   const point = { x: toHundredth(centre.x), y: toHundredth(centre.y) };
-  const face = faces.find(({ box, outline }) => isIn(box, point) && locate(point, outline) !== 'outside');
+  const face = faceAt(point);
   if (!face) return { clearance: -diameter / 2 };
   const edge = toMm(distanceToBoundary(point, face.outline)) - diameter / 2;
   const heads = screws.map(
     (screw) => Math.hypot(screw.x - centre.x, screw.y - centre.y) - screw.diameter / 2 - diameter / 2,
   );
   return { face, clearance: Math.min(edge, ...heads) };
-}
-
-function isIn({ left, right, bottom, top }: Box, { x, y }: { x: number; y: number }): boolean {
-  return x >= left && x <= right && y >= bottom && y <= top;
 }

@@ -3,12 +3,14 @@ import type { WorkedBuildUp } from '../build-up/worked-build-up';
 import type { PullTestRecord } from '../job/magnet-schema';
 import { nameOfZone } from '../job/names';
 import type { Job, StockSheet } from '../job/schema';
+import { steelOf } from '../job/steel-kind';
 import type { ZoneLayout } from '../panels/panel';
 import type { ZoneArea } from '../zones/zone-area';
 import type { Surface } from './friction';
-import type { HoldingGround, PullTest } from './ground';
+import type { HoldingGround, PullTest, SteelGround, UnknownGround } from './ground';
 import type { Magnet } from './magnet';
-import type { SheetOrder } from './sheet-tolerance';
+import { thicknessTolerance, type SheetOrder } from './sheet-tolerance';
+import type { Mm } from '../units';
 
 /** A zone as the stages before have worked it out. */
 export interface HoldingZone {
@@ -22,11 +24,13 @@ export interface HoldingZone {
  * the ground as it was surveyed, and what was measured there.
  *
  * @param magnets of the job, by id
+ * @param stocks ids of the stock sheets that the steel may be cut from; absent: the one that is laid
  */
 export function groundOfZone(
   job: Job,
   { area: { zone }, layout, buildUp }: HoldingZone,
   magnets: ReadonlyMap<string, Magnet>,
+  stocks: readonly (string | undefined)[] = [zone.layout?.stock],
 ): HoldingGround {
   const { layers } = buildUp.resolved;
   const magnetic = layers.findLast(({ layer }) => magneticLayers.includes(layer.kind));
@@ -35,13 +39,13 @@ export function groundOfZone(
   const tests = (zone.pullTests ?? []).flatMap((test) => pullTestOf(test, magnets));
   if (magnetic.layer.kind !== 'steel') return { kind: 'coating', surface, tests };
 
-  const stock = job.stock.find(({ id }) => id === zone.layout?.stock);
-  const { thickness } = magnetic;
   const { gap } = buildUp.figures;
   const name = nameOfZone(zone);
-  if (!layout || !stock) return { kind: 'unknown', why: `The panels of ${name} are not laid out yet.` };
-  if (thickness === null)
-    return { kind: 'unknown', why: `Stock sheet ${stock.id} has no thickness: enter it at Panels.` };
+  const sheets = job.stock.filter(({ id }) => stocks.includes(id));
+  if (!layout || sheets.length === 0)
+    return { kind: 'unknown', why: `The panels of ${name} are not laid out yet.` };
+  const steel = steelOfSheets(sheets, name);
+  if ('why' in steel) return steel;
   if (!gap || gap.nominal.value === null)
     return {
       kind: 'unknown',
@@ -49,9 +53,7 @@ export function groundOfZone(
     };
   return {
     kind: 'steel',
-    steel: stock.steel ?? 'low-carbon',
-    thickness,
-    ...orderOf(stock),
+    ...steel,
     gap: gap.nominal.value,
     ...(gap.least.value === null ? {} : { gapLeast: gap.least.value }),
     ...(gap.greatest.value === null ? {} : { gapMost: gap.greatest.value }),
@@ -84,6 +86,27 @@ function pullTestOf(
 ): PullTest[] {
   const magnet = magnets.get(id);
   return magnet ? [{ magnet, between, readings }] : [];
+}
+
+/** Which of several sheets a panel is cut from is not known here: the thinnest counts, and two kinds of steel are none. */
+function steelOfSheets(
+  sheets: readonly StockSheet[],
+  name: string,
+): Pick<SteelGround, 'steel' | 'thickness' | 'order'> | UnknownGround {
+  const bare = sheets.find(({ thickness }) => thickness === undefined);
+  if (bare) return { kind: 'unknown', why: `Stock sheet ${bare.id} has no thickness: enter it at Panels.` };
+  const thinnest = sheets.reduce((a, b) => (leastOf(b) < leastOf(a) ? b : a));
+  if (sheets.some((sheet) => steelOf(sheet) !== steelOf(thinnest)))
+    return {
+      kind: 'unknown',
+      why: `Cut panels of ${name} may be of different steel (${sheets.map(({ id }) => id).join(', ')}): take all but one out of its layout.`,
+    };
+  return { steel: steelOf(thinnest), thickness: thinnest.thickness!, ...orderOf(thinnest) };
+}
+
+/** mm, at the bad end of its tolerance. */
+function leastOf(sheet: StockSheet): Mm {
+  return sheet.thickness! - thicknessTolerance(sheet.thickness!, orderOf(sheet).order).by;
 }
 
 function orderOf({ thicknessOrder, width, height }: StockSheet): { readonly order?: SheetOrder } {

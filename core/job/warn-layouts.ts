@@ -2,6 +2,7 @@ import type { Finding } from '../finding';
 import { buildUpKind, buildUpKinds } from './build-up-kinds';
 import { nameOfWall, nameOfZone, sentence } from './names';
 import type { Job, Layout, StockSheet, Wall, Zone } from './schema';
+import { steelOf } from './steel-kind';
 
 /** Zones whose build-up and layout disagree, and layouts that ask for what their stock sheets cannot give. */
 export function layoutWarnings(job: Job, wall: Wall): Finding[] {
@@ -81,8 +82,9 @@ function stockAgainstLayout(job: Job, layout: Layout, where: string, say: Say): 
   return findings;
 }
 
-/** Panels of one zone are of one thickness, coating and face. */
+/** Panels of one zone are of one steel, thickness, coating and face. */
 function unlike(a: StockSheet, b: StockSheet): string | null {
+  if (steelOf(a) !== steelOf(b)) return 'steel';
   if (a.thickness !== b.thickness) return 'thickness';
   if (a.coating !== b.coating) return 'coating';
   return a.hasFace !== b.hasFace ? 'face' : null;

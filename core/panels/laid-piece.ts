@@ -1,5 +1,6 @@
 import { boxOf, type Polygon } from '../geometry/polygon';
 import type { StockSheet } from '../job/schema';
+import { steelOf } from '../job/steel-kind';
 import { usableSize } from '../job/usable-size';
 import type { Hundredth } from '../units';
 import type { Piece } from './pieces-of-grid';
@@ -32,7 +33,12 @@ export function isWholeStock(piece: Polygon, stock: StockSheet): boolean {
 
 /** Whether two stock sheets are of one steel, so that their panels can lie side by side. */
 export function isAlike(one: StockSheet, other: StockSheet): boolean {
-  return one.thickness === other.thickness && one.coating === other.coating && one.hasFace === other.hasFace;
+  return (
+    one.thickness === other.thickness &&
+    steelOf(one) === steelOf(other) &&
+    one.coating === other.coating &&
+    one.hasFace === other.hasFace
+  );
 }
 
 /** In the order in which a fitter reads a wall: courses from below, each from left to right, then from below. */

@@ -1,5 +1,6 @@
 import type { CutPanel, CuttingTask } from '../cutting/plan';
 import type { Job } from '../job/schema';
+import { stocksOfPanel } from '../panels/stocks-of-panel';
 import { toHundredth } from '../units';
 import { formatOf } from './stock-formats';
 import type { WorkedWall } from '../worked-out';
@@ -32,10 +33,10 @@ export function gatherDeliveries(job: Job, walls: readonly WorkedWall[]): Delive
 
 function cutPanelsOf({ zones }: WorkedWall): CutPanel[] {
   return zones.flatMap(({ area, layout }) =>
-    (layout?.panels ?? []).map(({ mark, outline, stock, fromStock, full }) => ({
-      mark,
-      outline,
-      stock: full || fromStock ? [stock] : [...new Set([stock, ...(area.zone.layout?.cutFrom ?? [])])],
+    (layout?.panels ?? []).map((panel) => ({
+      mark: panel.mark,
+      outline: panel.outline,
+      stock: stocksOfPanel(panel, area.zone.layout),
     })),
   );
 }

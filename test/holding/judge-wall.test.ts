@@ -137,6 +137,54 @@ describe('what lies behind an item', () => {
     expect(shares([at(300), { ...other, fixingPoints: ['F1'] }])).toEqual([1, 1, 1, 1]);
   });
 
+  const mixed = (other: Fields, layout: Fields) =>
+    judged(
+      jobWith([at(1100)], {
+        stock: [
+          { id: 'S', width: 1000, height: 2000, thickness: 0.5 },
+          { id: 'X', width: 500, height: 2000, thickness: 0.5, ...other },
+        ],
+        zone: {
+          shape: rectangle(0, 0, 1500, 2000),
+          layout: { stock: 'S', start: { x: 0, y: 0 }, ...layout },
+        },
+      }),
+    )[0]!;
+
+  it('is steel of one kind: a format of stainless is not mixed in, nor a panel judged that may be cut from it', () => {
+    const stainless = { steel: 'austenitic-stainless' };
+    const kinds = (one: JudgedHung) => one.placed.behind.map((face) => face!.ground.kind);
+    const laid = mixed(stainless, { stocks: ['X'] });
+    expect(
+      laid.placed.behind.map((face) => face!.zone.layout!.panels.map(({ stock }) => stock)),
+    ).toContainEqual(['S', 'S']);
+    expect(laid.verdict.verdict).toBe('holds');
+    const cut = mixed(stainless, { cutFrom: ['X'] });
+    expect(kinds(cut)).toEqual(Array(4).fill('unknown'));
+    expect(cut.verdict).toMatchObject({ verdict: 'cannot be judged' });
+    expect(cut.verdict.reasons[0]).toContain('different steel (S, X)');
+    // Whole stock sheets come from nowhere else.
+    expect(
+      judged(
+        jobWith([at(100)], {
+          stock: [
+            { id: 'S', width: 1000, height: 2000, thickness: 0.5 },
+            { id: 'X', width: 500, height: 2000, thickness: 0.5, ...stainless },
+          ],
+          zone: { layout: { stock: 'S', cutFrom: ['X'], start: { x: 0, y: 0 } } },
+        }),
+      )[0]!.verdict.verdict,
+    ).toBe('holds');
+  });
+
+  it('is the thinnest steel that its panel may be cut from', () => {
+    const thickness = (other: number) => {
+      const { ground } = mixed({ thickness: other }, { cutFrom: ['X'] }).placed.behind[0]!;
+      return ground.kind === 'steel' && ground.thickness;
+    };
+    expect([thickness(0.4), thickness(0.5), thickness(0.6)]).toEqual([0.4, 0.5, 0.5]);
+  });
+
   it('is the gap of the layers, larger over a surveyed hollow', () => {
     const job = (hollow: number) => jobWith([at(300)], { wall: { ground: { hollow } } });
     const [flat, hollow, deep] = [0, 1, 3].map((mm) => judged(job(mm))[0]!);

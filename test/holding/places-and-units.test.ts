@@ -4,7 +4,7 @@ import { boxOf, rectangle, type Polygon } from '../../core/geometry/polygon';
 import * as force from '../../core/holding/force-units';
 import { contacts } from '../../core/job/magnet-schema';
 import { designFriction, measuredFriction, usualCondition } from '../../core/holding/friction';
-import { behindMagnet } from '../../core/holding/wall-faces';
+import { behindMagnet, wallFaces } from '../../core/holding/wall-faces';
 
 describe('forces in kilograms and pounds', () => {
   it('1 kg weighs 9.80665 N (3rd CGPM, 1901), 1 lbf is 4.4482216152605 N (exact, from both definitions)', () => {
@@ -82,21 +82,21 @@ describe('the panel under a magnet', () => {
     ['near the hole', 250, 520, 0, 10],
     ['over the joint from the other side', 503, 700, 1, -8],
   ] as const)('%s', (_, x, y, panel, clearance) => {
-    const found = behindMagnet({ faces, screws: [] }, { x, y }, 20);
+    const found = behindMagnet(wallFaces(faces, []), { x, y }, 20);
     expect(found.face).toBe(faces[panel]);
     expect(found.clearance).toBeCloseTo(clearance, 9);
   });
 
   it('is none in a hole, in the joint or beside the steel', () => {
     for (const x of [250, 500.5, -10]) {
-      const found = behindMagnet({ faces, screws: [] }, { x, y: 450 }, 20);
+      const found = behindMagnet(wallFaces(faces, []), { x, y: 450 }, 20);
       expect([found.face, found.clearance]).toEqual([undefined, -10]);
     }
   });
 
   it('is as near as a screw head', () => {
     const screws = [{ x: 250, y: 730, diameter: 8 }];
-    const found = behindMagnet({ faces, screws }, { x: 250, y: 700 }, 20);
+    const found = behindMagnet(wallFaces(faces, screws), { x: 250, y: 700 }, 20);
     expect(found.clearance).toBeCloseTo(16, 9);
   });
 });

@@ -107,7 +107,7 @@ export function fromOtherStock(
   if (!isAlike(stock, piece.stock)) {
     return {
       isLost: false,
-      why: `stock ${id} is of another thickness, coating or face than the panels about it`,
+      why: `stock ${id} is of another steel, thickness, coating or face than the panels about it`,
     };
   }
   if (!fitsStock(piece.polygon, stock))

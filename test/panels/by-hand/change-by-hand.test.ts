@@ -155,7 +155,7 @@ describe('a panel cut from another stock sheet by hand', () => {
     expect(text({ width: 200 })).toBe(
       'Panel from other stock H1 of zone Z1 is not made: it is 250 × 400 mm, more than a stock sheet of 200 × 400 mm gives; move it or let it go.',
     );
-    expect(text({ thickness: 0.8 })).toContain('another thickness, coating or face');
+    expect(text({ thickness: 0.8 })).toContain('another steel, thickness, coating or face');
     expect(from({ width: 200 }).panels.every((panel) => panel.stock === 'S1')).toBe(true);
   });
 

@@ -1,11 +1,13 @@
 import type { Mm } from '../units';
 import { given, note, type CalculationLine } from './calculation';
 import type { CoatingGround, HoldingGround, SteelGround } from './ground';
+import { hardestPull } from './hardest-pull';
 import { outsideLimits } from './limits';
-import { discFor, materialLimits, type Magnet } from './magnet';
+import { blockShares, discFor, isSameMagnet, materialLimits, type Magnet } from './magnet';
 import { pullLines } from './pull-lines';
-import { gapMore, pullRange, situationOf, tolerances } from './pull-range';
+import { gapMore, pullRange, situationOf, tolerances, type PullRange } from './pull-range';
 import { calibrate, hasEnoughReadings, leastGap, measuredPull, type MeasuredPull } from './pull-test';
+import type { PullSituation } from './limits';
 import { isByArea, ratedBr, ratedPullHere } from './rated-pull';
 import { usualStack } from './safety';
 
@@ -61,6 +63,7 @@ function onCoating(magnet: Magnet, ground: CoatingGround, between: Mm): PullAtPl
     return nothing([
       `How much iron a magnetic coating holds is not known: pull ${magnet.name} off this wall in three places and enter the readings.`,
     ]);
+  if (measured.pull > hardestPull(magnet)) return nothing([tooHard('A pull test', magnet, measured.pull)]);
   return tested(measured, measured.pull * usualStack, measured.pull / usualStack);
 }
 
@@ -68,34 +71,49 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
   if (given.steel === 'austenitic-stainless')
     return nothing(['Austenitic stainless steel (304, 316) does not hold a magnet.'], false);
   const { gap, weak, refused } = calibrate(given);
+  const weakForOthers = weak.some((test) => !isSameMagnet(test.magnet, magnet));
   const ground = gap === undefined ? given : measuredGround(given, gap);
   const stands = discFor(magnet);
   const situation = situationOf(stands ?? magnet, ground, between, hottest);
   const outside = outsideLimits(situation);
   const loose = tooLoose(situation.gap, ground);
   const isKnown = stands !== undefined && outside.length === 0 && ground.steel !== 'unknown';
-  const range = isKnown ? pullRange(situation, ground) : undefined;
+  const range = isKnown ? rangeOf(magnet, situation, ground) : undefined;
   const share = range && !loose ? range.least / range.nominal : usualStack;
 
   const measured = measuredPull(given.tests, magnet, between, false);
   // A slip of the pen in a reading must not hold anything: no wall pulls harder than steel at the least gap.
-  const bare = range && pullRange({ ...situation, gap: leastGap(magnet, between) }, ground).most;
-  if (measured && !(bare !== undefined && measured.pull > bare)) {
+  const hardest = hardestPull(magnet);
+  const bare = range
+    ? Math.min(hardest, rangeOf(magnet, { ...situation, gap: leastGap(magnet, between) }, ground).most)
+    : hardest;
+  if (measured && measured.pull <= bare) {
     const most = Math.max(range?.most ?? 0, measured.pull / usualStack);
-    return { ...tested(measured, measured.pull * share, most), notes: refused };
+    const pull = tested(measured, measured.pull * share, most);
+    return { ...pull, notes: refused, testWanted: [...pull.testWanted, ...(weakForOthers ? [patchy] : [])] };
   }
-  if (weak) return nothing(refused);
+  if (weak.length > 0) return nothing(refused);
+  const disbelieved = measured && !range ? [tooHard('A pull test', magnet, measured.pull)] : [];
   const rated = ratedPullHere(magnet, situation);
-  const isTrusted = rated !== undefined && ground.steel === 'low-carbon' && !(range && rated > range.most);
-  if (isTrusted) return byMaker(magnet, rated, rated * share);
-  if (!range) return nothing(outsideSentences(magnet, ground, outside));
+  const isTrusted = rated !== undefined && ground.steel === 'low-carbon' && rated <= (range?.most ?? hardest);
+  if (isTrusted) {
+    const unrated = range && !loose ? undefined : gapUnrated(magnet, situation, ground);
+    const isOverHollow = unrated !== undefined && gapMore(ground) > tolerances.gap + 1e-9;
+    return byMaker(magnet, rated, isOverHollow ? 0 : rated * share, unrated);
+  }
+  if (!range)
+    return nothing([
+      ...disbelieved,
+      ...(rated !== undefined && rated > hardest ? [tooHard('The maker’s pull', magnet, rated)] : []),
+      ...outsideSentences(magnet, ground, outside),
+    ]);
 
   const weaker = ratedBr(magnet);
   const counted =
     weaker !== undefined && weaker < magnet.Br
       ? situationOf({ ...(stands ?? magnet), Br: weaker }, ground, between, hottest)
       : situation;
-  const final = counted === situation ? range : pullRange(counted, ground);
+  const final = counted === situation ? range : rangeOf(magnet, counted, ground);
   return {
     nominal: final.nominal,
     // Over the deepest hollow the pull is not known, so that none is counted there.
@@ -106,7 +124,7 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
     testWanted: [
       ...(magnet.shape === 'block'
         ? [
-            `${magnet.name} is a block and is counted as a disc of the same face, ${Number(situation.diameter.toPrecision(3))} mm across: only a test on site tells.`,
+            `${magnet.name} is a block and is counted as ${blockShares.counted} of a disc of the same face, ${Number(situation.diameter.toPrecision(3))} mm across: only a test on site tells.`,
           ]
         : []),
       ...(ground.steel === 'ferritic-stainless'
@@ -127,6 +145,37 @@ function onSteel(magnet: Magnet, given: SteelGround, between: Mm, { hottest }: T
     ],
     lines: pullLines(stands ?? magnet, counted, ground, loose ? { ...final, least: 0 } : final),
   };
+}
+
+const patchy =
+  'Another magnet’s pull test finds less on this wall than steel can give: test this one at its very place.';
+
+function tooHard(what: string, magnet: Magnet, force: number): string {
+  return `${what} gives ${Number(force.toPrecision(3))} N for ${magnet.name}, more than a face of its size can pull (${Number(hardestPull(magnet).toPrecision(3))} N): check it.`;
+}
+
+/** The range of a magnet, a block being counted as part of the disc that stands for it. */
+function rangeOf({ shape }: Magnet, situation: PullSituation, ground: SteelGround): PullRange {
+  const range = pullRange(situation, ground);
+  if (shape !== 'block') return range;
+  const { counted, most } = blockShares;
+  return {
+    ...range,
+    nominal: range.nominal * counted,
+    least: range.least * counted,
+    most: range.most * most,
+  };
+}
+
+/**
+ * How the pull of a magnet that the model does not know falls with the gap is not known either: its maker's figure counts
+ * plainly only where it was measured across the largest gap that there may be.
+ */
+function gapUnrated(magnet: Magnet, { gap }: PullSituation, ground: SteelGround): string | undefined {
+  const most = gap + gapMore(ground);
+  const rated = magnet.rated!.gap;
+  if (rated >= most - 1e-9) return undefined;
+  return `The maker’s pull of ${magnet.name} was measured across ${rated} mm, and the gap may be up to ${Number(most.toPrecision(3))} mm here: test on site.`;
 }
 
 /** In its worst case a gap may be a usual tolerance beyond the limits of the model; more than that only a test can settle. */
@@ -198,14 +247,14 @@ function tested({ pull, readings }: MeasuredPull, least: number, most: number): 
   };
 }
 
-function byMaker(magnet: Magnet, force: number, least: number): PullAtPlace {
+function byMaker(magnet: Magnet, force: number, least: number, unrated: string | undefined): PullAtPlace {
   return {
     nominal: force,
     least,
     most: force / usualStack,
     by: 'maker',
     refused: [],
-    testWanted: [],
+    testWanted: unrated === undefined ? [] : [unrated],
     notes: [],
     lines: [
       {

@@ -1,7 +1,7 @@
 import { given, note, type CalculationLine, type CalculationPart } from './calculation';
 import type { SteelGround } from './ground';
 import { strongestBr, type PullSituation } from './limits';
-import type { Magnet } from './magnet';
+import { blockShares, type Magnet } from './magnet';
 import { ferriticShare, gapMore, tolerances, wideShare, type PullRange } from './pull-range';
 import { thicknessTolerance } from './sheet-tolerance';
 
@@ -19,7 +19,7 @@ export function pullLines(
   magnet: Magnet,
   situation: PullSituation,
   ground: SteelGround,
-  { pull, least }: PullRange,
+  { pull, nominal, least }: PullRange,
 ): CalculationLine[] {
   const { Br, gap } = situation;
   const wide = wideShare(situation);
@@ -129,6 +129,19 @@ export function pullLines(
             'F / (1 + 0.12 (D/t − 80) / 53.3)',
           ],
         ];
+  const ofBlock: readonly Row[] =
+    magnet.shape === 'block'
+      ? [
+          [
+            'Fb',
+            'of which is counted, being the pull of a disc that stands for the block',
+            nominal,
+            'N',
+            'judgement: thick steel, method of images, 0.91 at least',
+            `${blockShares.counted} ${wide === 1 ? 'F' : 'Fw'}`,
+          ],
+        ]
+      : [];
   const worst: Row = [
     'Fmin',
     'pull with remanence −3 %, thinner sheet, larger gap, steel −10 % at once',
@@ -139,7 +152,7 @@ export function pullLines(
   return [
     ...rows('wall', wall),
     ...rows('magnet', bought),
-    ...rows('pull', [...worked, ...counted]),
+    ...rows('pull', [...worked, ...counted, ...ofBlock]),
     ...rows('tolerances', [worst]),
   ];
 }

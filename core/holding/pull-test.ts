@@ -82,8 +82,8 @@ export function measuredPull(
 export interface WallCalibration {
   /** Between steel and finished face: the largest that a test leads to; absent: no test does. */
   readonly gap?: Mm;
-  /** A test found less than the model can explain. */
-  readonly weak: boolean;
+  /** The tests that found less than the model can explain. */
+  readonly weak: readonly PullTest[];
   readonly refused: readonly string[];
 }
 
@@ -92,11 +92,15 @@ export function calibrate(ground: SteelGround): WallCalibration {
   const found = ground.tests.map((test) => trueGap(ground, test));
   const gaps = found.flatMap((one) => ('gap' in one ? [one.gap] : []));
   const refused = found.flatMap((one) => ('refused' in one ? [one.refused] : []));
-  const weak = found.some((one) => 'refused' in one && one.weak);
+  const weak = ground.tests.filter((_, i) => isWeak(found[i]!));
   if (gaps.length === 0) return { weak, refused };
   const readings = ground.tests.reduce((sum, test) => sum + test.readings.length, 0);
   const largest = Math.max(...gaps);
   return { gap: readings < leastReadings ? Math.max(largest, ground.gap) : largest, weak, refused };
+}
+
+function isWeak(found: Calibration): boolean {
+  return 'weak' in found && found.weak;
 }
 
 /** No gap is smaller: the limit of the model, or what is known to lie between. */

@@ -153,6 +153,15 @@ describe('a pull test on steel', () => {
     expect(pullOn(ground).nominal).toBe(1);
   });
 
+  it('that another magnet contradicts leaves its own in doubt', () => {
+    const strong = test([15, 15, 15]);
+    const nothing = test([0, 0, 0], disc('N42', 25, 5));
+    expect(pullOn(steelGround({ tests: [strong] })).testWanted).toEqual([]);
+    const pull = pullOn(steelGround({ tests: [strong, nothing] }));
+    expect(pull).toMatchObject({ nominal: 15, by: 'site-test' });
+    expect(pull.testWanted).toEqual([expect.stringContaining('very place')]);
+  });
+
   it('that reads more than steel can give is not believed: a slip of the pen holds nothing up', () => {
     const ground = steelGround({ tests: [test([150, 150, 150])] });
     const { nominal, by, notes } = pullOn(ground);
@@ -202,6 +211,13 @@ describe('a maker’s pull', () => {
   it('replaces the model where it was measured on no thicker steel across no smaller gap', () => {
     expect(pullOn(steelGround(), rated(14, 0.5, 1))).toMatchObject({ nominal: 14, by: 'maker' });
     expect(pullOn(steelGround(), rated(14, 0.3, 1.5))).toMatchObject({ nominal: 14, by: 'maker' });
+  });
+
+  it('over a hollow beyond what the model knows wants a test, and counts nothing there', () => {
+    expect(pullOn(steelGround({ gapMost: 1.5 }), rated(14, 0.5, 1)).testWanted).toEqual([]);
+    const deep = pullOn(steelGround({ gapMost: 4 }), rated(14, 0.5, 1));
+    expect(deep).toMatchObject({ nominal: 14, least: 0, by: 'maker' });
+    expect(deep.testWanted).toEqual([expect.stringContaining('up to 4 mm')]);
   });
 
   it('on thick steel without a gap is not used for a thin sheet (note, section 1)', () => {

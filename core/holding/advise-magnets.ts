@@ -2,7 +2,7 @@ import type { HungItem } from '../job/hung-schema';
 import type { MagnetRecord } from '../job/magnet-schema';
 import type { Candidate } from './advice';
 import { neighbourDistance } from './derating';
-import { grades, withRubber, type Magnet } from './magnet';
+import { across, grades, withRubber, type Magnet } from './magnet';
 import { arrange, broughtBehind, counts, isBehind, leastApart, type Places } from './magnet-layouts';
 import { recordOf } from './ready-magnets';
 import type { Trial, Trials } from './trials';
@@ -71,7 +71,7 @@ function larger(trials: Trials, magnet: Magnet): Candidate[] {
     )
     .sort((a, b) => volume(a) - volume(b))
     .flatMap((other): Candidate[] => {
-      const places = broughtBehind(item, item.magnets!.places, other.diameter);
+      const places = broughtBehind(item, item.magnets!.places, across(other));
       if (!places) return [];
       return [
         {
@@ -126,7 +126,7 @@ function more(trials: Trials, magnet: Magnet): Candidate[] {
   const all = counts
     .filter((count) => count > now)
     .flatMap((count): Candidate[] => {
-      const places = arrange(count, magnet.diameter, item.width, item.height);
+      const places = arrange(count, across(magnet), item.width, item.height);
       if (!places) return [];
       return [
         {
@@ -141,13 +141,13 @@ function more(trials: Trials, magnet: Magnet): Candidate[] {
 
 function apart({ item, now }: Trials, magnet: Magnet): Candidate[] {
   const { places } = item.magnets!;
-  const asked = neighbourDistance * magnet.diameter;
+  const asked = neighbourDistance * across(magnet);
   if (!now.judgement.magnets.some(({ derating }) => derating.isNearNeighbour)) return [];
   if (leastApart(places) >= asked - 1e-9) return [];
   const spread = spreadOut(places, (asked + 0.05) / leastApart(places));
-  const fits = isBehind(item, spread, magnet.diameter)
+  const fits = isBehind(item, spread, across(magnet))
     ? spread
-    : arrange(places.length, magnet.diameter, item.width, item.height);
+    : arrange(places.length, across(magnet), item.width, item.height);
   if (!fits) return [];
   return [
     {
@@ -162,7 +162,7 @@ function raised({ item, now }: Trials, magnet: Magnet): Candidate[] {
   const { places } = item.magnets!;
   const heights = places.map(([, y]) => y);
   const [low, top] = [Math.min(...heights), Math.max(...heights)];
-  const up = item.height - magnet.diameter / 2 - top;
+  const up = item.height - across(magnet) / 2 - top;
   // A single row would take its own lower rim up with it.
   const isLever = item.restsOnWall || low < top - 1;
   if (!isLever || up < 5 || !now.placed.held) return [];

@@ -24,7 +24,7 @@ function clearOfEdges({ item, on, now }: Trials): Candidate[] {
   const magnet = on.magnets.get(item.magnets!.magnet);
   const near = now.judgement.magnets.flatMap(({ derating }, i) => (derating.isNearEdge ? [i] : []));
   if (!magnet || near.length === 0) return [];
-  const { diameter } = magnet;
+  const diameter = across(magnet);
   const isClear = (x: Mm, y: Mm) =>
     behindMagnet(on.faces, { x: item.x + x, y: item.y + y }, diameter).clearance >= edgeDistance * diameter;
   const places: (readonly [Mm, Mm])[] = [...item.magnets!.places];

@@ -1,3 +1,4 @@
+import type { Mm } from '../units';
 import { useOf } from '../job/hung-kinds';
 import type { HungItem, PeopleBelow } from '../job/hung-schema';
 import { kindWordsOfPeople } from '../job/people-below';
@@ -8,7 +9,9 @@ import type { HeldItem, ItemLoad, PlacedMagnet } from './item';
 import { across, type Magnet } from './magnet';
 import type { MagnetCrowd } from './magnet-crowd';
 import type { Temperatures } from './pull-at-place';
+import type { ItemAt } from './item-places';
 import { overMarking } from './over-marking';
+import { isUneven, levelOf, type WallContact } from './wall-contact';
 import { behindMagnet, type Face, type WallFaces } from './wall-faces';
 
 /** What an item is judged on. */
@@ -20,6 +23,9 @@ export interface WallOfItems {
   readonly magnets: ReadonlyMap<string, Magnet>;
   /** All magnets of the wall's items. */
   readonly crowd: MagnetCrowd;
+  readonly contact: WallContact;
+  /** Which item, but for the one asked about, reaches over a point of the wall. */
+  readonly itemAt: ItemAt;
 }
 
 /** A hung item as the calculation takes it, or why it cannot be put to it. */
@@ -59,9 +65,17 @@ export function placeItem(on: WallOfItems, item: HungItem): PlacedItem {
       ],
     };
 
-  const rim = magnet.diameter / 2;
-  const foot = item.restsOnWall ? 0 : Math.min(...places.map(([, y]) => y)) - rim;
+  const beside = places.find(([x, y]) => !isOn(item, x, y));
+  if (beside)
+    return {
+      ...none,
+      faults: [
+        `One of its magnets lies beside it, at ${beside.join(', ')} mm from its lower left corner: bring it behind the item.`,
+      ],
+    };
+  const foot = footOf(on, item, magnet);
   const found = places.map(([x, y]) => placedMagnet(on, item, magnet, { x, y }, foot));
+  const doubts = doubtsOf(on, item, found, foot);
   const temperatures = temperaturesOf(job);
   const people = peopleUnder(item, wall.peopleBelow ?? []);
   const held: HeldItem = {
@@ -73,6 +87,7 @@ export function placeItem(on: WallOfItems, item: HungItem): PlacedItem {
     ...(item.condition && { condition: item.condition }),
     ...(item.friction !== undefined && { measuredFriction: item.friction }),
     ...(temperatures && { temperatures }),
+    ...(doubts.length > 0 && { doubts }),
   };
   return {
     held,
@@ -86,6 +101,54 @@ export function placeItem(on: WallOfItems, item: HungItem): PlacedItem {
       ...(item.pieces !== undefined && item.pieces > 1 ? [`Judged as one of ${item.pieces} alike.`] : []),
     ],
   };
+}
+
+/** Whether a place of its own is on an item, but for what rounding leaves. */
+function isOn({ width, height }: HungItem, x: Mm, y: Mm): boolean {
+  return x >= -0.05 && y >= -0.05 && x <= width + 0.05 && y <= height + 0.05;
+}
+
+/**
+ * Where the item turns off the wall, mm above its lower edge: that edge itself, if it rests on the wall all along, or the
+ * lowest rim of its magnets. What hangs before an opening or beyond the wall rests on nothing.
+ */
+function footOf(on: WallOfItems, item: HungItem, magnet: Magnet): Mm {
+  if (item.restsOnWall && lowerEdge(item).every((at) => on.contact.isWall(at))) return 0;
+  const places = item.magnets!.places;
+  const touching = item.marking
+    ? places
+    : places.filter(([x, y]) => on.contact.isWall({ x: item.x + x, y: item.y + y }));
+  const lowest = Math.min(...(touching.length > 0 ? touching : places).map(([, y]) => y));
+  return lowest - magnet.diameter / 2;
+}
+
+/** Its ends and its middle, in the wall's frame. */
+function lowerEdge({ x, y, width }: HungItem): { readonly x: Mm; readonly y: Mm }[] {
+  return [0, 0.5, 1].map((share) => ({ x: x + share * width, y }));
+}
+
+/** What only a test can settle of the place: whether it lies flat, and what is between. */
+function doubtsOf(on: WallOfItems, item: HungItem, found: readonly FoundMagnet[], foot: Mm): string[] {
+  if (found.some(({ note }) => note !== undefined)) return [];
+  const { contact, itemAt } = on;
+  const at = ({ placed: { x, y } }: FoundMagnet) => ({ x: item.x + x, y: item.y + y + foot });
+  const touching = found.filter((one) => contact.isWall(at(one)));
+  const levels = [
+    ...touching.map((one) => (one.face ? levelOf(one.face.zone) : contact.levelAt(at(one)))),
+    ...(item.restsOnWall ? lowerEdge(item).filter(contact.isWall).map(contact.levelAt) : []),
+  ];
+  const over = new Set(found.flatMap((one) => itemAt(item.id, at(one)) ?? []));
+  return [
+    ...(isUneven(levels)
+      ? [
+          'It bears on parts of the wall that stand out differently far: whether its magnets lie flat only a test at its place tells.',
+        ]
+      : []),
+    ...[...over].map(
+      (id) =>
+        `Its magnets and item ${id} lie over each other: what is between magnet and wall only a test at its place tells.`,
+    ),
+  ];
 }
 
 /** At the wall; undefined where the job says nothing of it. */
@@ -119,7 +182,7 @@ function placedMagnet(
   const played = markingOf(on.wall, item);
   const moved = played && liesOn(item, played) ? overMarking(on.faces, played, across(magnet)) : undefined;
   const { face, clearance } = moved ?? behindMagnet(on.faces, own, across(magnet));
-  const otherItem = moved ? undefined : on.crowd.nearest(item.id, own, across(magnet));
+  const otherItem = moved ? nextPiece(on.wall, item) : on.crowd.nearest(item.id, own, across(magnet));
   const { between } = item.magnets!;
   return {
     face,
@@ -134,6 +197,19 @@ function placedMagnet(
       ...(otherItem !== undefined && { otherItem }),
     },
   };
+}
+
+/** How near a piece's magnet may come to that of the next one, mm: as near as they can lie side by side. */
+function nextPiece(
+  { hung = [] }: Wall,
+  { id, pieces = 1, width, height, marking }: HungItem,
+): Mm | undefined {
+  const isOne = pieces === 1 && !hung.some((other) => other.id !== id && isSame(other.marking, marking));
+  return isOne ? undefined : Math.min(width, height);
+}
+
+function isSame(one: HungItem['marking'], other: HungItem['marking']): boolean {
+  return one !== undefined && one.zone === other?.zone && one.marking === other.marking;
 }
 
 /** Loads in the item's frame: x from its left edge, y from its lowest contact. */

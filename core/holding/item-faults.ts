@@ -1,4 +1,4 @@
-import type { HeldItem } from './item';
+import type { HeldItem, PlacedMagnet } from './item';
 
 /** One sentence for each figure of an item that nothing can be worked out from, with how to mend it; [] if all are sound. */
 export function faultsOfItem({ loads, magnets, measuredFriction, proofLoad = 0 }: HeldItem): string[] {
@@ -22,9 +22,13 @@ export function faultsOfItem({ loads, magnets, measuredFriction, proofLoad = 0 }
     const which = `Magnet ${i + 1}`;
     const { diameter, height, Br, mur, cover } = magnet;
     say(!isFinite(x, y, clearance) || !(otherItem >= 0), `${which} has no place: enter it.`);
-    say(!(y > 0), `${which} is not above the item's lowest contact edge: measure its height from that edge.`);
+    // Where nothing draws it, it bears nothing, wherever it is.
     say(
-      !(diameter > 0 && height > 0 && Br > 0 && mur > 0 && cover >= 0),
+      !(y > 0) && ground.kind !== 'none',
+      `${which} is not above the item's lowest contact edge: measure its height from that edge.`,
+    );
+    say(
+      !(diameter > 0 && height > 0 && Br > 0 && mur > 0 && cover >= 0) || !isFinite(mur),
       `${which}: diameter, height and remanence have to be above 0.`,
     );
     say(
@@ -35,7 +39,8 @@ export function faultsOfItem({ loads, magnets, measuredFriction, proofLoad = 0 }
     say(!(between >= 0), `${which}: what lies between has to be 0 mm or thicker.`);
     if (ground.kind === 'steel')
       say(
-        !(ground.thickness > 0 && ground.gap >= 0 && (ground.gapMost ?? 0) >= 0),
+        !(ground.thickness > 0 && ground.gap >= 0 && (ground.gapMost ?? 0) >= 0) ||
+          !isFinite(ground.thickness, ground.gap, ground.gapLeast ?? 0, ground.gapMost ?? 0),
         `${which}: the steel behind it needs a thickness above 0 mm and a gap of 0 mm or more.`,
       );
     if (ground.kind === 'steel' || ground.kind === 'coating')
@@ -46,10 +51,20 @@ export function faultsOfItem({ loads, magnets, measuredFriction, proofLoad = 0 }
         `${which}: a reading of the pull test behind it is no force.`,
       );
   }
+  say(
+    magnets.some((one, i) => magnets.slice(i + 1).some((other) => isOver(one, other))),
+    'Two of its magnets lie over each other: set them apart.',
+  );
   say(!(proofLoad >= 0), 'The load that the item bore in a test has to be a weight: enter it.');
   say(
     measuredFriction !== undefined && !(measuredFriction > 0),
     'The measured friction has to be above 0: enter slip force over pull.',
   );
   return [...new Set(said)];
+}
+
+/** By more than what a rounded place leaves; blocks by their shorter sides, as nobody says how they lie. */
+function isOver(one: PlacedMagnet, other: PlacedMagnet): boolean {
+  const apart = Math.hypot(one.x - other.x, one.y - other.y);
+  return apart < (one.magnet.diameter + other.magnet.diameter) / 2 - 0.1;
 }

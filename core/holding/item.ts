@@ -44,6 +44,8 @@ export interface HeldItem {
   readonly measuredFriction?: number;
   /** Absent: 20 °C. */
   readonly temperatures?: Temperatures;
+  /** Sentences on what of its place only a test can settle. */
+  readonly doubts?: readonly string[];
 }
 
 interface Places {

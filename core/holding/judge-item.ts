@@ -67,7 +67,12 @@ export function judgeItem(item: HeldItem, pullOf?: PullFinder): Judgement {
   const holdsAsDesigned = state.factor >= asked * (1 - 1e-9);
   const holdsAtWorst = worst.factor >= asked * stackInFactor * (1 - 1e-9);
   const barred = barredUse(item);
-  const wantsTest = !holdsAtWorst || magnets.flatMap(testsWanted).length > 0 || isUntestedHurt(item, magnets);
+  const { doubts = [] } = item;
+  const wantsTest =
+    !holdsAtWorst ||
+    doubts.length > 0 ||
+    magnets.flatMap(testsWanted).length > 0 ||
+    isUntestedHurt(item, magnets);
 
   let verdict: Verdict;
   if (barred) verdict = 'does not hold';
@@ -134,6 +139,7 @@ function testsWanted({ pull, derating: { isNearNeighbour } }: CountedMagnet): st
 function reasonsOf(item: HeldItem, magnets: readonly CountedMagnet[]): string[] {
   return unique([
     ...magnets.flatMap(({ pull }) => pull.refused),
+    ...(item.doubts ?? []),
     ...magnets.flatMap(testsWanted),
     ...(isUntestedHurt(item, magnets)
       ? ['Its fall could hurt: pull each kind of magnet off this wall before anyone relies on it.']

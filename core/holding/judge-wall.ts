@@ -4,11 +4,13 @@ import { nameOfHung, nameOfWall, sentence } from '../job/names';
 import type { Job, Wall } from '../job/schema';
 import { placeItem, type PlacedItem, type WallOfItems } from './held-item';
 import { judgeItem, type Judgement, type Verdict } from './judge-item';
+import { itemsAt } from './item-places';
 import { crowdOf } from './magnet-crowd';
 import { bondsOf, type PanelBond } from './panel-bond';
 import { magnetsOf } from './ready-magnets';
 import { pieceFindings } from './piece-findings';
 import type { ModeName } from './rigid-item';
+import { contactOf } from './wall-contact';
 import { facesOf } from './wall-faces';
 import { gapReservation, type HoldingZone } from './zone-ground';
 
@@ -44,7 +46,22 @@ export interface JudgedHung {
 export function wallOfItems(job: Job, wall: Wall, zones: readonly HoldingZone[]): WallOfItems {
   const magnets = magnetsOf(job);
   const faces = facesOf(job, wall, zones, magnets);
-  return { job, wall, faces, magnets, crowd: crowdOf(wall.hung ?? [], magnets) };
+  return {
+    job,
+    wall,
+    faces,
+    magnets,
+    contact: contactOf(wall, zones),
+    ...amongItems(wall.hung ?? [], magnets),
+  };
+}
+
+/** What depends on the other items of a wall. */
+export function amongItems(
+  items: readonly HungItem[],
+  magnets: WallOfItems['magnets'],
+): Pick<WallOfItems, 'crowd' | 'itemAt'> {
+  return { crowd: crowdOf(items, magnets), itemAt: itemsAt(items) };
 }
 
 /** An item by itself, before anybody asks what the adhesive behind it bears. */

@@ -19,10 +19,10 @@ interface Standing {
   readonly diameter: Mm;
 }
 
-/** Pieces that are moved about are nobody's neighbours: their places are not kept. */
+/** Pieces that are moved about are nobody's neighbours: their places are not kept. Those of a screwed item share the steel, too. */
 export function crowdOf(items: readonly HungItem[], magnets: ReadonlyMap<string, Magnet>): MagnetCrowd {
   const standing = items
-    .filter(({ marking, fixingPoints }) => !marking && !fixingPoints?.length)
+    .filter(({ marking }) => !marking)
     .flatMap(({ id, x, y, magnets: held }) => {
       const magnet = magnets.get(held?.magnet ?? '');
       const diameter = magnet ? across(magnet) : 0;

@@ -35,11 +35,15 @@ export interface PanelBond {
   readonly result: BondResult;
 }
 
-/** Every panel that something hangs on; each magnet of an item bears an equal part of its weight. */
+/**
+ * Every panel that something hangs on; each magnet of an item bears an equal part of its weight, and of alike pieces all may be
+ * on one panel.
+ */
 export function bondsOf(judged: readonly JudgedPlaces[]): PanelBond[] {
   const panels = new Map<Face, { items: string[]; hung: number; magnets: MagnetOnPanel[] }>();
   for (const { item, judgement, behind } of judged) {
-    const weight = ((item.weight ?? 0) + (item.load?.weight ?? 0)) * standardGravity;
+    const mass = (item.weight ?? 0) + (item.load?.weight ?? 0);
+    const weight = mass * (item.pieces ?? 1) * standardGravity;
     for (const face of new Set(behind)) {
       if (face?.panel === undefined) continue;
       const on = behind.flatMap((one, i) => (one === face ? [i] : []));

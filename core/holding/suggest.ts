@@ -2,7 +2,7 @@ import type { Job } from '../job/schema';
 import type { WallOfItems } from './held-item';
 import { withMagnets } from './advise-magnets';
 import type { HungVerdict } from './judge-wall';
-import type { Magnet } from './magnet';
+import { across, type Magnet } from './magnet';
 import { arrange, counts, type Places } from './magnet-layouts';
 import { applyTrial, rankOf, trialsOf, type Trials } from './trials';
 import type { Mm } from '../units';
@@ -67,7 +67,7 @@ export function suggestMagnets(on: WallOfItems, id: string): Suggestions {
 function fewestOf(trials: Trials, magnet: Magnet): Found[] {
   const found: Found[] = [];
   for (const count of counts) {
-    const places = arrange(count, magnet.diameter, trials.item.width, trials.item.height);
+    const places = arrange(count, across(magnet), trials.item.width, trials.item.height);
     if (!places) continue;
     const { verdict } = trials.alone(trialOf(trials, magnet, places)).judgement;
     if (verdict === 'holds') return [...found, { magnet, places, isSure: true }];

@@ -4,9 +4,15 @@ import type { MagnetRecord } from '../job/magnet-schema';
 import { findWall } from '../job/shape';
 import type { Job } from '../job/schema';
 import type { WallOfItems } from './held-item';
-import { judgeAlone, judgeHung, type HungVerdict, type JudgedAlone, type JudgedHung } from './judge-wall';
-import { magnetOf } from './magnet';
-import { crowdOf } from './magnet-crowd';
+import {
+  amongItems,
+  judgeAlone,
+  judgeHung,
+  type HungVerdict,
+  type JudgedAlone,
+  type JudgedHung,
+} from './judge-wall';
+import { across, magnetOf } from './magnet';
 import { neighbourDistance } from './derating';
 import type { Verdict } from './judge-item';
 
@@ -53,13 +59,13 @@ export function trialsOf(on: WallOfItems, id: string): Trials | undefined {
       const wall = findWall(changed, on.wall.id)!;
       const after = wall.hung!.find((one) => one.id === id)!;
       const magnets = withMagnet(on, trial).magnets;
-      const crowd = crowdOf(wall.hung!, magnets);
       const known = new Map(
         all
           .filter((other) => other !== now && !isNear(other.item, item, on) && !isNear(other.item, after, on))
           .map((other) => [other.item, other] as const),
       );
-      const judged = judgeHung({ ...on, job: changed, wall, magnets, crowd }, known);
+      const among = amongItems(wall.hung!, magnets);
+      const judged = judgeHung({ ...on, job: changed, wall, magnets, ...among }, known);
       const isWorse = judged.some(({ verdict }, i) => {
         const before = all[i]!.verdict;
         return verdict.id !== id && rankOf[verdict.verdict] < rankOf[before.verdict];
@@ -83,9 +89,9 @@ function patched(item: HungItem, { patch }: Trial): HungItem {
   return Object.fromEntries(all) as HungItem;
 }
 
-/** Whether magnets of two items may share steel; the widest of all magnets sets how near that is. */
+/** Whether two items may lie over each other or share steel; the widest of all magnets sets how near that is. */
 function isNear(a: HungItem, b: HungItem, { magnets }: WallOfItems): boolean {
-  const reach = neighbourDistance * Math.max(...[...magnets.values()].map(({ diameter }) => diameter)) + 1;
+  const reach = neighbourDistance * Math.max(...[...magnets.values()].map(across)) + 1;
   const [one, other] = [spanOf(a), spanOf(b)];
   return [0, 1].every((axis) => {
     const [from, to] = [one[axis]!, other[axis]!];
@@ -93,9 +99,9 @@ function isNear(a: HungItem, b: HungItem, { magnets }: WallOfItems): boolean {
   });
 }
 
-function spanOf({ x, y, magnets }: HungItem): { readonly least: number; readonly most: number }[] {
-  return [x, y].map((origin, axis) => {
-    const places = (magnets?.places ?? []).map((place) => origin + place[axis]!);
-    return { least: Math.min(...places), most: Math.max(...places) };
-  });
+function spanOf({ x, y, width, height }: HungItem): { readonly least: number; readonly most: number }[] {
+  return [
+    { least: x, most: x + width },
+    { least: y, most: y + height },
+  ];
 }

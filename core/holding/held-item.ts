@@ -1,6 +1,7 @@
 import type { Mm } from '../units';
 import { useOf } from '../job/hung-kinds';
 import type { HungItem, PeopleBelow } from '../job/hung-schema';
+import { nameOfHung } from '../job/names';
 import { kindWordsOfPeople } from '../job/people-below';
 import { liesOn, markingOf } from '../job/pieces';
 import type { Job, Wall } from '../job/schema';
@@ -9,6 +10,7 @@ import type { HeldItem, ItemLoad, PlacedMagnet } from './item';
 import { across, type Magnet } from './magnet';
 import type { MagnetCrowd } from './magnet-crowd';
 import type { Temperatures } from './pull-at-place';
+import { heaviestLight } from './safety';
 import type { ItemAt } from './item-places';
 import { overMarking } from './over-marking';
 import { isUneven, levelOf, type WallContact } from './wall-contact';
@@ -78,10 +80,12 @@ export function placeItem(on: WallOfItems, item: HungItem): PlacedItem {
   const doubts = doubtsOf(on, item, found, foot);
   const temperatures = temperaturesOf(job);
   const people = peopleUnder(item, wall.peopleBelow ?? []);
+  const use = useOf(item, kinds);
+  const isHeavy = use === 'light-at-reach' && total > heaviestLight;
   const held: HeldItem = {
     loads: loadsOf(item, foot),
     magnets: found.map(({ placed }) => placed),
-    consequence: people.length > 0 ? 'above-people' : useOf(item, kinds),
+    consequence: people.length > 0 ? 'above-people' : isHeavy ? 'could-hurt' : use,
     ...(item.proof !== undefined && { proofLoad: item.proof * standardGravity }),
     ...(item.stop && { hasStop: true }),
     ...(item.condition && { condition: item.condition }),
@@ -96,6 +100,11 @@ export function placeItem(on: WallOfItems, item: HungItem): PlacedItem {
     notes: [
       ...(people.length > 0
         ? [`Under it is a ${people.map(({ kind }) => kindWordsOfPeople[kind]).join(' and a ')}.`]
+        : []),
+      ...(isHeavy
+        ? [
+            `With what it carries it weighs more than ${heaviestLight} kg: its fall could hurt, whatever its use says.`,
+          ]
         : []),
       ...new Set(found.flatMap(({ note }) => note ?? [])),
       ...(item.pieces !== undefined && item.pieces > 1 ? [`Judged as one of ${item.pieces} alike.`] : []),
@@ -145,8 +154,8 @@ function doubtsOf(on: WallOfItems, item: HungItem, found: readonly FoundMagnet[]
         ]
       : []),
     ...[...over].map(
-      (id) =>
-        `Its magnets and item ${id} lie over each other: what is between magnet and wall only a test at its place tells.`,
+      (other) =>
+        `Its magnets and ${nameOfHung(other)} lie over each other: what is between magnet and wall only a test at its place tells.`,
     ),
   ];
 }

@@ -10,7 +10,7 @@ import { judgeItem, unique, type Judgement, type Verdict } from './judge-item';
 import type { Magnet } from './magnet';
 import { bondOfPanel } from './panel-bond';
 import type { PullAtPlace, Temperatures } from './pull-at-place';
-import { lightDuty, type Consequence } from './safety';
+import { heaviestLight, lightDuty, type Consequence } from './safety';
 import type { Face } from './wall-faces';
 import { gapReservation } from './zone-ground';
 
@@ -31,7 +31,7 @@ export interface HookFigures {
   readonly verdict: Verdict;
   /** Largest weight with its factor as designed and with every tolerance against it, kg; 0 where nothing may hang. */
   readonly weight: number;
-  /** Largest weight with its factor as designed, kg; beyond `weight` only a test on its place can allow it. */
+  /** Largest weight with its factor as designed, kg, that its use is said of; beyond `weight` only a test on its place can allow it. */
   readonly ifTested: number;
   readonly reasons: readonly string[];
 }
@@ -82,7 +82,7 @@ export function hookOnGround(question: HookQuestion, ground: HoldingGround, clea
   const isAskedFirst = isPeopleUnknown === true && asDesigned > askedAbove;
   const ifTested = Math.min(
     asDesigned,
-    use === 'above-people' ? light : Infinity,
+    use === 'above-people' ? light : use === 'light-at-reach' ? heaviestLight : Infinity,
     isAskedFirst ? askedAbove : Infinity,
   );
   const weight = Math.min(ifTested, atWorst);

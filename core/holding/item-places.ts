@@ -3,8 +3,8 @@ import type { Box } from '../geometry/polygon';
 import type { HungItem } from '../job/hung-schema';
 import { toHundredth, type Mm } from '../units';
 
-/** Id of the first item other than the one of `itemId` that lies over a point of the wall, mm; edges belong to none. */
-export type ItemAt = (itemId: string, at: { readonly x: Mm; readonly y: Mm }) => string | undefined;
+/** The first item other than the one of `itemId` that lies over a point of the wall, mm; edges belong to none. */
+export type ItemAt = (itemId: string, at: { readonly x: Mm; readonly y: Mm }) => HungItem | undefined;
 
 /** Pieces that are moved about lie nowhere. */
 export function itemsAt(items: readonly HungItem[]): ItemAt {
@@ -13,7 +13,7 @@ export function itemsAt(items: readonly HungItem[]): ItemAt {
   return (itemId, { x, y }) => {
     const numbers = holding({ x: toHundredth(x), y: toHundredth(y) });
     const other = numbers.find((i) => lying[i]!.id !== itemId);
-    return other === undefined ? undefined : lying[other]!.id;
+    return other === undefined ? undefined : lying[other];
   };
 }
 

@@ -10,6 +10,9 @@ export const consequences = ['light-at-reach', 'handled', 'could-hurt', 'above-p
 /** `handled`: knocked, handled daily, on a door. `above-people`: over a bed, seat, walkway or play area. */
 export type Consequence = (typeof consequences)[number];
 
+/** Above this, kg, nothing is a light thing, whatever is said of it. Judgement: the note's own example of one weighs 1.02 kg. */
+export const heaviestLight = 1.5;
+
 export function safetyFactor(consequence: Consequence): number {
   return consequence === 'light-at-reach' ? 3 : 5;
 }

@@ -124,7 +124,7 @@ describe('what lies behind an item', () => {
     expect(one!.verdict.verdict).toBe('cannot be judged');
   });
 
-  it('counts another item’s magnets within three diameters, but not those of a screwed one', () => {
+  it('counts another item’s magnets within three diameters, those of a screwed one, too', () => {
     const other = at(490, { id: 'H2' });
     const shares = (items: Fields[]) =>
       judged(jobWith(items))[0]!.judgement.magnets.map(({ derating }) => derating.share);
@@ -134,7 +134,7 @@ describe('what lies behind an item', () => {
     // 80 mm apart: more than 3 × 20, less than 3 × 30; of two the larger sets the distance.
     const large = at(560, { id: 'H2', magnets: { magnet: 'N42-30x10', places: [[0, 20]] } });
     expect(shares([at(300), large])).toEqual([1, 0.5, 1, 1]);
-    expect(shares([at(300), { ...other, fixingPoints: ['F1'] }])).toEqual([1, 1, 1, 1]);
+    expect(shares([at(300), { ...other, fixingPoints: ['F1'] }])).toEqual([1, 0.5, 1, 0.5]);
   });
 
   const mixed = (other: Fields, layout: Fields) =>
@@ -185,6 +185,45 @@ describe('what lies behind an item', () => {
     expect([thickness(0.4), thickness(0.5), thickness(0.6)]).toEqual([0.4, 0.5, 0.5]);
   });
 
+  const window = (y: number, height: number) => ({
+    openings: [{ id: 'O1', kind: 'window', x: 100, y, width: 1000, height }],
+  });
+  const outside: Fields = { ...board, restsOnWall: false, weight: 0.1, reach: 60, depth: 120 };
+
+  it('bears on the wall alone: before an opening it turns about the lowest rim that does', () => {
+    const tensions = (item: Fields, wall: Fields = {}) =>
+      judged(jobWith([item], { wall }))[0]!.judgement.state!.T;
+    const turning = 0.1 * standardGravity * 60;
+    // Rims 10 mm below: y = 10 and 210, or 10 alone. T = W e y / Σy².
+    expect(tensions(outside)[2]).toBeCloseTo((turning * 210) / (2 * (10 ** 2 + 210 ** 2)), 9);
+    expect(tensions(outside, window(500, 400))[2]).toBeCloseTo(turning / (2 * 10), 9);
+    expect(tensions({ ...outside, y: -100 })[2]).toBeCloseTo(turning / (2 * 10), 9);
+    // Its edge at 800 rests on the wall, or before the window.
+    const resting = {
+      ...outside,
+      restsOnWall: true,
+      magnets: { magnet: 'N42-20x5', places: corners.slice(2) },
+    };
+    expect(tensions(resting)[0]).toBeCloseTo(turning / (2 * 220), 9);
+    expect(tensions(resting, window(500, 400))[0]).toBeCloseTo(turning / (2 * 10), 9);
+  });
+
+  it('is not known to lie flat where the wall stands out differently: a wedge only a test settles', () => {
+    const low = { shape: rectangle(0, 900, 2000, 1000) };
+    const [flat, wedged] = [{}, low].map((zone) => judged(jobWith([{ ...outside, reach: 5 }], { zone }))[0]!);
+    expect(flat!.verdict.verdict).toBe('holds');
+    expect(wedged!.verdict.verdict).toBe('holds only if tested');
+    expect(wedged!.verdict.reasons[0]).toContain('lie flat');
+  });
+
+  it('is not known where its magnets and another item lie over each other', () => {
+    const two = judged(jobWith([board, at(400, { id: 'H2', y: 950 })]));
+    expect(two.map(({ verdict }) => verdict.verdict)).toEqual(Array(2).fill('holds only if tested'));
+    expect(two[0]!.verdict.reasons[0]).toContain('print H2');
+    const beside = judged(jobWith([board, at(580, { id: 'H2' })]));
+    expect(beside.map(({ verdict }) => verdict.verdict)).toEqual(['holds', 'holds']);
+  });
+
   it('is the gap of the layers, larger over a surveyed hollow', () => {
     const job = (hollow: number) => jobWith([at(300)], { wall: { ground: { hollow } } });
     const [flat, hollow, deep] = [0, 1, 3].map((mm) => judged(job(mm))[0]!);
@@ -222,6 +261,22 @@ describe('what is asked before a verdict', () => {
     expect(first({ magnets: undefined }).reasons[0]).toContain('no magnets');
     expect(first({ magnets: { magnet: 'gone', places: corners } }).reasons[0]).toContain('“gone”');
     expect(first({ weight: undefined }).verdict).toBe('cannot be judged');
+  });
+
+  it('that its magnets are behind it, each at its own place', () => {
+    const first = (places: number[][]) =>
+      judged(jobWith([{ ...board, magnets: { magnet: 'N42-20x5', places } }]))[0]!.verdict;
+    expect(first([...corners, [180, 900]])).toMatchObject({ verdict: 'cannot be judged' });
+    expect(first([...corners, [180, 900]]).reasons[0]).toContain('lies beside it, at 180, 900 mm');
+    expect(first([...corners, [190, 220]]).reasons[0]).toContain('lie over each other');
+    expect(first([...corners, [160, 220]]).reasons.join(' ')).not.toContain('lie over each other');
+  });
+
+  it('above 1.5 kg nothing is light: its fall could hurt', () => {
+    const of = (weight: number) => judged(jobWith([{ ...board, weight }]))[0]!;
+    expect(of(1.5).verdict.asked).toBe(3);
+    expect(of(1.51).verdict.asked).toBe(5);
+    expect(of(1.51).placed.notes.join(' ')).toContain('more than 1.5 kg');
   });
 
   it('above 1 kg, where people are below; over them nothing hangs on magnets alone', () => {
@@ -293,6 +348,21 @@ describe('a piece that is moved about on a marking', () => {
     const gone = withBoard(200, { marking: { zone: 'Z1', marking: 'M7' } });
     expect(codes(gone)).toContain('piece-without-marking');
     expect(first(gone).judgement.magnets[0]!.derating.share).toBe(1);
+  });
+
+  it('counts the next one beside it, as near as two can lie, and all of them on its panel', () => {
+    const of = (width: number, pieces: number) =>
+      judged(
+        jobWith([{ ...piece, width, pieces, magnets: { magnet: 'N42-10x3', places: [[width / 2, 15]] } }], {
+          zone: { markings: [{ id: 'M1', kind: 'board', x: 200, y: 600, across: 8, up: 8, side: 50 }] },
+        }),
+      )[0]!;
+    const share = (one: JudgedHung) => one.judgement.magnets[0]!.derating.share;
+    // Three diameters are 30 mm.
+    expect([share(of(30, 32)), share(of(29, 32)), share(of(29, 1))]).toEqual([1, 0.5, 1]);
+    expect(of(29, 32).verdict.verdict).toBe('holds only if tested');
+    const weight = (pieces: number) => of(30, pieces).bonds[0]!.result.weight;
+    expect(weight(32) - weight(1)).toBeCloseTo(31 * 0.01 * standardGravity, 9);
   });
 });
 

@@ -104,7 +104,8 @@ function isNoBetter(after: JudgedHung, before: JudgedHung) {
   expect(pullOf(after, 'nominal')).toBeLessThanOrEqual(pullOf(before, 'nominal') * (1 + 1e-9));
   expect(pullOf(after, 'least')).toBeLessThanOrEqual(pullOf(before, 'least') * (1 + 1e-9));
   const [a, b] = [after.judgement.factor ?? 0, before.judgement.factor ?? 0];
-  // What cannot bear itself once has let go already; how near it came to that is no figure of its own.
+  // Below 1 a magnet may be pried off already: it then bears nothing along the wall, which may turn about the others more
+  // easily or less (`rigid-item.property.test.ts` has such a case). At 1 and above none is.
   if (b >= 1) expect(a).toBeLessThanOrEqual(b * (1 + 1e-9));
   if (before.verdict.verdict !== 'cannot be judged')
     expect(order.indexOf(after.verdict.verdict)).toBeLessThanOrEqual(order.indexOf(before.verdict.verdict));

@@ -57,6 +57,34 @@ describe('a rigid item on its magnets', () => {
     );
   });
 
+  it('holds no more with a little more load, where it holds itself at all', () => {
+    const evenly = (min: number, max: number) =>
+      fc.integer({ min: 0, max: 1e6 }).map((n) => min + (n / 1e6) * (max - min));
+    const row = fc.array(
+      fc.record({
+        x: evenly(-200, 200),
+        y: fc.constant(10),
+        R: fc.constant(10),
+        F: evenly(1, 30),
+        mu: fc.constantFrom(0.2, 0.4),
+      }),
+      { minLength: 1, maxLength: 4 },
+    );
+    const small = fc.record({
+      ...{ down: evenly(0.05, 2), side: evenly(-0.5, 0.5), out: evenly(0, 1) },
+      ...{ x: evenly(-100, 100), y: evenly(0, 50), reach: evenly(0, 60) },
+    });
+    fc.assert(
+      fc.property(row, small, evenly(1, 1.2), (group, load, times) => {
+        const before = holdRigid([load], group).factor;
+        fc.pre(before >= 1);
+        const heavier = { ...load, down: load.down * times, out: load.out * times, side: load.side * times };
+        expect(holdRigid([heavier], group).factor).toBeLessThanOrEqual(before * (1 + 1e-12));
+      }),
+      { numRuns: 2000, seed: 27 },
+    );
+  });
+
   it('holds no less with stronger magnets', () => {
     fc.assert(
       fc.property(magnets(), hanging, between(1, 3), (group, load, times) => {
@@ -151,6 +179,23 @@ describe('a rigid item, case by case', () => {
     const { counted, factors } = holdRigid([weight(1, 0, 50)], [...strong, weak]);
     expect(counted).toEqual([true, true, false]);
     expect(factors['pull-off']).toBeCloseTo(20 / (50 / 200), 9);
+  });
+
+  it('more weight is never better at 1 and above; below, a magnet that is pried off leaves the turning to the others', () => {
+    const group = [0, 1, 2].map((i) => ({
+      x: 20 + 130 * i,
+      y: 10,
+      R: 10,
+      F: i === 0 ? 4.3638 : 8.7277,
+      mu: 0.4,
+    }));
+    const at = (down: number) => holdRigid([{ down, side: 0, out: 0, x: 195, y: 10, reach: 32.55 }], group);
+    // T = W e / (n R) is 4.168 N, then 4.376 N: more than the first of them pulls.
+    const [before, after] = [at(3.8413), at(4.0334)];
+    expect(before.factors['pull-off']).toBeGreaterThan(1);
+    expect(after.factors['pull-off']).toBeLessThan(1);
+    expect(before.factors.turning).toBeCloseTo(0.6, 2);
+    expect(after.factors.turning).toBeCloseTo(0.66, 2);
   });
 
   it('a straight pull in the middle of four magnets is shared by four', () => {

@@ -65,7 +65,7 @@ function solveOn(
   const unfit = outsideTemperatures(magnet, temperatures);
   if (unfit) return [unfit];
   const { gap, weak, refused } = calibrate(given);
-  if (weak) return refused;
+  if (weak.length > 0) return refused;
   const ground = gap === undefined ? given : measuredGround(given, gap);
   const stands = discFor(magnet) ?? magnet;
   const Br = Math.min(stands.Br, ratedBr(magnet) ?? Infinity);

@@ -24,14 +24,16 @@ export function magnetsTable(
   const places = item.magnets?.places ?? [];
   if (places.length === 0) return [];
   const { state } = result ?? {};
+  // Feet and inches are longer, and a figure is never broken.
+  const isLong = figures.units === 'ft-in';
   const columns = columnsOf([
-    ['no.', 'left', 0.08],
-    ['left', 'right', 0.13],
-    ['up', 'right', 0.14],
-    ['share', 'right', 0.14],
-    ['pull, N', 'right', 0.15],
-    ['at worst', 'right', 0.17],
-    ['load, N', 'right', 0.19],
+    [isLong ? 'no' : 'no.', 'left', isLong ? 0.065 : 0.08],
+    ['left', 'right', isLong ? 0.21 : 0.13],
+    ['up', 'right', isLong ? 0.21 : 0.14],
+    ['share', 'right', isLong ? 0.12 : 0.14],
+    ['pull, N', 'right', isLong ? 0.12 : 0.15],
+    ['at worst', 'right', isLong ? 0.135 : 0.17],
+    ['load, N', 'right', isLong ? 0.14 : 0.19],
   ]);
   const rows = places.map(([x, y], i): TightRow => {
     const counted = result?.magnets[i];

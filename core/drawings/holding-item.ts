@@ -65,11 +65,15 @@ export function itemPages(
     const short = whole(inOneColumn(item, least, units, column, measure));
     if (short.height <= (room - betweenItems) / 2) return [[short]];
   }
-  const ways = [inBothColumns, inOneColumn].flatMap((sketches) =>
+  // In half a page's width, figures in feet and inches would break in the table of magnets.
+  const isNarrow = units === 'ft-in' && item.check.result !== undefined;
+  const ways = (isNarrow ? [] : [inBothColumns, inOneColumn]).flatMap((sketches) =>
     sketchHeights.map((heights) => () => sketches(item, heights, units, column, measure)),
   );
   for (const sketches of ways) {
-    const block = whole(sketches());
+    const heads = sketches();
+    if (!heads.isLegible) continue;
+    const block = whole(heads);
     if (block.height <= room) return [[block]];
   }
   const pair = sketchPair(item, sketchHeights[2]!, units, width, measure);
@@ -153,6 +157,8 @@ function whereWords({ item, verdict: { zones, panels } }: HungCheck, units: Leng
 interface HeadsOfColumns {
   readonly left: FlowBlock;
   readonly right?: FlowBlock;
+  /** Whether what is drawn can be made out. */
+  readonly isLegible: boolean;
 }
 
 function inBothColumns(
@@ -162,9 +168,12 @@ function inBothColumns(
   column: Mm,
   measure: TextMeasure,
 ): HeadsOfColumns {
+  const front = magnets(item, column, magnetsHeight, units, measure);
+  const onWall = where(item, column, whereHeight, units, measure);
   return {
-    left: captioned('From the front', magnets(item, column, magnetsHeight, units, measure)),
-    right: captioned('Where it hangs', where(item, column, whereHeight, units, measure)),
+    left: captioned('From the front', front),
+    right: captioned('Where it hangs', onWall),
+    isLegible: front.isLegible && onWall.isLegible,
   };
 }
 
@@ -175,7 +184,8 @@ function inOneColumn(
   column: Mm,
   measure: TextMeasure,
 ): HeadsOfColumns {
-  return { left: sketchPair(item, heights, units, column, measure) };
+  const left = sketchPair(item, heights, units, column, measure);
+  return { left, isLegible: left.isLegible };
 }
 
 /** Figures, why and what to change under the sketches, dealt out so that the higher column is as low as can be. */
@@ -207,12 +217,13 @@ function sketchPair(
   units: LengthUnits | undefined,
   width: Mm,
   measure: TextMeasure,
-): FlowBlock {
+): FlowBlock & { readonly isLegible: boolean } {
   const { item: hung } = item.check;
   const first = (hung.width > 1.5 * hung.height ? 0.56 : 0.48) * width;
   const front = magnets(item, first, height - captionHeight, units, measure);
   const onWall = where(item, width - first, height - captionHeight, units, measure);
   return {
+    isLegible: front.isLegible && onWall.isLegible,
     height: Math.max(front.height, onWall.height) + captionHeight,
     at: (left, top) => [
       ...captioned('From the front', front).at(left, top),

@@ -19,6 +19,8 @@ export interface SketchRoom {
 }
 
 const above: Mm = 3;
+/** A wall or an item that is drawn smaller than this is a dot between its figures. */
+const legible: Mm = 11;
 /** Figures that stand too near each other may lead so far beyond the sketch. */
 const right: Mm = 6;
 
@@ -184,7 +186,7 @@ function atOrigin(
     height: reach.foot + reach.top,
     items: moveItems(items, reach.left, reach.foot),
     isComplete: true,
-    isLegible: true,
+    isLegible: Math.max(reach.right - right, reach.top - above) >= legible,
   };
 }
 

@@ -14,6 +14,7 @@ import { holdingCautions } from '../../core/holding/safety';
 import { demoJob } from '../../core/job/demo';
 import { lengthUnits } from '../../core/lengths';
 import { workOutFully } from '../../core/run/pipeline';
+import { toHundredth } from '../../core/units';
 import type { WorkedOut, WorkedWall } from '../../core/worked-out';
 import { board, jobWith } from '../holding/hung-job';
 import { fontFiles } from './font-files';
@@ -51,6 +52,15 @@ describe('holding checks of the demo', () => {
   it.each(lengthUnits)('have no text on another or over the frame, in %s', (units) => {
     const worked = { ...demo, job: { ...demo.job, units } };
     expect(textFaults(holdingChecks(worked, measure), measure, true)).toEqual([]);
+  });
+
+  it.each(lengthUnits)('break no figure of the place of a magnet, in %s', (units) => {
+    const worked = { ...demo, job: { ...demo.job, units } };
+    const texts = new Set(holdingChecks(worked, measure).pages.flatMap(textsOf));
+    const { length } = paperFigures(units);
+    for (const { check } of checks)
+      for (const place of check.item.magnets?.places.flat() ?? [])
+        expect([...texts]).toContain(length(toHundredth(place)));
   });
 
   it('are lettered under 2.5 mm in the tables of the calculation only', () => {

@@ -75,7 +75,7 @@ test('a kind made of a piece is one, too', async ({ page }) => {
   await goTo(page, 'Hanging');
   await page.getByRole('button', { name: 'Game piece', exact: true }).click();
   await clickWall(page, 850, 650);
-  await page.getByRole('button', { name: 'Keep game piece H1 as a kind' }).click();
+  await page.getByRole('button', { name: 'Keep as a kind…: game piece H1' }).click();
   await field(page, 'Name of a new kind').fill('Letter tile');
   await page.keyboard.press('Enter');
   await expect(field(page, 'Letter tile, moved about on a marking')).toHaveValue('piece');

@@ -33,7 +33,7 @@ test('an item is kept as a kind, put in by drag, click and keys, renamed, delete
   await type(page, 'shelf H1, weight, kg', '1.1');
 
   const dialog = page.getByRole('dialog', { name: 'Kinds of hung item' });
-  await page.getByRole('button', { name: 'Keep shelf H1 as a kind' }).click();
+  await page.getByRole('button', { name: 'Keep as a kind…: shelf H1' }).click();
   await expect(dialog.getByLabel('Name of a new kind')).toBeFocused();
   await expect(dialog.getByLabel('Its figures as of')).toHaveValue('item H1');
   await page.keyboard.type('Shelf');

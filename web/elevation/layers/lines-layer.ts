@@ -36,16 +36,16 @@ export function paintBattens(pen: Pen, battens: readonly StartingBatten[]): void
   }
 }
 
-/** Near the upper or right end, beside the line. */
+/** Near the upper or right end, left of an upright line or over it: names of zones begin at their left. */
 function paintId({ context }: Pen, id: string, x1: number, y1: number, x2: number, y2: number): void {
   const isUpright = Math.abs(y2 - y1) > Math.abs(x2 - x1);
   const first = isUpright ? y1 < y2 : x1 > x2;
   const [x, y] = first ? [x1, y1] : [x2, y2];
   context.font = `600 13px ${condensed}`;
   context.fillStyle = inks.ink;
-  context.textAlign = isUpright ? 'left' : 'right';
+  context.textAlign = 'right';
   context.textBaseline = 'alphabetic';
-  context.fillText(id, isUpright ? x + 6 : x - 6, isUpright ? y + 18 : y - 6);
+  context.fillText(id, x - 6, isUpright ? y + 18 : y - 6);
 }
 
 function onScreen({ frame }: Pen, [x, y]: readonly [number, number]): [number, number] {

@@ -4,6 +4,7 @@ import type { Job, Wall } from '../job/schema';
 import { inch } from '../lengths';
 import { budgetOnly } from './budget-words';
 import type { Item, Text, TextMeasure } from './page';
+import { childHeight } from './picture/people';
 import { figureHeight } from './standing-figure';
 import { fitText } from './text';
 
@@ -66,9 +67,12 @@ export function clientHeader(
   ];
 }
 
-/** Of the figure that stands by: in feet to the inch, since nobody is measured finer. */
-export function stature({ units }: Job): string {
-  if (units !== 'ft-in') return '1,75 m';
-  const inches = Math.round(figureHeight / inch);
-  return `about ${Math.floor(inches / 12)}'-${inches % 12}"`;
+/** Who stands by for scale: in feet to the inch where the job is, since nobody is measured finer. */
+export function peopleInWords({ units }: Job): string {
+  const tall = (height: number): string => {
+    if (units !== 'ft-in') return `${(height / 1000).toFixed(2).replace('.', ',')} m`;
+    const inches = Math.round(height / inch);
+    return `about ${Math.floor(inches / 12)}'-${inches % 12}"`;
+  };
+  return `The adult is ${tall(figureHeight)} tall, the child ${tall(childHeight)}.`;
 }

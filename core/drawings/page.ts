@@ -72,10 +72,10 @@ export interface Lettering extends Omit<Text, 'kind' | 'height' | 'turned'> {
   readonly height: Mm;
 }
 
-/** `#rrggbb`, of somebody's picture; all else has a colour of the look. */
+/** `#rrggbb`, of somebody's picture or of a finish; all else has a colour of the look. */
 export type PictureColour = `#${string}`;
 
-/** Lines and areas of a picture that somebody loaded. */
+/** Lines and areas in colours of their own: of a picture that somebody loaded, or of a wall as it will look. */
 export interface Art {
   readonly kind: 'art';
   readonly chains: readonly { readonly points: readonly PaperPoint[]; readonly closed: boolean }[];
@@ -84,6 +84,8 @@ export interface Art {
   readonly stroke: PictureColour | null;
   /** Of its lines, to scale. */
   readonly width: Mm;
+  /** Of its areas and lines, above 0; absent: 1. */
+  readonly opacity?: number;
 }
 
 /** A picture of pixels over a box, named by the SHA-256 of its bytes, which the writer is given. */

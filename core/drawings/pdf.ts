@@ -125,11 +125,20 @@ function writePage(target: pdf.PDFDocument, page: Page, fonts: Fonts, embedded: 
     const image = item.kind === 'photograph' && embedded.get(item.photo);
     if (image && !images.has(item.photo)) images.set(item.photo, sheet.node.newXObject('Picture', image.ref));
   }
+  const lucid = new Map<number, pdf.PDFName>();
+  const lucidAs = (opacity: number): pdf.PDFName => {
+    const known = lucid.get(opacity);
+    if (known) return known;
+    const state = target.context.obj({ Type: 'ExtGState', ca: opacity, CA: opacity });
+    const name = sheet.node.newExtGState('Lucid', target.context.register(state));
+    lucid.set(opacity, name);
+    return name;
+  };
   // All coordinates stay millimetres: one matrix at the start of the page turns them into points.
   const operators = [
     pdf.pushGraphicsState(),
     pdf.concatTransformationMatrix(pointsPerMm, 0, 0, pointsPerMm, 0, 0),
-    ...page.items.flatMap((item) => operatorsOf(item, fonts, keyOf, images)),
+    ...page.items.flatMap((item) => operatorsOf(item, fonts, keyOf, images, lucidAs)),
     pdf.popGraphicsState(),
   ];
   sheet.pushOperators(...operators);
@@ -140,6 +149,7 @@ function operatorsOf(
   fonts: Fonts,
   keyOf: (name: FaceName) => pdf.PDFName,
   images: ReadonlyMap<string, pdf.PDFName>,
+  lucidAs: (opacity: number) => pdf.PDFName,
 ): pdf.PDFOperator[] {
   switch (item.kind) {
     case 'stroke':
@@ -152,13 +162,16 @@ function operatorsOf(
     case 'lettering':
       return textOperators(item, fonts, keyOf);
     case 'art':
-      return artOperators(item);
+      return artOperators(item, lucidAs);
     case 'photograph':
       return photographOperators(item, images.get(item.photo));
   }
 }
 
-function artOperators({ chains, fill, evenOdd, stroke, width }: Art): pdf.PDFOperator[] {
+function artOperators(
+  { chains, fill, evenOdd, stroke, width, opacity = 1 }: Art,
+  lucidAs: (opacity: number) => pdf.PDFName,
+): pdf.PDFOperator[] {
   const drawn = chains.filter(({ points }) => points.length > 1);
   if (drawn.length === 0 || (!fill && !stroke)) return [];
   const names = pdf.PDFOperatorNames;
@@ -171,13 +184,16 @@ function artOperators({ chains, fill, evenOdd, stroke, width }: Art): pdf.PDFOpe
         ? names.FillEvenOdd
         : names.FillNonZero
     : names.StrokePath;
+  const isSolid = opacity >= 1;
   return [
+    ...(isSolid ? [] : [pdf.pushGraphicsState(), pdf.setGraphicsState(lucidAs(tidy(opacity)))]),
     ...(fill ? [pdf.setFillingRgbColor(...rgb(fill))] : []),
     ...(stroke
       ? [pdf.setStrokingRgbColor(...rgb(stroke)), pdf.setLineWidth(tidy(width)), pdf.setDashPattern([], 0)]
       : []),
     ...drawn.flatMap(({ points, closed }) => [...path(points), ...(closed ? [pdf.closePath()] : [])]),
     pdf.PDFOperator.of(paint),
+    ...(isSolid ? [] : [pdf.popGraphicsState()]),
   ];
 }
 

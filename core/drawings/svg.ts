@@ -58,11 +58,12 @@ function elementOf(item: Item, flip: Flip, addressOf: AddressOf): string {
   }
 }
 
-function artElement({ chains, fill, evenOdd, stroke, width }: Art, flip: Flip): string {
+function artElement({ chains, fill, evenOdd, stroke, width, opacity = 1 }: Art, flip: Flip): string {
   const data = chains.map(({ points, closed }) => pathData(points, closed, flip)).join('');
   const rule = evenOdd ? ' fill-rule="evenodd"' : '';
   const line = stroke ? ` stroke="${escapeXml(stroke)}" stroke-width="${number(width)}"` : '';
-  return `<path d="${data}" fill="${escapeXml(fill ?? 'none')}"${rule}${line}/>`;
+  const through = opacity < 1 ? ` opacity="${number(opacity)}"` : '';
+  return `<path d="${data}" fill="${escapeXml(fill ?? 'none')}"${rule}${line}${through}/>`;
 }
 
 function photographElement(item: Photograph, flip: Flip, address: string | null): string {

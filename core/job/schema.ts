@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { lengthUnits } from '../lengths';
+import { finishColour, skirting } from './colour-schema';
 import { fixingPointSchema, groundSchema } from './ground-schema';
 import { hungItem, hungKind, peopleBelow } from './hung-schema';
 import type { handChoice, handPlace, handPoint } from './hand-schema';
@@ -123,6 +124,8 @@ const wall = namedFields({
   ),
   surveyedBy: v.optional(text),
   surveyedOn: v.optional(v.pipe(text, v.description('ISO 8601 day.'))),
+  colour: v.optional(finishColour),
+  skirting: v.optional(skirting),
   zones: v.optional(zones, []),
   hung: v.optional(hung),
   peopleBelow: v.optional(

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { finishColour } from './colour-schema';
 import { handChoice } from './hand-schema';
 import * as limits from './limits';
 import { pullTest } from './magnet-schema';
@@ -135,6 +136,7 @@ export const zone = namedFields({
       v.description("Level of finish, where it is another than the offer's; absent: the offer's."),
     ),
   ),
+  colour: v.optional(finishColour),
   layout: v.optional(layout),
   runsOn: v.optional(runsOn),
   markings: v.optional(

@@ -1,4 +1,5 @@
 import type { LengthUnits } from '../../lengths';
+import type { FinishColour, Skirting } from '../colour-schema';
 import type { CheckMeasure, Corner, RunsOn, StockSheet, Temperatures, Tolerance, Trim } from '../schema';
 import { figure } from './difference';
 import type { FieldWords } from './fields';
@@ -81,4 +82,17 @@ export function runInWords(to: unknown, from: unknown): string {
 function oneRun({ wall, zone, lines, skip = 0 }: RunsOn): string {
   const uncounted = skip === 0 ? '' : ` and ${figure(skip)} mm left out of them`;
   return `as zone ${zone} of wall ${wall}, its lines ${lines === 'anew' ? 'begun anew' : 'continued'}${uncounted}`;
+}
+
+function colourInWords(of: unknown): string {
+  const { srgb, name } = of as FinishColour;
+  return name ? `${name} (${srgb})` : srgb;
+}
+
+export const colourWords: FieldWords = { label: 'colour', say: colourInWords, absent: 'as usual' };
+
+/** `80 mm high, 15 mm deep, #ffffff` */
+export function skirtingInWords(of: unknown): string {
+  const { height, depth = 15, colour } = of as Skirting;
+  return `${figure(height)} mm high, ${figure(depth)} mm deep${colour ? `, ${colourInWords(colour)}` : ''}`;
 }

@@ -14,7 +14,7 @@ import {
 } from './difference';
 import { edgeEndsInWords } from './build-ups';
 import { fieldDifferences, type FieldList } from './fields';
-import { lockWords, runInWords } from './field-words';
+import { colourWords, lockWords, runInWords } from './field-words';
 import { matchLists, type Matched } from './match';
 import { placeDifferences } from './place';
 
@@ -39,6 +39,7 @@ const zoneWords: FieldList = {
   layers: { label: 'layers', say: (id) => `build-up ${String(id)}`, absent: 'the ready ones' },
   edges: { label: 'ends of edges', say: edgeEndsInWords, absent: 'as usual' },
   finishLevel: { label: 'level of finish', absent: "the offer's" },
+  colour: colourWords,
   runsOn: { label: 'run round the corner', whole: runInWords },
   locked: lockWords,
 };

@@ -2,7 +2,7 @@ import { nameOfWall, sentence } from '../names';
 import type { Job, Wall } from '../schema';
 import { boxOfVertices, pointOf, type MmBox } from '../shape';
 import { figure, isSame, sameLength, told, type Difference } from './difference';
-import { cornerInWords, measuresInWords } from './field-words';
+import { colourWords, cornerInWords, measuresInWords, skirtingInWords } from './field-words';
 import { fieldDifferences, type FieldList } from './fields';
 import { matchLists, type Matched } from './match';
 import { shapeDifferences } from './place';
@@ -13,6 +13,8 @@ const wallWords: FieldList = {
   delivery: { label: 'delivery' },
   corner: { label: 'right end', whole: cornerInWords },
   checkMeasures: { label: 'check measures', say: measuresInWords },
+  colour: colourWords,
+  skirting: { label: 'skirting', say: skirtingInWords, absent: 'none' },
   surveyed: {
     label: 'survey',
     usual: true,

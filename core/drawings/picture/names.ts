@@ -1,0 +1,160 @@
+import { boxOf, boxOfRegion, polygonArea, type Box } from '../../geometry/polygon';
+import type { WorkedWall } from '../../worked-out';
+import type { ZoneNotice } from '../client-view-zones';
+import { labelWithin } from '../label-within';
+import type { OnPaper } from '../marking-items';
+import { boxOnPaper } from '../marking-items';
+import type { Colour, Item, PaperPoint, Stroke, Text, TextHeight, TextMeasure } from '../page';
+import { boxesOverlap, grownBox, type PaperBox } from '../paper';
+import { offsetMitred } from '../../geometry/clip';
+import { finishOfWall, finishOfZone, type Finish } from './finish';
+import { ringsOf } from './pencil';
+import { contrastOf } from './srgb';
+
+/*
+ * What the client is told in the picture: number and name of every zone, as the legend has them, and a broken line where
+ * magnets hold.
+ */
+
+const ink = '#1f2d36';
+const paper = '#fffdf7';
+
+/** Dark or light, whichever is read better on a face. */
+export function readableOn({ colour }: Finish): Colour {
+  return contrastOf(colour, ink) >= contrastOf(colour, paper) ? 'ink' : 'paper';
+}
+
+/**
+ * Names of zones beside them where the wall is free, else within them, else their numbers on a small disc: never none.
+ *
+ * @param taken what names keep off, hundredths
+ */
+export function nameZones(
+  { survey, zones }: WorkedWall,
+  notices: readonly ZoneNotice[],
+  taken: readonly Box[],
+  onPaper: OnPaper,
+  measure: TextMeasure,
+): Item[] {
+  const { toPaper } = onPaper;
+  const wallBox = boxOnPaper(boxOf(survey.outline.ring), toPaper);
+  const things = taken.map((box) => boxOnPaper(box, toPaper));
+  const areas = zones
+    .filter(({ area }) => area.area.length > 0)
+    .map(({ area }) => boxOnPaper(boxOfRegion(area.area), toPaper));
+  const written: PaperBox[] = [];
+  const onWall = readableOn(finishOfWall(survey.wall));
+  return notices.flatMap((notice) => {
+    const zone = zones.find(({ area }) => area === notice.zone)!;
+    const box = boxOnPaper(boxOfRegion(notice.zone.area), toPaper);
+    const isFree = (room: PaperBox) =>
+      [...things, ...areas, ...written].every((one) => !boxesOverlap(one, room));
+    const beside = captionsOf(notice).flatMap(([text, height]) =>
+      placesBeside(box, measure(text, height, bold), height).map((at) => ({ text, height, at })),
+    );
+    for (const { text, height, at } of beside) {
+      const room = roomOf(text, height, at, measure);
+      if (!isInside(grownBox(room, 0.6), wallBox) || !isFree(grownBox(room, 0.4))) continue;
+      written.push(room);
+      return [...broken(notice, onPaper), caption(text, height, at, onWall)];
+    }
+    const colour = readableOn(finishOfZone(notice.zone.zone, zone.buildUp.resolved, survey.wall));
+    const within = nameWithin(notice, [...things, ...written], colour, toPaper, measure);
+    if (within) written.push(within.box);
+    return [...broken(notice, onPaper), ...(within?.texts ?? numberDisc(notice, box))];
+  });
+}
+
+const bold = { weight: 'semi-bold' } as const;
+
+function captionsOf({ number, title, use }: ZoneNotice): [string, TextHeight][] {
+  return [
+    [`${number}  ${title}: ${use.charAt(0).toLowerCase()}${use.slice(1)}`, 2.5],
+    [`${number}  ${title}`, 2.5],
+  ];
+}
+
+/** Over the upper edge, under the lower one; from the left or up to the right. */
+function placesBeside({ left, right, bottom, top }: PaperBox, width: number, height: number): PaperPoint[] {
+  const [above, below] = [top + 1.6, bottom - 1.6 - height];
+  return [
+    { x: left, y: above },
+    { x: right - width, y: above },
+    { x: left, y: below },
+    { x: right - width, y: below },
+  ];
+}
+
+function roomOf(text: string, height: TextHeight, { x, y }: PaperPoint, measure: TextMeasure): PaperBox {
+  // Descenders hang under the line.
+  return { left: x, right: x + measure(text, height, bold), bottom: y - height * 0.3, top: y + height };
+}
+
+function caption(text: string, height: TextHeight, at: PaperPoint, colour: Colour): Text {
+  return { kind: 'text', text, at, height, ...bold, colour };
+}
+
+function nameWithin(
+  { zone, title, number }: ZoneNotice,
+  obstacles: readonly PaperBox[],
+  colour: Colour,
+  toPaper: OnPaper['toPaper'],
+  measure: TextMeasure,
+) {
+  const largest = [...zone.area].sort((a, b) => polygonArea(b) - polygonArea(a))[0]!;
+  const scaled = (ring: readonly { x: number; y: number }[]) =>
+    ring.map((point) => {
+      const { x, y } = toPaper(point);
+      return { x: Math.round(x * 100), y: Math.round(y * 100) };
+    });
+  const area = { outer: scaled(largest.outer), holes: largest.holes.map(scaled) };
+  for (const [text, height] of [
+    [`${number}  ${title}`, 3.5],
+    [`${number}  ${title}`, 2.5],
+    [String(number), 3.5],
+  ] as const) {
+    const placed = labelWithin([{ text, height, ...bold, colour }], area, obstacles, [0], measure);
+    if (placed) return placed;
+  }
+  return undefined;
+}
+
+function numberDisc({ number }: ZoneNotice, { left, top }: PaperBox): Item[] {
+  const centre = { x: left + 3.4, y: top - 3.4 };
+  return [
+    { kind: 'circle', centre, radius: 2.8, width: 0.25, colour: 'ink', fill: 'white' },
+    {
+      kind: 'text',
+      text: String(number),
+      at: { x: centre.x, y: centre.y - 1.25 },
+      height: 2.5,
+      ...bold,
+      anchor: 'middle',
+      colour: 'ink',
+    },
+  ];
+}
+
+/** Magnets hold within it: nobody sees that on a finished wall. */
+function broken({ kind, zone }: ZoneNotice, { toPaper, perMm }: OnPaper): Stroke[] {
+  if (kind.magnetic === 'none') return [];
+  return offsetMitred(zone.area, -Math.round((0.9 / perMm) * 100))
+    .flatMap(ringsOf)
+    .map((ring) => ({
+      kind: 'stroke',
+      points: ring.map(toPaper),
+      closed: true,
+      width: 0.25,
+      line: 'dashed',
+      colour: 'red-lead',
+    }));
+}
+
+function isInside(inner: PaperBox, outer: PaperBox): boolean {
+  return (
+    inner.left >= outer.left &&
+    inner.right <= outer.right &&
+    inner.bottom >= outer.bottom &&
+    inner.top <= outer.top
+  );
+}

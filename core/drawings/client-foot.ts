@@ -7,6 +7,7 @@ import type { ZoneNotice } from './client-view-zones';
 import type { Item, Text, TextMeasure } from './page';
 import { cornersOf, grownBox } from './paper';
 import { finishOfZone, type Finish } from './picture/finish';
+import { readableOn } from './picture/names';
 import { fitText, textBlock } from './text';
 
 export interface PageNumber {
@@ -136,7 +137,7 @@ function legendOf(shown: readonly LegendRow[], bottom: number, width: number, me
               closed: true,
               width: 0.25,
               line: 'dashed',
-              colour: 'red-lead',
+              colour: readableOn(finish) === 'ink' ? 'red-lead' : 'wash',
             },
           ] as Item[])),
       line(`${notice.number}  ${notice.title}`, y + 5.2, 'semi-bold', 'ink'),

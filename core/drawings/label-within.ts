@@ -74,8 +74,12 @@ const spots: readonly (readonly [number, number])[] = [
   [0, 0],
 ];
 
-/** A box lies in a polygon if its middle does and no edge passes through it. */
-function isWithin(box: PaperBox, { outer, holes }: Polygon): boolean {
+/**
+ * A box lies in a polygon if its middle does and no edge passes through it.
+ *
+ * @param polygon paper frame, in hundredths of a paper millimetre
+ */
+export function isWithin(box: PaperBox, { outer, holes }: Polygon): boolean {
   // Half a hundredth smaller, so that an edge along the box does not count as passing through.
   const small: PaperBox = {
     left: Math.round(box.left * 100) + 0.5,

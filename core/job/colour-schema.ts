@@ -8,7 +8,7 @@ export const finishColour = v.pipe(
   namedFields({
     srgb: v.pipe(
       v.string(),
-      v.regex(/^#[0-9a-f]{6}$/i, 'must be a colour such as #e8e2d4'),
+      v.regex(/^#[0-9A-Fa-f]{6}$/, 'must be a colour such as #e8e2d4'),
       v.description('Six hexadecimal digits after #: red, green and blue of sRGB (IEC 61966-2-1).'),
     ),
     name: v.optional(v.pipe(text, v.description('What it is called where it is bought.'))),

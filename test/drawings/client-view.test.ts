@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { clientView } from '../../core/drawings/client-view';
 import { fillZone, zoneNotices, type ZoneNotice } from '../../core/drawings/client-view-zones';
 import { measureWith } from '../../core/drawings/fonts';
+import type { Fill, Stroke } from '../../core/drawings/page';
+import { childHeight } from '../../core/drawings/picture/people';
 import { figureHeight } from '../../core/drawings/standing-figure';
 import { boxOf } from '../../core/geometry/polygon';
 import { dayInWords } from '../../core/job/day-in-words';
@@ -51,19 +53,38 @@ describe.each(workedJobs)('client view of the job %s', (_, worked) => {
     });
   });
 
-  it('stands a person of 1.75 m beside the wall, at the wall’s scale', () => {
+  it('stands an adult of 1.75 m and a child of 1.16 m beside the wall, at the wall’s scale, on one floor', () => {
     const walls = worked.walls.filter(({ zones }) => zones.length > 0);
     document.pages.forEach((page, i) => {
-      const wall = page.items.find((item) => item.kind === 'fill' && item.colour === 'paper');
-      const figure = page.items.filter((item) => item.kind === 'fill' && item.colour === 'hairline');
-      const heightOf = (items: typeof page.items) => {
-        const ys = items.flatMap((item) => (item.kind === 'fill' ? item.rings.flat().map(({ y }) => y) : []));
-        return Math.max(...ys) - Math.min(...ys);
-      };
+      const wall = page.items.find(
+        (item) => item.kind === 'stroke' && item.width === 0.5 && item.closed === true,
+      ) as Stroke;
+      const figure = page.items.filter(
+        (item): item is Fill => item.kind === 'fill' && item.colour === 'hairline',
+      );
+      const ysOf = (fills: readonly Fill[]) => fills.flatMap(({ rings }) => rings.flat().map(({ y }) => y));
+      const spanOf = (ys: readonly number[]) => Math.max(...ys) - Math.min(...ys);
       const { bottom, top } = boxOf(walls[i]!.survey.outline.ring);
-      const perMm = heightOf([wall!]) / ((top - bottom) / 100);
-      expect(heightOf(figure) / perMm).toBeGreaterThan(figureHeight * 0.99);
-      expect(heightOf(figure) / perMm).toBeLessThan(figureHeight * 1.01);
+      const perMm = spanOf(wall.points.map(({ y }) => y)) / ((top - bottom) / 100);
+      // Body and head of each.
+      expect(figure).toHaveLength(4);
+      const [adult, child] = [ysOf(figure.slice(0, 2)), ysOf(figure.slice(2))];
+      expect(Math.abs(spanOf(adult) / perMm - figureHeight)).toBeLessThan(figureHeight * 0.01);
+      expect(Math.abs(spanOf(child) / perMm - childHeight)).toBeLessThan(childHeight * 0.01);
+      expect(Math.min(...adult)).toBeCloseTo(Math.min(...child), 0);
+    });
+  });
+
+  it('numbers every zone in the picture as the legend does', () => {
+    document.pages.forEach((page) => {
+      const texts = textsOf(page);
+      const legend = texts.flatMap((text) => /^(\d+) {2}([^:]+)$/.exec(text) ?? []);
+      expect(legend.length).toBeGreaterThan(0);
+      const numbers = new Set(texts.flatMap((text) => /^(\d+) {2}/.exec(text)?.[1] ?? []));
+      for (const number of numbers) {
+        const said = texts.filter((text) => text === number || text.startsWith(`${number}  `));
+        expect(said.length, `zone ${number} in picture and legend`).toBe(2);
+      }
     });
   });
 });

@@ -1,7 +1,7 @@
-import { boxOf, boxOfRegion, polygonArea, type Box } from '../../geometry/polygon';
+import { boxOfRegion, polygonArea, type Box, type Ring } from '../../geometry/polygon';
 import type { WorkedWall } from '../../worked-out';
 import type { ZoneNotice } from '../client-view-zones';
-import { labelWithin } from '../label-within';
+import { isWithin, labelWithin } from '../label-within';
 import type { OnPaper } from '../marking-items';
 import { boxOnPaper } from '../marking-items';
 import type { Colour, Item, PaperPoint, Stroke, Text, TextHeight, TextMeasure } from '../page';
@@ -37,7 +37,7 @@ export function nameZones(
   measure: TextMeasure,
 ): Item[] {
   const { toPaper } = onPaper;
-  const wallBox = boxOnPaper(boxOf(survey.outline.ring), toPaper);
+  const wall = { outer: fineRing(survey.outline.ring, toPaper), holes: [] };
   const things = taken.map((box) => boxOnPaper(box, toPaper));
   const areas = zones
     .filter(({ area }) => area.area.length > 0)
@@ -47,6 +47,7 @@ export function nameZones(
   return notices.flatMap((notice) => {
     const zone = zones.find(({ area }) => area === notice.zone)!;
     const box = boxOnPaper(boxOfRegion(notice.zone.area), toPaper);
+    const face = readableOn(finishOfZone(notice.zone.zone, zone.buildUp.resolved, survey.wall));
     const isFree = (room: PaperBox) =>
       [...things, ...areas, ...written].every((one) => !boxesOverlap(one, room));
     const beside = captionsOf(notice).flatMap(([text, height]) =>
@@ -54,14 +55,13 @@ export function nameZones(
     );
     for (const { text, height, at } of beside) {
       const room = roomOf(text, height, at, measure);
-      if (!isInside(grownBox(room, 0.6), wallBox) || !isFree(grownBox(room, 0.4))) continue;
+      if (!isWithin(grownBox(room, 0.6), wall) || !isFree(grownBox(room, 0.4))) continue;
       written.push(room);
-      return [...broken(notice, onPaper), caption(text, height, at, onWall)];
+      return [...broken(notice, face, onPaper), caption(text, height, at, onWall)];
     }
-    const colour = readableOn(finishOfZone(notice.zone.zone, zone.buildUp.resolved, survey.wall));
-    const within = nameWithin(notice, [...things, ...written], colour, toPaper, measure);
+    const within = nameWithin(notice, [...things, ...written], face, toPaper, measure);
     if (within) written.push(within.box);
-    return [...broken(notice, onPaper), ...(within?.texts ?? numberDisc(notice, box))];
+    return [...broken(notice, face, onPaper), ...(within?.texts ?? numberDisc(notice, box))];
   });
 }
 
@@ -102,12 +102,10 @@ function nameWithin(
   measure: TextMeasure,
 ) {
   const largest = [...zone.area].sort((a, b) => polygonArea(b) - polygonArea(a))[0]!;
-  const scaled = (ring: readonly { x: number; y: number }[]) =>
-    ring.map((point) => {
-      const { x, y } = toPaper(point);
-      return { x: Math.round(x * 100), y: Math.round(y * 100) };
-    });
-  const area = { outer: scaled(largest.outer), holes: largest.holes.map(scaled) };
+  const area = {
+    outer: fineRing(largest.outer, toPaper),
+    holes: largest.holes.map((hole) => fineRing(hole, toPaper)),
+  };
   for (const [text, height] of [
     [`${number}  ${title}`, 3.5],
     [`${number}  ${title}`, 2.5],
@@ -136,7 +134,7 @@ function numberDisc({ number }: ZoneNotice, { left, top }: PaperBox): Item[] {
 }
 
 /** Magnets hold within it: nobody sees that on a finished wall. */
-function broken({ kind, zone }: ZoneNotice, { toPaper, perMm }: OnPaper): Stroke[] {
+function broken({ kind, zone }: ZoneNotice, face: Colour, { toPaper, perMm }: OnPaper): Stroke[] {
   if (kind.magnetic === 'none') return [];
   return offsetMitred(zone.area, -Math.round((0.9 / perMm) * 100))
     .flatMap(ringsOf)
@@ -146,15 +144,14 @@ function broken({ kind, zone }: ZoneNotice, { toPaper, perMm }: OnPaper): Stroke
       closed: true,
       width: 0.25,
       line: 'dashed',
-      colour: 'red-lead',
+      colour: face === 'ink' ? 'red-lead' : 'wash',
     }));
 }
 
-function isInside(inner: PaperBox, outer: PaperBox): boolean {
-  return (
-    inner.left >= outer.left &&
-    inner.right <= outer.right &&
-    inner.bottom >= outer.bottom &&
-    inner.top <= outer.top
-  );
+/** In hundredths of a paper millimetre. */
+function fineRing(ring: Ring, toPaper: OnPaper['toPaper']): Ring {
+  return ring.map((point) => {
+    const { x, y } = toPaper(point);
+    return { x: Math.round(x * 100), y: Math.round(y * 100) };
+  });
 }

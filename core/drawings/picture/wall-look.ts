@@ -55,7 +55,13 @@ export function wallLook(
       drawn: drawMarking(marking, { x: box.left, y: box.bottom }),
     })),
   );
-  const rim = pencil.rim(ring, 6, '#1f2d36');
+  const rim: Item = {
+    kind: 'stroke',
+    points: outline.ring.map(onPaper.toPaper),
+    closed: true,
+    width: 0.5,
+    colour: 'ink',
+  };
   const steps = depthsBehind.map((depth) => ({
     depth,
     layers: zones.map(({ buildUp }) => layersBehind(buildUp.resolved, depth)),
@@ -75,7 +81,7 @@ export function wallLook(
       ...(overFaces?.(onPaper) ?? []),
       ...standing,
       ...drawHung(job, survey, pencil),
-      ...rim,
+      rim,
     ],
     behind: differing.map(({ depth, layers }) => ({
       depth,
@@ -88,7 +94,7 @@ export function wallLook(
           ...pencil.rim(zone.area.area, 3, '#5d6870', 0.6),
         ]),
         ...standing,
-        ...rim,
+        rim,
       ],
     })),
     taken: [

@@ -17,7 +17,7 @@ const parts = {
     'Photos',
     'Arrange',
   ],
-  Zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
+  Zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives', 'Colours'],
   Panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   Hanging: ['Hung items', 'Calculation', 'Magnets', 'Pull tests', 'People below', 'Holding map', 'Arrange'],
   Price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],

@@ -14,7 +14,7 @@ export const leavesOf = {
     'Photos',
     'Arrange',
   ],
-  zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives'],
+  zones: ['Zones', 'Layers', 'Corners', 'Holes', 'Markings', 'Arrange', 'Alternatives', 'Colours'],
   panels: ['Panels', 'Layout', 'By hand', 'Stock sheets', 'Rack', 'Cutting', 'Arrange'],
   hanging: ['Hung items', 'Calculation', 'Magnets', 'Pull tests', 'People below', 'Holding map', 'Arrange'],
   price: ['Materials', 'Products', 'Rates', 'Programme', 'Offer', 'Side by side'],

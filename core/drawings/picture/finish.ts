@@ -21,7 +21,7 @@ export const usualColours = {
   writable: '#fbfcfc',
   chalk: '#31413f',
   glass: '#d3e2e4',
-  film: '#f4f4f2',
+  skirting: '#f6f3ec',
 } as const satisfies Readonly<Record<string, PictureColour>>;
 
 /** The wall beside its zones. */

@@ -3,7 +3,7 @@ import { translate, type Region } from '../../geometry/polygon';
 import type { SurveyedWall } from '../../survey/surveyed-wall';
 import { toHundredth } from '../../units';
 import type { Item } from '../page';
-import { srgbOf } from './finish';
+import { srgbOf, usualColours } from './finish';
 import { regionOf } from './openings';
 import type { Pencil } from './pencil';
 import { castShadow } from './shadows';
@@ -22,7 +22,7 @@ export function drawSkirting({ wall, outline, keepOuts }: SurveyedWall, pencil: 
   const board = skirtingArea(room, skirting.height, openings);
   return [
     ...pencil.region(castShadow(board, skirting.depth, difference(room, ...openings)), '#1f2d36', 0.18),
-    ...pencil.region(board, srgbOf(skirting.colour) ?? '#f6f3ec'),
+    ...pencil.region(board, srgbOf(skirting.colour) ?? usualColours.skirting),
     ...pencil.rim(board, 3, '#8d8778'),
   ];
 }

@@ -7,7 +7,7 @@ import { zoneNotices } from './client-view-zones';
 import type { LodeplanDocument, Page, PaperFormat, TextMeasure } from './page';
 import { cornersOf, pageSize, type PaperBox } from './paper';
 import { sceneOf } from './picture/scene';
-import type { LookOptions } from './picture/wall-look';
+import { finishedWall, type LookOptions } from './picture/wall-look';
 import { noPictures, type Pictures } from './pictures';
 
 /**
@@ -60,7 +60,7 @@ function viewPage(
         colour: 'white',
       },
       ...clientHeader(survey.wall, job, width, height, measure),
-      ...look.finished,
+      ...finishedWall(look),
       ...around,
       ...names,
       ...foot.items,

@@ -27,15 +27,19 @@ export function itemsToSvg(
   height: Mm,
   addressOf: AddressOf = () => null,
 ): string {
-  const flip = ({ x, y }: PaperPoint): PaperPoint => ({ x, y: height - y });
-  const lines = items.map((item) => elementOf(item, flip, addressOf)).filter(Boolean);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
     `<rect width="${width}" height="${height}" fill="${colours.white}"/>`,
-    ...lines,
+    ...elementsOf(items, height, addressOf),
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** Each item as an element, to be put into a picture of that height. */
+export function elementsOf(items: readonly Item[], height: Mm, addressOf: AddressOf = () => null): string[] {
+  const flip = ({ x, y }: PaperPoint): PaperPoint => ({ x, y: height - y });
+  return items.map((item) => elementOf(item, flip, addressOf)).filter(Boolean);
 }
 
 type Flip = (point: PaperPoint) => PaperPoint;

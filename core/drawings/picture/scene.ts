@@ -1,5 +1,6 @@
 import { boxOf, type Box, type Ring } from '../../geometry/polygon';
 import type { Job } from '../../job/schema';
+import type { Mm } from '../../units';
 import type { WorkedWall } from '../../worked-out';
 import { zoneNotices, type ZoneNotice } from '../client-view-zones';
 import type { OnPaper } from '../marking-items';
@@ -80,11 +81,29 @@ export function sceneOf(
   };
 }
 
-/** How high a scene is for its width where nothing else bounds it. */
-export function aspectOfScene({ survey }: WorkedWall): number {
-  const box = boxOf(survey.outline.ring);
-  const { wide, high } = sizeOfScene(box);
-  return wide / high;
+/** A scene with the size of the picture it fills. */
+export interface FreeScene extends Scene {
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+/** mm: wide enough that words of 2.5 mm are read on a screen. */
+const freeWidth = 400;
+const highest = 260;
+const margin = 10;
+
+/** A scene on no page: as high as its wall asks for. */
+export function freeScene(
+  wall: WorkedWall,
+  job: Job,
+  measure: TextMeasure,
+  options: LookOptions = {},
+): FreeScene {
+  const { wide, high } = sizeOfScene(boxOf(wall.survey.outline.ring));
+  const inner = freeWidth - 2 * margin;
+  const height = Math.round(Math.min(highest, (inner * high) / wide + 2 * margin));
+  const room: PaperBox = { left: margin, right: freeWidth - margin, bottom: margin, top: height - margin };
+  return { ...sceneOf(wall, job, room, measure, options), width: freeWidth, height };
 }
 
 function sizeOfScene(box: Box) {

@@ -21,12 +21,22 @@ import { drawSkirting } from './skirting';
  * send and on a photo alike.
  */
 export interface WallLook {
-  /** All done: faces in their colours, openings, fittings, skirting, what hangs. */
-  readonly finished: readonly Item[];
-  /** The whole wall with layers taken away, from the face inwards; only what differs from the one before. */
+  /** Wall and zones in their colours, with what is marked on them. */
+  readonly faces: readonly Item[];
+  /** The same with layers taken away, from the face inwards; only what differs from the one before. */
   readonly behind: readonly { readonly depth: DepthBehind; readonly items: readonly Item[] }[];
+  /** Openings, fittings, skirting: over the faces, whatever is taken away. */
+  readonly standing: readonly Item[];
+  /** Over all of that, as long as the face is there. */
+  readonly hung: readonly Item[];
+  readonly rim: Item;
   /** What stands on the wall or is marked on it, hundredths: words keep off it. */
   readonly taken: readonly Box[];
+}
+
+/** The wall when all is done. */
+export function finishedWall({ faces, standing, hung, rim }: WallLook): Item[] {
+  return [...faces, ...standing, ...hung, rim];
 }
 
 export interface LookOptions {
@@ -44,11 +54,6 @@ export function wallLook(
   const { wall, outline, keepOuts } = survey;
   const pencil = pencilFor(onPaper);
   const ring = regionOf(outline.ring);
-  const standing = [
-    ...drawSkirting(survey, pencil),
-    ...drawOpenings(survey, pencil),
-    ...drawFittings(job, survey, pencil),
-  ];
   const marked = zones.flatMap(({ area: { zone, box } }) =>
     (zone.markings ?? []).map((marking) => ({
       ink: inkOf(marking, zone),
@@ -72,31 +77,33 @@ export function wallLook(
     return layers.some((left, z) => left.at(-1) !== before[z]!.at(-1));
   });
   return {
-    finished: [
+    faces: [
       ...drawFace(ring, finishOfWall(wall), pencil),
       ...zones.flatMap(({ area, buildUp }) =>
         drawFace(area.area, finishOfZone(area.zone, buildUp.resolved, wall), pencil),
       ),
       ...marked.flatMap(({ ink, drawn }) => lookOfMarking(drawn, ink, onPaper, pictures)),
       ...(overFaces?.(onPaper) ?? []),
-      ...standing,
-      ...drawHung(job, survey, pencil),
-      rim,
     ],
     behind: differing.map(({ depth, layers }) => ({
       depth,
       items: [
-        ...drawFace(ring, { ...finishOfWall(wall), sheen: 'matt' }, pencil),
+        ...drawFace(ring, finishOfWall(wall), pencil),
         ...zones.flatMap((zone, i) => [
           // The wall under a zone is bare before its first layer.
           ...pencil.region(zone.area.area, '#ddd5c5'),
           ...drawLayers(zone, layers[i]!, pencil),
           ...pencil.rim(zone.area.area, 3, '#5d6870', 0.6),
         ]),
-        ...standing,
-        rim,
       ],
     })),
+    standing: [
+      ...drawSkirting(survey, pencil),
+      ...drawOpenings(survey, pencil),
+      ...drawFittings(job, survey, pencil),
+    ],
+    hung: drawHung(job, survey, pencil),
+    rim,
     taken: [
       ...keepOuts.map(({ bare }) => boxOf(bare.ring)),
       ...marked.map(({ drawn }) => drawn.box),

@@ -49,7 +49,7 @@ function viewPage(
     bottom: foot.top + 9,
     top: height - margin - (survey.wall.surveyed === false ? 28 : 24),
   };
-  const { look, around, names } = sceneOf(wall, job, room, measure, options);
+  const { look, around, magnetLines, names } = sceneOf(wall, job, room, measure, options);
   return {
     format,
     landscape: true,
@@ -62,6 +62,7 @@ function viewPage(
       ...clientHeader(survey.wall, job, width, height, measure),
       ...finishedWall(look),
       ...around,
+      ...magnetLines,
       ...names,
       ...foot.items,
     ],

@@ -1,4 +1,5 @@
-import type { DepthBehind } from './layers';
+import type { Scene } from './scene';
+import { layersBehind, topInWords, type DepthBehind } from './layers';
 
 /** What each band of a cutaway shows, the first the finished wall. */
 export const depthTitles: Readonly<Record<DepthBehind, string>> = {
@@ -30,4 +31,18 @@ export function cutBands(left: number, right: number, steps: number, share: numb
   const hold = (x: number) => Math.max(left, Math.min(right, x));
   const edges = Array.from({ length: steps }, (_, i) => hold(first + i * bandShare * wide));
   return [left, ...edges].map((from, i) => ({ from, to: edges[i] ?? right }));
+}
+
+/** What each step behind the finished wall shows of each zone: `1 steel panels, 2 primer`; of zones that it changes. */
+export function stepsInWords({ look, wall, notices }: Scene): { title: string; zones: string }[] {
+  return look.behind.map(({ depth }, i) => {
+    const before = look.behind[i - 1]?.depth;
+    const zones = notices.flatMap(({ zone, number }) => {
+      const { resolved } = wall.zones.find(({ area }) => area === zone)!.buildUp;
+      const left = layersBehind(resolved, depth);
+      const isSame = before !== undefined && layersBehind(resolved, before).length === left.length;
+      return isSame ? [] : [`${number} ${topInWords(left)}`];
+    });
+    return { title: depthTitles[depth], zones: zones.join(', ') };
+  });
 }

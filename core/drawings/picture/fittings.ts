@@ -83,14 +83,17 @@ function bodyOf({ kind }: Fitting, area: Region, box: RealBox, pencil: Pencil): 
       const fins = Math.max(2, Math.round(wide / 60));
       return [
         ...body('#f5f4ef'),
-        ...Array.from({ length: fins - 1 }, (_, i) => {
-          const at = left + ((i + 1) * wide) / fins;
-          const ends: [Mm, Mm][] = [
-            [at, bottom + high * 0.05],
-            [at, top - high * 0.05],
-          ];
-          return pencil.line(ends, 6, '#c9c7bf');
-        }),
+        pencil.lines(
+          Array.from({ length: fins - 1 }, (_, i): [Mm, Mm][] => {
+            const at = left + ((i + 1) * wide) / fins;
+            return [
+              [at, bottom + high * 0.05],
+              [at, top - high * 0.05],
+            ];
+          }),
+          6,
+          '#c9c7bf',
+        ),
       ];
     }
     case 'pipe':

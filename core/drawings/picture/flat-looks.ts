@@ -142,12 +142,10 @@ export function map(box: RealBox, pencil: Pencil): HungLook {
         water.map(([u, v]) => at(u, v)),
         '#b9d1d6',
       ),
-      ...streets.map((street) =>
-        pencil.line(
-          street.map(([u, v]) => at(u, v)),
-          h * 0.022,
-          '#ffffff',
-        ),
+      pencil.lines(
+        streets.map((street) => street.map(([u, v]) => at(u, v))),
+        h * 0.022,
+        '#ffffff',
       ),
       frame(field, 2, '#9b9481', pencil),
     ],
@@ -159,20 +157,17 @@ function sheet(box: RealBox, pencil: Pencil): Item[] {
 }
 
 function linesOfType({ left, right, top, bottom }: RealBox, pitch: number, pencil: Pencil): Item[] {
-  const count = Math.floor((top - bottom) / pitch);
-  return Array.from({ length: Math.max(0, count) }, (_, i) => {
+  const count = Math.max(0, Math.floor((top - bottom) / pitch));
+  const lines = Array.from({ length: count }, (_, i): [number, number][] => {
     const y = top - (i + 0.5) * pitch;
     // The last line of every paragraph is short.
     const end = i % 6 === 5 ? left + (right - left) * 0.6 : right;
-    return pencil.line(
-      [
-        [left, y],
-        [end, y],
-      ],
-      pitch * 0.34,
-      '#7d868b',
-    );
+    return [
+      [left, y],
+      [end, y],
+    ];
   });
+  return [pencil.lines(lines, pitch * 0.34, '#7d868b')];
 }
 
 export function frame(

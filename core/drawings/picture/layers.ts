@@ -1,5 +1,5 @@
-import { intersection } from '../../geometry/clip';
-import { regionArea, type Region } from '../../geometry/polygon';
+import { intersection, union } from '../../geometry/clip';
+import type { Region } from '../../geometry/polygon';
 import { coatLayers, layerNames, workAlone } from '../../build-up/layer-kinds';
 import type { ResolvedBuildUp, ResolvedLayer } from '../../build-up/resolve';
 import type { LayerKind } from '../../job/product-schema';
@@ -73,7 +73,11 @@ export function drawLayers(
       case 'steel':
         return drawPanels(panels, pencil);
       case 'metal-primer':
-        return panels.flatMap(({ outline }) => pencil.region([outline], '#a3665a', 0.55));
+        return pencil.region(
+          panels.map(({ outline }) => outline),
+          '#a3665a',
+          0.55,
+        );
       case 'reinforcement':
         return tapes(panels, area, pencil);
       case 'adhesive':
@@ -88,10 +92,11 @@ export function drawLayers(
 
 /** Every panel as it was laid out, cut to its real outline. */
 function drawPanels(panels: readonly Panel[], pencil: Pencil): Item[] {
-  return panels.flatMap(({ outline }) => [
-    ...pencil.region([outline], '#bcc4c8'),
-    ...pencil.rim([outline], 3, '#5d6870'),
-  ]);
+  const steel = panels.map(({ outline }) => outline);
+  return [
+    ...steel.flatMap((outline) => pencil.region([outline], '#bcc4c8')),
+    ...pencil.rim(steel, 3, '#5d6870'),
+  ];
 }
 
 const tapeWidth: Mm = 50;
@@ -100,10 +105,8 @@ const widestJoint = toHundredth(8);
 
 /** A strip over every edge that two panels share. */
 function tapes(panels: readonly Panel[], area: Region, pencil: Pencil): Item[] {
-  return sharedEdges(panels).flatMap((box) => {
-    const strip = intersection([rectangleOf(box)], area);
-    return regionArea(strip) > 0 ? pencil.region(strip, '#f3f0e6', 0.75) : [];
-  });
+  const strips = union(...sharedEdges(panels).map((box) => [rectangleOf(box)]));
+  return pencil.region(intersection(strips, area), '#f3f0e6', 0.75);
 }
 
 /** Upright and level edges of panels that lie no farther apart than a joint, as strips of tape; mm. */

@@ -1,4 +1,5 @@
 import { boxOfRegion, polygonArea, type Box, type Ring } from '../../geometry/polygon';
+import { buildUpKind } from '../../job/build-up-kinds';
 import type { WorkedWall } from '../../worked-out';
 import type { ZoneNotice } from '../client-view-zones';
 import { isWithin, labelWithin } from '../label-within';
@@ -57,11 +58,11 @@ export function nameZones(
       const room = roomOf(text, height, at, measure);
       if (!isWithin(grownBox(room, 0.6), wall) || !isFree(grownBox(room, 0.4))) continue;
       written.push(room);
-      return [...broken(notice, face, onPaper), caption(text, height, at, onWall)];
+      return [caption(text, height, at, onWall)];
     }
     const within = nameWithin(notice, [...things, ...written], face, toPaper, measure);
     if (within) written.push(within.box);
-    return [...broken(notice, face, onPaper), ...(within?.texts ?? numberDisc(notice, box))];
+    return within?.texts ?? numberDisc(notice, box);
   });
 }
 
@@ -133,19 +134,22 @@ function numberDisc({ number }: ZoneNotice, { left, top }: PaperBox): Item[] {
   ];
 }
 
-/** Magnets hold within it: nobody sees that on a finished wall. */
-function broken({ kind, zone }: ZoneNotice, face: Colour, { toPaper, perMm }: OnPaper): Stroke[] {
-  if (kind.magnetic === 'none') return [];
-  return offsetMitred(zone.area, -Math.round((0.9 / perMm) * 100))
-    .flatMap(ringsOf)
-    .map((ring) => ({
-      kind: 'stroke',
-      points: ring.map(toPaper),
-      closed: true,
-      width: 0.25,
-      line: 'dashed',
-      colour: face === 'ink' ? 'red-lead' : 'wash',
-    }));
+/** A broken line within which magnets hold: nobody sees that on a finished wall. */
+export function magnetLines({ survey, zones }: WorkedWall, { toPaper, perMm }: OnPaper): Stroke[] {
+  return zones.flatMap(({ area: { zone, area }, buildUp }) => {
+    if (buildUpKind(zone.buildUp).magnetic === 'none') return [];
+    const face = readableOn(finishOfZone(zone, buildUp.resolved, survey.wall));
+    return offsetMitred(area, -Math.round((0.9 / perMm) * 100))
+      .flatMap(ringsOf)
+      .map((ring): Stroke => ({
+        kind: 'stroke',
+        points: ring.map(toPaper),
+        closed: true,
+        width: 0.25,
+        line: 'dashed',
+        colour: face === 'ink' ? 'red-lead' : 'wash',
+      }));
+  });
 }
 
 /** In hundredths of a paper millimetre. */

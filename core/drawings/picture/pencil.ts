@@ -26,6 +26,7 @@ export interface Pencil {
   readonly box: (box: RealBox, colour: PictureColour, opacity?: number) => Art;
   /** `width` in mm of the wall. */
   readonly line: (points: readonly RealPoint[], width: Mm, colour: PictureColour, opacity?: number) => Art;
+  readonly lines: (chains: readonly (readonly RealPoint[])[], width: Mm, colour: PictureColour) => Art;
   readonly rim: (region: Region, width: Mm, colour: PictureColour, opacity?: number) => Art[];
   readonly disc: (x: Mm, y: Mm, radius: Mm, colour: PictureColour, opacity?: number) => Art;
 }
@@ -87,6 +88,13 @@ export function pencilFor(onPaper: OnPaper): Pencil {
       ),
     line: (points, width, colour, opacity) =>
       drawn([{ points: points.map(at), closed: false }], width, colour, opacity),
+    lines: (chains, width, colour) =>
+      drawn(
+        chains.map((points) => ({ points: points.map(at), closed: false })),
+        width,
+        colour,
+        undefined,
+      ),
     rim: (region, width, colour, opacity) =>
       region.length === 0
         ? []
@@ -98,7 +106,7 @@ export function pencilFor(onPaper: OnPaper): Pencil {
               opacity,
             ),
           ],
-    disc: (x, y, radius, colour, opacity) => area(circle(x, y, radius), colour, opacity),
+    disc: (x, y, radius, colour, opacity) => area(circle(x, y, radius, perMm), colour, opacity),
   };
 }
 
@@ -110,9 +118,11 @@ export function inset({ left, bottom, right, top }: RealBox, x: Mm, y: Mm = x): 
   return { left: left + x, bottom: bottom + y, right: right - x, top: top - y };
 }
 
-function circle(x: Mm, y: Mm, radius: Mm): RealPoint[] {
-  return Array.from({ length: 32 }, (_, i): RealPoint => {
-    const turn = (i * Math.PI) / 16;
+/** With as many corners as its size on paper asks for. */
+function circle(x: Mm, y: Mm, radius: Mm, perMm: number): RealPoint[] {
+  const corners = Math.max(10, Math.min(48, Math.ceil(10 * Math.sqrt(radius * perMm * 4))));
+  return Array.from({ length: corners }, (_, i): RealPoint => {
+    const turn = (i * 2 * Math.PI) / corners;
     return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)];
   });
 }

@@ -1,6 +1,7 @@
 import { colours } from '../colours';
 import { elementsOf, escapeXml, type AddressOf } from '../svg';
 import { cutBands } from './cutaway';
+import type { Item } from '../page';
 import type { Scene } from './scene';
 
 /*
@@ -20,12 +21,12 @@ export interface SceneSvgOptions {
 }
 
 export function sceneSvg(
-  { look, around, names, wallBox }: Scene,
+  { look, around, magnetLines, names, wallBox }: Scene,
   { id, width, height, label, cut = 0, addressOf = () => null }: SceneSvgOptions,
 ): string {
   const { left, right, bottom, top } = wallBox;
   const bands = cutBands(left, right, look.behind.length, cut);
-  const drawn = (items: Parameters<typeof elementsOf>[0]) => elementsOf(items, height, addressOf);
+  const drawn = (items: readonly Item[]) => elementsOf(items, height, addressOf).map(shorter);
   const frame = `y="${fine(height - top)}" height="${fine(top - bottom)}"`;
   const clips = bands.map(
     ({ from, to }, i) =>
@@ -48,16 +49,21 @@ export function sceneSvg(
     `<defs>${clips.join('')}</defs>`,
     ...clipped(0, drawn(look.faces)),
     ...look.behind.flatMap(({ items }, i) => clipped(i + 1, drawn(items))),
-    ...drawn(look.standing),
-    ...clipped(0, drawn(look.hung)),
     ...edges,
+    ...drawn(look.standing),
+    ...clipped(0, [...drawn(look.hung), '<g data-names="">', ...drawn(magnetLines), '</g>']),
     ...drawn([look.rim, ...around]),
-    `<g data-names="">`,
+    '<g data-names="">',
     ...drawn(names),
     '</g>',
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** Hundredths of a millimetre are finer than anyone zooms in; texts have no such attribute, since their quotes are escaped. */
+function shorter(element: string): string {
+  return element.replace(/ d="[^"]*"/g, (path) => path.replace(/(\.\d\d)\d+/g, '$1'));
 }
 
 function fine(value: number): string {

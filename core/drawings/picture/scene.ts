@@ -7,7 +7,7 @@ import type { OnPaper } from '../marking-items';
 import type { Item, TextMeasure } from '../page';
 import { cornersOf, type PaperBox } from '../paper';
 import { figureHeight } from '../standing-figure';
-import { nameZones } from './names';
+import { magnetLines, nameZones } from './names';
 import { peopleWidth, standingPeople } from './people';
 import { wallLook, type LookOptions, type WallLook } from './wall-look';
 
@@ -21,6 +21,8 @@ export interface Scene {
   readonly look: WallLook;
   /** Floor and people: the same, whatever of the wall is taken away. */
   readonly around: readonly Item[];
+  /** Where magnets hold; only as long as the face is there. */
+  readonly magnetLines: readonly Item[];
   readonly names: readonly Item[];
 }
 
@@ -77,6 +79,7 @@ export function sceneOf(
         colour: 'ink',
       },
     ],
+    magnetLines: magnetLines(wall, onPaper),
     names: nameZones(wall, notices, look.taken, onPaper, measure),
   };
 }

@@ -17,32 +17,21 @@ export interface PageNumber {
 
 /** Legend, reservations, cautions and page number, from the foot of a page of the client view upwards. */
 export function clientFoot(
-  { survey, zones }: WorkedWall,
+  wall: WorkedWall,
   notices: readonly ZoneNotice[],
   job: Job,
   pageNumber: PageNumber,
   width: number,
   measure: TextMeasure,
 ): { items: Item[]; top: number } {
+  const { survey, zones } = wall;
   const reservations = reservationsOf(survey.wall);
-  const magnetic = notices.some(({ kind }) => kind.magnetic !== 'none');
-  const cautions = magnetic
-    ? 'Strong magnets can pinch fingers. Keep them away from pacemakers and other implants, from cards and screens, and from ' +
-      'small children: swallowed magnets are an emergency. Nothing heavy above beds, seats or walkways without a ' +
-      'mechanical fixing.'
-    : '';
-  const hung =
-    (survey.wall.hung ?? []).length > 0
-      ? ' Things that hang are examples to size; whether they hold is checked apart.'
-      : '';
-  const line = magnetic ? ' Magnets hold within the broken line.' : '';
-  const visual = `Visual only: colours and sizes may differ a little on the wall.${line}${hung} ${peopleInWords(job)}`;
   const revision = job.revision ? `Revision ${job.revision}` : 'No revision issued';
   const right = width - margin;
   const end = `${revision}, page ${pageNumber.number} of ${pageNumber.of}`;
   const textWidth = right - margin - 58;
   const notes = textBlock(
-    [visual, cautions].filter(Boolean).join(' '),
+    clientNotes(wall, notices, job).join(' '),
     { left: margin, top: 0, width: textWidth },
     2.5,
     { colour: 'soft' },
@@ -84,6 +73,26 @@ export function clientFoot(
     ...legend.items,
   ];
   return { items, top: legend.top };
+}
+
+/** What a picture of a wall is and is not, and the cautions of what it shows. */
+export function clientNotes({ survey }: WorkedWall, notices: readonly ZoneNotice[], job: Job): string[] {
+  const magnetic = notices.some(({ kind }) => kind.magnetic !== 'none');
+  return [
+    'Visual only: colours and sizes may differ a little on the wall.',
+    ...(magnetic ? ['Magnets hold within the broken line.'] : []),
+    ...((survey.wall.hung ?? []).length > 0
+      ? ['Things that hang are examples to size; whether they hold is checked apart.']
+      : []),
+    peopleInWords(job),
+    ...(magnetic
+      ? [
+          'Strong magnets can pinch fingers. Keep them away from pacemakers and other implants, from cards and screens, ' +
+            'and from small children: swallowed magnets are an emergency. Nothing heavy above beds, seats or walkways ' +
+            'without a mechanical fixing.',
+        ]
+      : []),
+  ];
 }
 
 interface LegendRow {

@@ -37,7 +37,7 @@ export function pricedDocuments(
 }
 
 /** With the products, rates and terms of the job that is offered. */
-function pricedOf({ job }: WorkedOut, { title, worked }: DrawnAlternative): PricedAlternative {
+export function pricedOf({ job }: WorkedOut, { title, worked }: DrawnAlternative): PricedAlternative {
   const { products, buildUps, quantities, programme, offer } = job;
   const zones = worked.job.walls.flatMap((wall) => wall.zones);
   const priced = priceJob({

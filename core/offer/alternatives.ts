@@ -32,31 +32,52 @@ export interface ComparedAlternatives {
 
 /** Alternatives of one job side by side: price, visits, days, dates, what they hold and what they do not. */
 export function compareAlternatives(alternatives: readonly PricedAlternative[]): ComparedAlternatives {
-  const row = (label: string, value: (of: PricedAlternative) => string): ComparedRow => {
-    const values = alternatives.map(value);
-    return { label, values, differs: new Set(values).size > 1 };
-  };
-  const hasTax = alternatives.some(({ prices }) => prices.taxes.length > 0);
-  const rows = [
-    row(hasTax ? 'Price with tax' : 'Price before tax', ({ prices }) => money(prices.gross, prices)),
-    ...(hasTax
-      ? [row('Tax in it', ({ prices }) => money(sumOf(prices.taxes.map(({ amount }) => amount)), prices))]
-      : []),
-    row('Visits', ({ prices }) => String(prices.visits)),
-    row('Working days on site', ({ inputs }) => String(inputs.workingDays)),
-    row('Ready for magnets', ({ inputs }) => latest(inputs.ready, 'magnets')),
-    row('Ready for writing', ({ inputs }) => latest(inputs.ready, 'writing')),
-    row('Handover', ({ inputs }) =>
-      inputs.handover === null ? 'not planned yet' : dayInWords(inputs.handover),
-    ),
-  ];
   const [first, ...others] = alternatives;
   return {
     titles: alternatives.map(({ title }) => title),
-    rows: rows.filter(({ values }) => values.some((value) => value !== never)),
+    rows: [...priceRows(alternatives), ...timeRows(alternatives)],
     uses: alternatives.map(({ buildUps }) => kindsInWords(buildUps)),
     differences: first ? others.map((other) => differenceInWords(first, other)) : [],
   };
+}
+
+/** What each costs, with the tax in it. */
+export function priceRows(alternatives: readonly PricedAlternative[]): ComparedRow[] {
+  const hasTax = alternatives.some(({ prices }) => prices.taxes.length > 0);
+  return [
+    rowOf(alternatives, hasTax ? 'Price with tax' : 'Price before tax', ({ prices }) =>
+      money(prices.gross, prices),
+    ),
+    ...(hasTax
+      ? [
+          rowOf(alternatives, 'Tax in it', ({ prices }) =>
+            money(sumOf(prices.taxes.map(({ amount }) => amount)), prices),
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** How long each takes and when it is ready; nothing of money. A row that says nothing of any is left out. */
+export function timeRows(alternatives: readonly PricedAlternative[]): ComparedRow[] {
+  return [
+    rowOf(alternatives, 'Visits', ({ prices }) => String(prices.visits)),
+    rowOf(alternatives, 'Working days on site', ({ inputs }) => String(inputs.workingDays)),
+    rowOf(alternatives, 'Ready for magnets', ({ inputs }) => latest(inputs.ready, 'magnets')),
+    rowOf(alternatives, 'Ready for writing', ({ inputs }) => latest(inputs.ready, 'writing')),
+    rowOf(alternatives, 'Handover', ({ inputs }) =>
+      inputs.handover === null ? 'not planned yet' : dayInWords(inputs.handover),
+    ),
+  ].filter(({ values }) => values.some((value) => value !== never));
+}
+
+function rowOf(
+  alternatives: readonly PricedAlternative[],
+  label: string,
+  value: (of: PricedAlternative) => string,
+): ComparedRow {
+  const values = alternatives.map(value);
+  return { label, values, differs: new Set(values).size > 1 };
 }
 
 const never = '–';

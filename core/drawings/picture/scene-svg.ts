@@ -46,10 +46,12 @@ export function sceneSvg(
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escapeXml(label)}" data-left="${fine(left)}" data-right="${fine(right)}">`,
     `<rect width="${width}" height="${height}" fill="${colours.white}"/>`,
-    `<defs>${clips.join('')}</defs>`,
+    `<defs>${clips.join('')}<clipPath id="${id}-wall">${outlineOf(look.rim, height)}</clipPath></defs>`,
     ...clipped(0, drawn(look.faces)),
     ...look.behind.flatMap(({ items }, i) => clipped(i + 1, drawn(items))),
+    `<g clip-path="url(#${id}-wall)">`,
     ...edges,
+    '</g>',
     ...drawn(look.standing),
     ...clipped(0, [...drawn(look.hung), '<g data-names="">', ...drawn(magnetLines), '</g>']),
     ...drawn([look.rim, ...around]),
@@ -59,6 +61,11 @@ export function sceneSvg(
     '</svg>',
     '',
   ].join('\n');
+}
+
+function outlineOf({ points }: Scene['look']['rim'], height: number): string {
+  const ring = points.map(({ x, y }) => `${fine(x)} ${fine(height - y)}`);
+  return `<path d="M${ring.join('L')}Z"/>`;
 }
 
 /** Hundredths of a millimetre are finer than anyone zooms in; texts have no such attribute, since their quotes are escaped. */

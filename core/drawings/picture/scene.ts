@@ -90,23 +90,28 @@ export interface FreeScene extends Scene {
   readonly height: Mm;
 }
 
-/** mm: wide enough that words of 2.5 mm are read on a screen. */
-const freeWidth = 400;
-const highest = 260;
+/** mm: so wide that words of 2.5 mm are read on a screen of usual width. */
+const usualWidth = 300;
+/** Of its width. */
+const highest = 0.65;
 const margin = 10;
 
-/** A scene on no page: as high as its wall asks for. */
+/**
+ * A scene on no page: as high as its wall asks for.
+ *
+ * @param options.width mm; the narrower, the larger are its words against the wall
+ */
 export function freeScene(
   wall: WorkedWall,
   job: Job,
   measure: TextMeasure,
-  options: LookOptions = {},
+  { width = usualWidth, ...options }: LookOptions & { readonly width?: Mm } = {},
 ): FreeScene {
   const { wide, high } = sizeOfScene(boxOf(wall.survey.outline.ring));
-  const inner = freeWidth - 2 * margin;
-  const height = Math.round(Math.min(highest, (inner * high) / wide + 2 * margin));
-  const room: PaperBox = { left: margin, right: freeWidth - margin, bottom: margin, top: height - margin };
-  return { ...sceneOf(wall, job, room, measure, options), width: freeWidth, height };
+  const inner = width - 2 * margin;
+  const height = Math.round(Math.min(highest * width, (inner * high) / wide + 2 * margin));
+  const room: PaperBox = { left: margin, right: width - margin, bottom: margin, top: height - margin };
+  return { ...sceneOf(wall, job, room, measure, options), width, height };
 }
 
 function sizeOfScene(box: Box) {

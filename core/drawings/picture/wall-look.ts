@@ -5,7 +5,7 @@ import { boxOf, type Box } from '../../geometry/polygon';
 import type { Job } from '../../job/schema';
 import type { WorkedWall } from '../../worked-out';
 import { lookOfMarking, type OnPaper } from '../marking-items';
-import type { Item } from '../page';
+import type { Item, Stroke } from '../page';
 import { noPictures, type Pictures } from '../pictures';
 import { drawFace } from './face';
 import { finishOfWall, finishOfZone } from './finish';
@@ -29,7 +29,7 @@ export interface WallLook {
   readonly standing: readonly Item[];
   /** Over all of that, as long as the face is there. */
   readonly hung: readonly Item[];
-  readonly rim: Item;
+  readonly rim: Stroke;
   /** What stands on the wall or is marked on it, hundredths: words keep off it. */
   readonly taken: readonly Box[];
 }
@@ -60,7 +60,7 @@ export function wallLook(
       drawn: drawMarking(marking, { x: box.left, y: box.bottom }),
     })),
   );
-  const rim: Item = {
+  const rim: Stroke = {
     kind: 'stroke',
     points: outline.ring.map(onPaper.toPaper),
     closed: true,

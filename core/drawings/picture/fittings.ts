@@ -1,6 +1,6 @@
 import { intersection } from '../../geometry/clip';
 import type { Region } from '../../geometry/polygon';
-import { findKind } from '../../job/fitting-kinds';
+import { findKind } from '../../job/kind-names';
 import type { Fitting, Job } from '../../job/schema';
 import type { SurveyedWall } from '../../survey/surveyed-wall';
 import type { Mm } from '../../units';

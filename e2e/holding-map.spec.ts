@@ -1,5 +1,8 @@
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { elevation, goTo, waitForPlan } from './wall-points';
+
+const openLeaf = (page: Page) => page.getByRole('tab', { name: 'Holding map' }).click();
+const row = (page: Page, place: string) => page.locator('#leaf tbody tr', { hasText: place }).first();
 
 test('the holding map says what a hook carries where, on the drawing and in words, and is remembered', async ({
   page,
@@ -7,13 +10,11 @@ test('the holding map says what a hook carries where, on the drawing and in word
   await page.goto('/');
   await waitForPlan(page);
   await goTo(page, 'Hanging');
-  const openLeaf = () => page.getByRole('tab', { name: 'Holding map' }).click();
-  await openLeaf();
+  await openLeaf(page);
   // The demo's pull test found 17.9 N: of a hook that reaches 30 mm, 0.2 × 17.9 N / (3 + 0.2 × 30 / 10) = 0.994 N is 101 g.
-  const row = (place: string) => page.locator('#leaf tbody tr', { hasText: place }).first();
-  await expect(row('clear of edges')).toContainText('100 g');
-  await expect(row('clear of edges')).toContainText('17.9');
-  await expect(row('near an edge')).toContainText('50 g');
+  await expect(row(page, 'clear of edges')).toContainText('100 g');
+  await expect(row(page, 'clear of edges')).toContainText('17.9');
+  await expect(row(page, 'near an edge')).toContainText('50 g');
 
   const without = await elevation(page).screenshot();
   await page.getByLabel('On the drawing').check();
@@ -23,15 +24,69 @@ test('the holding map says what a hook carries where, on the drawing and in word
   await reach.fill('60');
   await reach.press('Enter');
   // As designed 0.2 × 17.9 N / (3 + 0.2 × 60 / 10) = 0.852 N or 86 g; with the least pull, 0.2 × 13.4 N / (2 + 1.2) = 0.838 N.
-  await expect(row('clear of edges')).toContainText('85 g');
+  await expect(row(page, 'clear of edges')).toContainText('85 g');
   await page.reload();
   await waitForPlan(page);
   await goTo(page, 'Hanging');
-  await openLeaf();
+  await openLeaf(page);
   await expect(page.getByLabel('On the drawing')).toBeChecked();
   await expect(reach).toHaveValue('60');
 
   await reach.fill('far');
   await reach.press('Enter');
   await expect(page.getByRole('alert')).toContainText('Type how far from the wall the weight hangs');
+});
+
+test('magnet and reach of the map belong to the job: undo takes them back one by one', async ({ page }) => {
+  await page.goto('/');
+  await waitForPlan(page);
+  await goTo(page, 'Hanging');
+  await openLeaf(page);
+  const magnet = page.getByLabel('Magnet of the holding map', { exact: true });
+  const reach = page.getByLabel('Reach of the hook, holding map');
+  await expect(magnet).toHaveValue('N42-20x5');
+  await expect(row(page, 'clear of edges')).toContainText('100 g');
+  await magnet.selectOption('N42-10x3');
+  await expect(row(page, 'clear of edges')).not.toContainText('100 g');
+  await reach.fill('10');
+  await reach.press('Enter');
+  await expect(page.getByRole('button', { name: 'Undo “Set reach of the holding map”' })).toBeVisible();
+  await page.getByRole('button', { name: /^Undo “/ }).click();
+  await expect(reach).toHaveValue('30');
+  await page.getByRole('button', { name: 'Undo “Set magnet of the holding map”' }).click();
+  await expect(magnet).toHaveValue('N42-20x5');
+  await expect(row(page, 'clear of edges')).toContainText('100 g');
+});
+
+test('the map is among the drawings, and in the client view only where the job wants it', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await waitForPlan(page);
+  const pagesShown = async () => {
+    await goTo(page, 'Drawings');
+    const show = page.getByRole('button', { name: 'Client view on screen' });
+    await expect(show).toBeEnabled({ timeout: 60_000 });
+    await expect(page.getByRole('button', { name: /^Show .*Holding map, wall A/i })).toBeVisible();
+    await show.click();
+    const picture = page.getByRole('dialog').getByRole('img', { name: /, 1 of \d+$/ });
+    const label = await picture.getAttribute('aria-label');
+    return Number(/of (\d+)$/.exec(label!)![1]);
+  };
+  expect(await pagesShown()).toBe(3);
+  await page.getByRole('button', { name: 'Leave' }).click();
+
+  await goTo(page, 'Hanging');
+  await openLeaf(page);
+  const wanted = page.getByLabel('In the client view');
+  await expect(wanted).not.toBeChecked();
+  await wanted.check();
+  await expect(page.getByRole('button', { name: 'Undo “Show the holding map to the client”' })).toBeVisible();
+
+  expect(await pagesShown()).toBe(6);
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Next page' }).click();
+  await expect(dialog).toContainText('Proofing wall: where a magnet holds');
+  await expect(dialog).toContainText('Up to 100 g on one hook');
+  await expect(dialog).toContainText('two that are swallowed');
 });

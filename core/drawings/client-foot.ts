@@ -1,7 +1,7 @@
 import type { Job } from '../job/schema';
 import { reservationsOf } from '../survey/ground-blanks';
 import type { WorkedWall } from '../worked-out';
-import { clientMargin as margin, peopleInWords } from './client-header';
+import { clientMargin as margin, pageWords, peopleInWords, type PageNumber } from './client-header';
 import { reservationBlock } from './client-reservations';
 import type { ZoneNotice } from './client-view-zones';
 import type { Item, Text, TextMeasure } from './page';
@@ -9,11 +9,6 @@ import { cornersOf, grownBox } from './paper';
 import { finishOfZone, type Finish } from './picture/finish';
 import { readableOn } from './picture/names';
 import { fitText, textBlock } from './text';
-
-export interface PageNumber {
-  readonly number: number;
-  readonly of: number;
-}
 
 /** Legend, reservations, cautions and page number, from the foot of a page of the client view upwards. */
 export function clientFoot(
@@ -26,9 +21,8 @@ export function clientFoot(
 ): { items: Item[]; top: number } {
   const { survey, zones } = wall;
   const reservations = reservationsOf(survey.wall);
-  const revision = job.revision ? `Revision ${job.revision}` : 'No revision issued';
   const right = width - margin;
-  const end = `${revision}, page ${pageNumber.number} of ${pageNumber.of}`;
+  const end = pageWords(job, pageNumber);
   const textWidth = right - margin - 58;
   const notes = textBlock(
     clientNotes(wall, notices, job).join(' '),

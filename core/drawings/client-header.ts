@@ -11,6 +11,16 @@ import { fitText } from './text';
 /** mm, all round a page for the client. */
 export const clientMargin = 22;
 
+export interface PageNumber {
+  readonly number: number;
+  readonly of: number;
+}
+
+/** `Revision B, page 1 of 3` */
+export function pageWords({ revision }: Job, { number, of }: PageNumber): string {
+  return `${revision ? `Revision ${revision}` : 'No revision issued'}, page ${number} of ${of}`;
+}
+
 /** Wall, job and client at the head of a page for the client; that the wall is a budget, where it is. */
 export function clientHeader(
   wall: Wall,

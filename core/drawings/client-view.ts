@@ -1,8 +1,9 @@
 import { boxOf } from '../geometry/polygon';
 import type { Job } from '../job/schema';
 import type { WorkedOut, WorkedWall } from '../worked-out';
-import { clientFoot, type PageNumber } from './client-foot';
-import { clientHeader, clientMargin as margin } from './client-header';
+import { clientFoot } from './client-foot';
+import { clientHeader, clientMargin as margin, type PageNumber } from './client-header';
+import { mapForClient } from './client-map';
 import { zoneNotices } from './client-view-zones';
 import type { LodeplanDocument, Page, PaperFormat, TextMeasure } from './page';
 import { cornersOf, pageSize, type PaperBox } from './paper';
@@ -12,7 +13,7 @@ import { noPictures, type Pictures } from './pictures';
 
 /**
  * The picture for the client: a page a wall as it will look, with an adult and a child standing by for scale, no shop
- * dimensions and no panel lines. Walls without a zone have no page; without any there are no pages.
+ * dimensions and no panel lines; after it, if the job wants it, where a magnet holds. Walls without a zone have no page; without any there are no pages.
  */
 export function clientView(
   worked: WorkedOut,
@@ -20,9 +21,11 @@ export function clientView(
   pictures: Pictures = noPictures,
 ): LodeplanDocument {
   const walls = worked.walls.filter(({ zones }) => zoneNotices(zones.map(({ area }) => area)).length > 0);
-  const pages = walls.map((wall, i) =>
-    viewPage(wall, worked.job, { number: i + 1, of: walls.length }, measure, { pictures }),
-  );
+  const drawn = walls.flatMap((wall): ((pageNumber: PageNumber) => Page)[] => [
+    (pageNumber) => viewPage(wall, worked.job, pageNumber, measure, { pictures }),
+    ...mapForClient(worked.job, wall, measure),
+  ]);
+  const pages = drawn.map((draw, i) => draw({ number: i + 1, of: drawn.length }));
   return { name: 'client-view', title: `${worked.job.name}: client view`, pages };
 }
 

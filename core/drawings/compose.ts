@@ -6,6 +6,7 @@ import { clientView } from './client-view';
 import { cutList } from './cut-list';
 import { cutSheets } from './cut-sheets';
 import { holdingChecks } from './holding-checks';
+import { holdingMapSheet } from './holding-map-sheet';
 import { markingsSheet } from './markings-sheet';
 import type { LodeplanDocument, TextMeasure } from './page';
 import { panelLabels } from './panel-labels';
@@ -25,8 +26,9 @@ export interface Beside {
 
 /**
  * Every document of a job in the order of the work: a setting-out sheet a wall, cut sheets, cut list, templates, bundle labels,
- * panel labels, markings of each wall that has some, checks of what hangs, client view, alternatives side by side, materials
- * list, film strips, programme, day sheets, offer, care sheet, handover pack, changes since a revision. A document with nothing to show is
+ * panel labels, markings of each wall that has some, checks of what hangs, a holding map of each wall that holds magnets,
+ * client view, alternatives side by side, materials list, film strips, programme, day sheets, offer, care sheet, handover pack,
+ * changes since a revision. A document with nothing to show is
  * left out; a job without walls has none.
  */
 export function composeDocuments(
@@ -43,6 +45,7 @@ export function composeDocuments(
     panelLabels(worked, measure),
     ...worked.walls.map((_, wallIndex) => markingsSheet(worked, wallIndex, measure, pictures)),
     holdingChecks(worked, measure),
+    ...worked.walls.map((_, wallIndex) => holdingMapSheet(worked, wallIndex, measure)),
     clientView(worked, measure, pictures),
     clientAlternatives(worked.job, alternatives, measure),
     ...pricedDocuments(worked, alternatives, pictures, measure),

@@ -32,6 +32,8 @@ export interface DrawnElevation {
   readonly unmarked: readonly string[];
 }
 
+export type DrawElevation = typeof drawElevation;
+
 /**
  * The wall square-on: outline, openings, fittings, zones, panel lines in red lead with cut panels hatched,
  * and all names. What already stands in `room` stays clear, and every line is broken round every text.
@@ -114,7 +116,7 @@ export function drawElevation(
   return { items: [...broken, ...names, ...without, ...marked.items], unmarked: marked.unmarked };
 }
 
-function zoneOutline({ area, layout }: WorkedWall['zones'][number], view: View): Stroke[] {
+export function zoneOutline({ area, layout }: WorkedWall['zones'][number], view: View): Stroke[] {
   const rings: Ring[] = [area.shapePolygon.outer, ...area.shapePolygon.holes];
   return rings.map((ring) => {
     const points = paperRing(view, ring);
@@ -134,7 +136,7 @@ function keepClear(
   }
 }
 
-function clipItems(items: readonly Item[], box: PaperBox): Item[] {
+export function clipItems(items: readonly Item[], box: PaperBox): Item[] {
   return items.flatMap((item): Item[] => {
     if (item.kind === 'stroke') return clipStrokes([item], box);
     if (item.kind === 'fill') return [clipFill(item, box)];

@@ -66,7 +66,7 @@ export function cautionsFor({ survey, zones }: WorkedWall, own: readonly OwnKind
 }
 
 /** Walls need not begin at their datum, nor even reach it. */
-function datumNote({ survey }: WorkedWall, write: WriteLength): string {
+export function datumNote({ survey }: WorkedWall, write: WriteLength): string {
   const { left, bottom, right, top } = boxOfOutline(survey.outline);
   const away = [
     ...(left > 0 ? [`${write(left)} to its right`] : []),

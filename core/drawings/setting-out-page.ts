@@ -13,7 +13,7 @@ import { createLabelRoom, occupy } from './label-room';
 import type { Item, Text, TextHeight, TextMeasure } from './page';
 import { onPaper, type PaperBox, type Scale } from './paper';
 import type { WriteLength } from './paper-figures';
-import { drawElevation } from './setting-out-elevation';
+import { drawElevation, type DrawElevation } from './setting-out-elevation';
 import { datumMark, levelLine, matchLines } from './setting-out-marks';
 import { wallStops, type ObjectStops, type StopClass, type WallStop } from './setting-out-stops';
 import { paperX, paperY, type View, type WallPart } from './setting-out-view';
@@ -49,6 +49,7 @@ const stages: readonly (readonly StopClass[])[] = [
  * A wall or a part of it with its running dimensions from the datum along the foot and up the side.
  *
  * @param stops of the whole wall
+ * @param draw what is drawn of the wall itself
  * @returns undefined if it does not fit into `space` at this scale, or not even the corners of the wall can be
  * dimensioned
  */
@@ -62,6 +63,7 @@ export function elevationPage(
   measure: TextMeasure,
   write: WriteLength,
   ends: readonly WallEnd[] = [],
+  draw: DrawElevation = drawElevation,
 ): ElevationPage | undefined {
   const folds = endsOfPart(ends, part);
   const toSide = toLine + roomForWords(folds, 'left');
@@ -98,7 +100,7 @@ export function elevationPage(
       const foot = drawLine('foot', toLine, allX, stageX, view, room, height, measure);
       if (!foot || (stageX !== stages.at(-1) && foot.largestShift > mostShift)) continue;
       const leftOut = [...new Set([...stageX, ...stageY])].filter((one) => classes.has(one));
-      return compose(wall, part, view, { foot, side }, leftOut, space, height, measure, folds);
+      return compose(wall, part, view, { foot, side }, leftOut, space, height, measure, folds, draw);
     }
   }
   return undefined;
@@ -114,6 +116,7 @@ function compose(
   height: TextHeight,
   measure: TextMeasure,
   folds: readonly WallEnd[],
+  draw: DrawElevation,
 ): ElevationPage {
   const clipped = Object.values(part.beyond).some((sheet) => sheet !== undefined);
   const box: PaperBox = {
@@ -153,7 +156,7 @@ function compose(
   fix(foldMarks(folds, view, box, height, measure));
   const level = levelLine(view, box, room);
   fix(level.texts);
-  const { items, unmarked } = drawElevation(wall, view, room, {
+  const { items, unmarked } = draw(wall, view, room, {
     extensionLines: [...lines.foot.extensionLines, ...lines.side.extensionLines, ...level.lines],
     brief: false,
     clipped,

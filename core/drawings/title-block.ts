@@ -81,11 +81,13 @@ export function fieldsOfJob(
  * Frame, centring marks, title block in the lower right corner, scale bar, notes and cautions; and the space
  * that is left for the drawing above them. The notes stand left of the title block or above it, whichever
  * leaves more.
+ *
+ * @returns `corner`: what is left between title block and drawing where the notes stand beside it
  */
 export function frameAndTitleBlock(
   info: SheetInfo,
   measure: TextMeasure,
-): { items: Item[]; space: PaperBox } {
+): { items: Item[]; space: PaperBox; corner?: PaperBox } {
   const frame = drawingSpace(info);
   const block: PaperBox = {
     left: frame.right - titleBlockWidth,
@@ -102,6 +104,7 @@ export function frameAndTitleBlock(
       bottom: notes.top + 3,
       top: frame.top - 3,
     },
+    ...(notes.isBeside && { corner: { ...block, bottom: block.top + 3, top: notes.top + 3 } }),
   };
 }
 
@@ -110,7 +113,7 @@ function placeNotes(
   frame: PaperBox,
   block: PaperBox,
   measure: TextMeasure,
-): { items: Item[]; top: Mm } {
+): { items: Item[]; top: Mm; isBeside: boolean } {
   const beside = block.left - frame.left - 2 * gap;
   const above = frame.right - frame.left - 2 * gap;
   const besideBlock = beside >= 70 ? notesBlock(info, beside, measure) : undefined;
@@ -123,9 +126,14 @@ function placeNotes(
   const left = frame.left + gap;
   if (besideBlock && heightBeside <= heightAbove) {
     const top = frame.bottom + heightBeside;
-    return { items: besideBlock.at(left, Math.min(top, frame.bottom + besideBlock.height + 3)), top };
+    return {
+      items: besideBlock.at(left, Math.min(top, frame.bottom + besideBlock.height + 3)),
+      top,
+      isBeside: true,
+    };
   }
-  return { items: placeAbove(aboveBlock, left, block.top + gap), top: frame.bottom + heightAbove };
+  const top = frame.bottom + heightAbove;
+  return { items: placeAbove(aboveBlock, left, block.top + gap), top, isBeside: false };
 }
 
 function placeAbove(block: Block, left: Mm, bottom: Mm): Item[] {

@@ -34,7 +34,7 @@ interface ReadyKind {
 }
 
 /** Id of the magnet that new items have; `core/holding/magnet.ts` lists it. */
-const usualMagnet = 'N42-20x5';
+export const usualMagnet = 'N42-20x5';
 const inset = 20;
 
 const kinds: Readonly<Record<ReadyHungKind, ReadyKind>> = {

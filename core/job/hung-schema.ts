@@ -170,6 +170,26 @@ export const peopleBelow = v.pipe(
   v.description('A stretch of the wall under which somebody lies, sits, plays or passes.'),
 );
 
+export const holdingMap = v.pipe(
+  namedFields({
+    magnet: v.optional(v.pipe(identifier, v.description('Id of a magnet; absent: N42-20x5.'))),
+    reach: v.optional(
+      v.pipe(allowance, v.description("From the wall's face to the hook's weight, mm; absent: 30.")),
+    ),
+    use: v.optional(
+      v.pipe(
+        v.picklist(uses),
+        v.description("What the hook's fall would mean; absent: a light thing at reach height."),
+      ),
+    ),
+    forClient: v.optional(
+      v.pipe(v.boolean(), v.description('true: the client view shows where the magnet holds.')),
+    ),
+  }),
+  v.description('What the holding map of each wall is drawn for.'),
+);
+
+export type HoldingMapSettings = v.InferOutput<typeof holdingMap>;
 export type HungItem = v.InferOutput<typeof hungItem>;
 export type HungKind = v.InferOutput<typeof hungKind>;
 export type PeopleBelow = v.InferOutput<typeof peopleBelow>;

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { lengthUnits } from '../lengths';
 import { finishColour, skirting } from './colour-schema';
 import { fixingPointSchema, groundSchema } from './ground-schema';
-import { hungItem, hungKind, peopleBelow } from './hung-schema';
+import { holdingMap, hungItem, hungKind, peopleBelow } from './hung-schema';
 import type { handChoice, handPlace, handPoint } from './hand-schema';
 import * as limits from './limits';
 import { listsById } from './lists-by-id';
@@ -264,6 +264,7 @@ export const jobSchema = namedFields({
       v.description('Kinds of hung item beside the ready ones; items say them by their names.'),
     ),
   ),
+  holdingMap: v.optional(holdingMap),
   cutting: v.optional(cutting, { method: 'edge-to-edge', kerf: 0, leastOffcut: [100, 100] }),
   walls: v.optional(v.pipe(v.array(wall), v.maxLength(limits.mostWalls)), []),
   chosenAlternative: v.optional(chosenAlternative),

@@ -15,7 +15,7 @@ describe('composeDocuments', () => {
   const worked = smallWorkedOut();
   const documents = composeDocuments(worked, measure);
 
-  it('gives the documents in the order of the work, one setting-out sheet a wall', () => {
+  it('gives the documents in the order of the work, one setting-out sheet and holding map a wall', () => {
     expect(documents.map(({ name }) => name)).toEqual([
       'setting-out-A',
       'setting-out-B',
@@ -24,6 +24,8 @@ describe('composeDocuments', () => {
       'templates',
       'bundle-labels',
       'panel-labels',
+      'holding-map-A',
+      'holding-map-B',
       'client-view',
       'materials-list',
       'programme',

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { measureWith } from '../../core/drawings/fonts';
+import { holdingMapSheet } from '../../core/drawings/holding-map-sheet';
 import { settingOutSheet } from '../../core/drawings/setting-out';
 import { toSvg } from '../../core/drawings/svg';
 import type { Item } from '../../core/drawings/page';
@@ -51,13 +52,16 @@ describe('a page as SVG', () => {
  * Drawings under review. A picture guards against change, it does not prove right. One that differs is written
  * beside the expected one as `…changed.svg`: look at both, and let it take the other's name if it is better.
  */
-describe('setting-out sheets of the small job look as reviewed', () => {
+describe('sheets of the small job look as reviewed', () => {
   const worked = smallWorkedOut();
   const measure = measureWith(fontFiles);
-  const pages = worked.walls.flatMap((_, wall) => {
-    const document = settingOutSheet(worked, wall, measure);
-    return document.pages.map((one, i) => [`${document.name}-${i + 1}`, toSvg(one)] as const);
-  });
+  const documents = [
+    ...worked.walls.map((_, wall) => settingOutSheet(worked, wall, measure)),
+    holdingMapSheet(worked, 0, measure),
+  ];
+  const pages = documents.flatMap((document) =>
+    document.pages.map((one, i) => [`${document.name}-${i + 1}`, toSvg(one)] as const),
+  );
 
   it.each(pages)('%s', (name, svg) => {
     const expected = new URL(`../pages/${name}.svg`, import.meta.url);

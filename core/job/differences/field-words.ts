@@ -1,5 +1,7 @@
 import type { LengthUnits } from '../../lengths';
 import type { FinishColour, Skirting } from '../colour-schema';
+import { withUsual } from '../holding-map';
+import type { HoldingMapSettings } from '../hung-schema';
 import type { CheckMeasure, Corner, RunsOn, StockSheet, Temperatures, Tolerance, Trim } from '../schema';
 import { figure } from './difference';
 import type { FieldWords } from './fields';
@@ -25,6 +27,13 @@ export function unitsInWords(units: unknown): string {
 export function temperaturesInWords(of: unknown): string {
   const { low, high, atFixing } = of as Temperatures;
   return `${figure(low)} °C to ${figure(high)} °C, ${figure(atFixing)} °C when it is fixed`;
+}
+
+/** `N42-20x5 with a hook of 30 mm, light at reach, shown to the client` */
+export function holdingMapInWords(of: unknown): string {
+  const { magnet, reach, use, forClient } = withUsual(of as HoldingMapSettings);
+  const shown = forClient ? ', shown to the client' : '';
+  return `${magnet} with a hook of ${figure(reach)} mm, ${use.replaceAll('-', ' ')}${shown}`;
 }
 
 /** `left 5 mm, top 10 mm` */

@@ -2,6 +2,7 @@ import { alternativesOf } from '../alternatives';
 import type { Job, StockSheet } from '../schema';
 import { figure, isSame, told, type Difference, type DifferenceSubject } from './difference';
 import {
+  holdingMapInWords,
   temperaturesInWords,
   thicknessOrderInWords,
   toleranceInWords,
@@ -18,6 +19,7 @@ const detailWords: FieldList = {
   currency: { label: 'currency', say: String },
   units: { label: 'lengths are shown in', usual: 'mm', say: unitsInWords },
   temperatures: { label: 'temperatures of the steel', say: temperaturesInWords, absent: 'not given' },
+  holdingMap: { label: 'holding map', say: holdingMapInWords, absent: 'as usual' },
 };
 
 /** Compared elsewhere, or what makes a revision and not what it holds. */

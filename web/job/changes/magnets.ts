@@ -58,6 +58,8 @@ export function magnetInUse(job: Job, id: string): string | null {
     if (zone)
       return `A pull test of zone ${zone.id} on wall ${wall.id} was made with it; take that out first.`;
   }
+  if (job.holdingMap?.magnet === id)
+    return 'The holding map is drawn for it; choose another magnet there first.';
   const kind = job.hungKinds?.find(({ item }) => item.magnets?.magnet === id);
   return kind ? `The kind “${kind.name}” has it; keep that kind with another magnet first.` : null;
 }

@@ -31,15 +31,54 @@ export function mapForClient(
   wall: WorkedWall,
   measure: TextMeasure,
 ): ((pageNumber: PageNumber) => Page)[] {
-  if (!withUsual(job.holdingMap).forClient) return [];
-  const question = mapQuestionOf(job);
-  const bands = clientBands(holdingMap(job, wall.survey.wall, wall.zones, question), job.units);
-  if (bands.length === 0) return [];
+  const map = clientMapOf(job, wall);
+  if (!map) return [];
   return [
     (pageNumber) => {
-      const page = mapPage(job, wall, bands, clientMapIntro(question, job.units), pageNumber, measure);
+      const page = mapPage(job, wall, map.bands, map.intro, pageNumber, measure);
       return refuseWithoutCautions([page], 'all')[0]!;
     },
+  ];
+}
+
+/** Where the job's magnet holds on a wall, as a client is told. */
+export interface ClientMap {
+  readonly bands: readonly ClientBand[];
+  /** What the figures are for. */
+  readonly intro: string;
+  /** All of them belong beside every figure. */
+  readonly cautions: readonly string[];
+}
+
+/** null unless the job wants the client to see it, and where no magnet could hold. */
+export function clientMapOf(job: Job, { survey, zones }: WorkedWall): ClientMap | null {
+  if (!withUsual(job.holdingMap).forClient) return null;
+  const question = mapQuestionOf(job);
+  const bands = clientBands(holdingMap(job, survey.wall, zones, question), job.units);
+  if (bands.length === 0) return null;
+  return {
+    bands,
+    intro: sentenceOnPaper(clientMapIntro(question, job.units), job.units),
+    cautions: holdingCautions.map(({ text }) => sentenceOnPaper(text, job.units)),
+  };
+}
+
+/** The bands of a map with their figures, to be laid over the faces of a wall. */
+export function drawClientMap(
+  { bands }: ClientMap,
+  { survey }: WorkedWall,
+  toPaper: ToPaper,
+  measure: TextMeasure,
+): Item[] {
+  const obstacles = survey.keepOuts.map(({ bare }) => paperBoxOf(bare.ring, toPaper));
+  return [
+    ...bands.flatMap((band) =>
+      bandItems(
+        band,
+        band.region.flatMap((one) => paperRings(one, toPaper)),
+      ),
+    ),
+    ...bands.flatMap((band) => band.region.flatMap((one) => labelOf(band, one, toPaper, obstacles, measure))),
   ];
 }
 
@@ -56,7 +95,7 @@ function mapPage(
   const { width, height } = pageSize({ format, landscape: true });
   const introTop = height - margin - (survey.wall.surveyed === false ? 25.5 : 19);
   const head = textBlock(
-    sentenceOnPaper(intro, job.units),
+    intro,
     {
       left: margin,
       top: introTop,

@@ -1,11 +1,10 @@
 import { newtonsOfKilograms, newtonsOfPounds } from '../../core/holding/force-units';
 import type { MagnetRecord } from '../../core/job/magnet-schema';
 import type { Entry } from '../schedule/parse-entry';
+import { shortened } from '../price/packs-text';
 import { plainFigure } from '../schedule/parse-sizes';
 
 /* Forces as they are typed: newtons, or kilograms and pounds with their unit behind them. */
-
-const forceFault = 'Type a force such as 15.3, 1.56 kg or 3.4 lb; without a unit it is newtons.';
 
 /** N; undefined for what is no force. */
 export function forceOf(text: string): number | undefined {
@@ -23,7 +22,10 @@ export function parseReadings(text: string): Entry<number[]> {
   const readings = parts.filter(Boolean).map(forceOf);
   if (readings.length === 0) return { fault: 'Type at least one reading, such as 15.3; 14.9; 15.8.' };
   const at = readings.indexOf(undefined);
-  if (at >= 0) return { fault: `“${parts.filter(Boolean)[at]}”: ${forceFault} Part readings by semicolons.` };
+  if (at >= 0)
+    return {
+      fault: `“${shortened(parts.filter(Boolean)[at]!)}” is no force: type newtons, or kg or lb with the unit, parted by semicolons, such as 15.3; 1.56 kg; 3.4 lb.`,
+    };
   return { value: readings as number[] };
 }
 

@@ -1,3 +1,5 @@
+import type { PeopleBelow } from '../../core/job/hung-schema';
+import { kindWordsOfPeople } from '../../core/job/people-below';
 import type { WorkedWall } from '../../core/worked-out';
 import type { KeyFigure } from '../findings/key-figure';
 import { hungStates, stateOf } from './state-words';
@@ -8,7 +10,7 @@ export function hangingFigure({ hung, survey }: WorkedWall): KeyFigure {
   const below = survey.wall.peopleBelow;
   const people = {
     label: 'People below',
-    value: below === undefined ? 'nobody has said' : below.length > 0 ? String(below.length) : 'nobody',
+    value: below === undefined ? 'nobody has said' : peopleInWords(below),
   };
   if (hung.length === 0)
     return {
@@ -34,6 +36,13 @@ export function hangingFigure({ hung, survey }: WorkedWall): KeyFigure {
       people,
     ],
   };
+}
+
+/** `bed, walkway`; of more than two kinds, in how many places. */
+function peopleInWords(below: readonly PeopleBelow[]): string {
+  const kinds = [...new Set(below.map(({ kind }) => kindWordsOfPeople[kind]))];
+  if (kinds.length > 2) return `in ${below.length} places`;
+  return kinds.join(', ') || 'nobody';
 }
 
 function stateLabel(state: string): string {

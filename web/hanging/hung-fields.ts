@@ -24,8 +24,8 @@ export function hungFields(wall: Wall, item: HungItem): readonly FieldGroup[] {
       title: 'What it carries and who pulls at it',
       fields: [
         { path: 'load.weight', label: 'carries', unit: 'kg', kind: kg, usual: 'nothing' },
-        { path: 'load.reach', label: 'its load from the wall', unit, kind: length, usual: depth },
-        { path: 'load.x', label: 'its load right of the middle', unit, kind: middle, usual: '0' },
+        { path: 'load.reach', label: 'reach of what it carries', unit, kind: length, usual: depth },
+        { path: 'load.x', label: 'carried right of the middle', unit, kind: middle, usual: '0' },
         {
           path: 'pull.force',
           label: 'pull',
@@ -35,12 +35,12 @@ export function hungFields(wall: Wall, item: HungItem): readonly FieldGroup[] {
         },
         {
           path: 'pull.angle',
-          label: 'pull’s angle off the wall',
-          unit: '°, 0 is straight down',
+          label: 'angle of the pull',
+          unit: '° off plumb',
           kind: { of: 'number', most: 90 },
           usual: '0',
         },
-        { path: 'pull.reach', label: 'pull from the wall', unit, kind: length, usual: depth },
+        { path: 'pull.reach', label: 'reach of the pull', unit, kind: length, usual: depth },
         { path: 'pull.x', label: 'pull right of the middle', unit, kind: middle, usual: '0' },
         {
           path: 'pull.y',
@@ -80,8 +80,8 @@ export function hungFields(wall: Wall, item: HungItem): readonly FieldGroup[] {
           kind: { of: 'number', above: 0, most: 2 },
           usual: 'not measured',
         },
-        { path: 'proof', label: 'bore in a test here', unit: 'kg', kind: kg, usual: 'not tested' },
-        { path: 'stop', label: 'something mechanical catches it', kind: { of: 'yes-no' } },
+        { path: 'proof', label: 'carried in a test here', unit: 'kg', kind: kg, usual: 'not tested' },
+        { path: 'stop', label: 'a mechanical stop catches it', kind: { of: 'yes-no' } },
       ],
     },
     {
@@ -108,6 +108,16 @@ export function hungFields(wall: Wall, item: HungItem): readonly FieldGroup[] {
 
 export function asFields({ marking, fixingPoints: _, ...item }: HungItem): ItemFields {
   return marking ? { ...item, on: `${marking.zone}/${marking.marking}` } : item;
+}
+
+/** Why what was typed would be lost: how a load or a pull acts says nothing without how much it is; undefined if all of it counts. */
+export function faultOfFields(fields: ItemFields, item: HungItem): string | undefined {
+  const { load, pull } = fields as Partial<HungItem>;
+  if (!item.load && load && load.weight === undefined)
+    return 'Type first how much it carries, in kg: without that, reach and place of it say nothing.';
+  if (!item.pull && pull && pull.force === undefined)
+    return 'Type first how hard it is pulled, in N: without that, angle and place of the pull say nothing.';
+  return undefined;
 }
 
 /** What the fields lead to: what is needed beside a load or a pull is as usual, and without weight or force there is none. */

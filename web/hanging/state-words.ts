@@ -42,7 +42,10 @@ function saidFactor({ verdict, factor, asked = Infinity }: HungVerdict): number 
   return verdict === 'does not hold' && factor >= asked ? undefined : factor;
 }
 
-/** Never rounded up: 2.97 is not 3. */
+/** Never rounded up: 2.97 is not 3. "1 times" and "0 times" would read as slips of the pen. */
 export function factorFigure(factor: number): string {
-  return plainFigure(Math.floor(factor * 10 + 1e-9) / 10, 1);
+  if (!Number.isFinite(factor)) return plainFigure(factor, 1);
+  const tenths = Math.floor(factor * 10 + 1e-9);
+  if (tenths < 1) return 'under 0.1';
+  return tenths < 100 ? (tenths / 10).toFixed(1) : String(Math.floor(tenths / 10));
 }

@@ -7,7 +7,7 @@ import { spreadPlaces } from '../../../core/job/hung-places';
 import { findWall } from '../../../core/job/shape';
 import { workOutFully } from '../../../core/run/pipeline';
 import { hangingFigure } from '../../../web/hanging/hanging-figure';
-import { asFields, hungFields, patchOf } from '../../../web/hanging/hung-fields';
+import { asFields, faultOfFields, hungFields, patchOf } from '../../../web/hanging/hung-fields';
 import { parseMagnetCount, parseWeight } from '../../../web/hanging/parse-hung';
 import { factorFigure, stateOnDrawing, stateWords } from '../../../web/hanging/state-words';
 import { countMagnets, hungInto, setHungKind } from '../../../web/job/changes/hung';
@@ -29,7 +29,14 @@ const shelf = newHung(job, wall, 'shelf', { x: 500, y: 1200 });
 
 describe('states in words', () => {
   it('never round a factor up', () => {
-    expect([2.99, 3, 4.96, 0.04].map(factorFigure)).toEqual(['2.9', '3', '4.9', '0']);
+    expect([2.99, 3, 4.96, 1, 0.04, 12.9].map(factorFigure)).toEqual([
+      '2.9',
+      '3.0',
+      '4.9',
+      '1.0',
+      'under 0.1',
+      '12',
+    ]);
   });
 
   it('say how often it holds and how often is asked; on the drawing they shrink', () => {
@@ -38,7 +45,7 @@ describe('states in words', () => {
     );
     expect(stateWords(verdict({ verdict: 'cannot be judged' }))).toBe('cannot be judged');
     expect(stateOnDrawing(verdict({ verdict: 'holds only if tested', factor: 4 }))).toEqual([
-      'holds only if tested, 4 times',
+      'holds only if tested, 4.0 times',
       'holds only if tested',
       'only if tested',
     ]);
@@ -68,6 +75,15 @@ describe('states in words', () => {
 });
 
 describe('fields of an item', () => {
+  it('how a load or a pull acts is refused as long as it is none, instead of being lost', () => {
+    const bare = { ...shelf, load: undefined };
+    const reach = withValueAt(asFields(bare), 'load.reach', 100);
+    expect(faultOfFields(reach, bare)).toContain('how much it carries');
+    expect(faultOfFields(withValueAt(asFields(shelf), 'pull.angle', 45), shelf)).toContain('how hard');
+    expect(faultOfFields(withValueAt(asFields(shelf), 'load.weight', undefined), shelf)).toBeUndefined();
+    expect(faultOfFields(withValueAt(asFields(shelf), 'pull.force', 20), shelf)).toBeUndefined();
+  });
+
   it('a load without a weight is none; what is needed beside a weight is as usual', () => {
     const bare = { ...shelf, load: undefined };
     const given = withValueAt(asFields(bare), 'load.weight', 3);

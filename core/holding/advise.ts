@@ -107,6 +107,8 @@ function figuresOf({ factor, asked }: After): Pick<Advice, 'factor' | 'asked'> {
 function isHelp(before: After, after: After, effect: number): boolean {
   if (after.verdict === 'cannot be judged') return false;
   const by = rankOf[after.verdict] - rankOf[before.verdict];
+  // A no without a figure is one that nothing measured could lift: another no is no help.
+  if (by === 0 && before.verdict === 'does not hold' && before.factor === undefined) return false;
   return by > 0 || (by === 0 && effect > leastEffect && after.factor !== undefined);
 }
 

@@ -1,3 +1,4 @@
+import { atMostOnCoating } from './coating-bound';
 import { countMagnets, rigidMagnets, type CountedMagnet, type PullFinder } from './counted-magnet';
 import { faultsOfItem } from './item-faults';
 import type { HeldItem } from './item';
@@ -56,6 +57,9 @@ export function judgeItem(item: HeldItem, pullOf?: PullFinder): Judgement {
   const refused = magnets.flatMap(({ pull }) => pull.refused);
   const isKnown = magnets.some(({ pull }) => pull.by !== 'nothing');
   if (!isKnown && refused.length > 0) {
+    const most = isLight(item) ? undefined : atMostOnCoating(item, magnets);
+    if (most && most.factor < asked * (1 - 1e-9))
+      return { ...unknown, verdict: 'does not hold', reasons: [beyondAnyCoating(most, asked)], magnets };
     // Not a figure is known of an untested coating; a few sheets of paper are what such coatings are made for.
     const verdict = isLightDuty(item) && isOnCoating(item) ? 'holds only if tested' : 'cannot be judged';
     return { ...unknown, verdict, reasons, magnets };
@@ -80,7 +84,7 @@ export function judgeItem(item: HeldItem, pullOf?: PullFinder): Judgement {
   else verdict = wantsTest && !isProven(item, asked) ? 'holds only if tested' : 'holds';
   const said = [
     ...(barred ? [barred] : []),
-    ...(holdsAsDesigned ? [] : [weakestWords(modes, asked)]),
+    ...(holdsAsDesigned ? [] : [weakestWords(modes, asked, magnets)]),
     ...(holdsAsDesigned && !holdsAtWorst
       ? [
           `With every tolerance against it, it holds ${show(worst.factor)} times over where ${show(asked * stackInFactor)} are asked for: test on site.`,
@@ -109,9 +113,16 @@ const words: Readonly<Record<ModeName, string>> = {
   tipping: 'The item tips off the wall as a whole',
 };
 
-function weakestWords(modes: readonly Mode[], asked: number): string {
+function weakestWords(modes: readonly Mode[], asked: number, magnets: readonly CountedMagnet[]): string {
+  if (magnets.every(({ pull, derating: { share } }) => pull.nominal * share === 0))
+    return 'Nothing holds it: none of its magnets lies wholly on steel or on a magnetic coating.';
   const { name, factor } = modes.reduce((a, b) => (b.factor < a.factor ? b : a));
   return `${words[name]}: it holds ${show(factor)} times over where ${asked} are asked for.`;
+}
+
+function beyondAnyCoating({ factors, factor }: RigidState, asked: number): string {
+  const name = modeNames.reduce((a, b) => (factors[b] < factors[a] ? b : a));
+  return `${words[name]}: even if the coating pulled as hard as thick iron, it would hold ${show(factor)} times over where ${asked} are asked for.`;
 }
 
 function modesOf(state: RigidState, worst: RigidState, asked: number): Mode[] {
@@ -171,9 +182,13 @@ function barredUse(item: HeldItem): string | undefined {
   return 'Nothing heavy hangs over a bed, seat, walkway or play area on magnets alone: add a mechanical stop.';
 }
 
-function isLightDuty({ loads }: HeldItem): boolean {
-  const weight = loads.reduce((sum, { down, out, side }) => sum + Math.hypot(down, out, side), 0);
-  return weight <= lightDuty.weight && loads.every(({ reach }) => reach <= lightDuty.reach);
+function isLightDuty(item: HeldItem): boolean {
+  return isLight(item) && item.loads.every(({ reach }) => reach <= lightDuty.reach);
+}
+
+/** What is light is left to a test. */
+function isLight({ loads }: HeldItem): boolean {
+  return loads.reduce((sum, { down, out, side }) => sum + Math.hypot(down, out, side), 0) <= lightDuty.weight;
 }
 
 function isOnCoating({ magnets }: HeldItem): boolean {

@@ -118,7 +118,11 @@ const kinds: Readonly<Record<ReadyHungKind, ReadyKind>> = {
       depth: 330,
       weight: 0.8,
       load: { weight: 12, reach: 300 },
-      magnets: { magnet: 'N42-30x10', places: [...row(120, 225, 2), ...row(120, 25, 2)] },
+      // Three diameters apart, so that neither takes steel from the other.
+      magnets: {
+        magnet: 'N42-30x10',
+        places: [225, 25].flatMap((y) => [15, 105].map((x): [number, number] => [x, y])),
+      },
       restsOnWall: true,
       use: 'could-hurt',
     },

@@ -19,7 +19,8 @@ export function keyListener(
   const press = (combination: string) => (event: KeyboardEvent) => {
     const bound = commands().filter((command) => command.keys === combination && !command.heardElsewhere);
     const command = bound.find(({ whyNot }) => !whyNot) ?? bound[0];
-    if (!command || (isTyping(event.target) && !command.whileTyping)) return;
+    if (!command || (isTyping(event) && !command.whileTyping)) return;
+    if (combination === ownOfFields && isTextInput(event.target)) return;
     event.preventDefault();
     if (!command.whyNot) command.run();
   };
@@ -35,10 +36,17 @@ export function keyListener(
 
 const textInputs = new Set(['text', 'search', 'number', 'date', 'email', 'url', 'tel', '']);
 
-function isTyping(target: EventTarget | null): boolean {
-  if (target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement) return true;
-  if (target instanceof HTMLInputElement) {
-    return textInputs.has(target.type) && target.dataset.settled !== 'true';
-  }
+/** Whoever presses it in a field means the words there, typed in or not. */
+const ownOfFields = 'Ctrl+A';
+
+function isTextInput(target: EventTarget | null): target is HTMLInputElement {
+  return target instanceof HTMLInputElement && textInputs.has(target.type);
+}
+
+function isTyping({ target, ctrlKey, metaKey }: KeyboardEvent): boolean {
+  if (target instanceof HTMLTextAreaElement) return true;
+  // A list of choices goes by letters and arrows: what is chosen is taken back with Ctrl as everywhere.
+  if (target instanceof HTMLSelectElement) return !ctrlKey && !metaKey;
+  if (isTextInput(target)) return target.dataset.settled !== 'true';
   return target instanceof HTMLElement && target.isContentEditable;
 }

@@ -32,8 +32,20 @@ export function faceOf({ face, weight }: TextStyle = {}): FaceName {
   return weight === 'semi-bold' ? 'sansSemiBold' : 'sans';
 }
 
-/** @throws Error if bytes are no font or a font does not state the height of its capitals */
+const facesOf = new WeakMap<FontFiles, Record<FaceName, Face>>();
+
+/**
+ * The fonts of these files, read once.
+ *
+ * @throws Error if bytes are no font or a font does not state the height of its capitals
+ */
 export function readFaces(files: FontFiles): Record<FaceName, Face> {
+  const faces = facesOf.get(files) ?? parseFaces(files);
+  facesOf.set(files, faces);
+  return faces;
+}
+
+function parseFaces(files: FontFiles): Record<FaceName, Face> {
   const read = (name: FaceName): Face => {
     const font = fontkit.create(files[name]);
     if (!(font.capHeight > 0)) throw new Error(`The font for ${name} does not state its capital height.`);
@@ -53,12 +65,26 @@ export function readFaces(files: FontFiles): Record<FaceName, Face> {
  */
 export function measureWith(files: FontFiles): TextMeasure {
   const faces = readFaces(files);
-  const advances = {} as Record<FaceName, (text: string) => number>;
-  for (const name of faceNames) advances[name] = advanceIn(faces[name].font);
-  return (text: string, height: Mm, style?: TextStyle): Mm => {
-    const name = faceOf(style);
-    const { font, sizePerCapital } = faces[name];
-    return (advances[name](drawableText(text, font)) / font.unitsPerEm) * sizePerCapital * height;
+  const perHeight = {} as Record<FaceName, (text: string) => number>;
+  for (const name of faceNames) perHeight[name] = remembered(widthPerHeight(faces[name]));
+  return (text: string, height: Mm, style?: TextStyle): Mm => perHeight[faceOf(style)](text) * height;
+}
+
+function widthPerHeight({ font, sizePerCapital }: Face): (text: string) => number {
+  const advance = advanceIn(font);
+  return (text) => (advance(drawableText(text, font)) / font.unitsPerEm) * sizePerCapital;
+}
+
+const mostRemembered = 100_000;
+
+/** The same few notes and marks are measured for every page that is tried. */
+function remembered(widthOf: (text: string) => number): (text: string) => number {
+  const known = new Map<string, number>();
+  return (text) => {
+    const width = known.get(text) ?? widthOf(text);
+    if (known.size >= mostRemembered) known.clear();
+    known.set(text, width);
+    return width;
   };
 }
 
@@ -70,9 +96,12 @@ export function standsAlone(text: string): boolean {
   return !/[\p{M}\p{Cs}]/u.test(text);
 }
 
-/** Advance width of a drawable text in font units. It remembers every character it has met. */
+const advancesIn = new WeakMap<Font, Map<string, number>>();
+
+/** Advance width of a drawable text in font units. Every character met in a font is remembered. */
 export function advanceIn(font: Font): (text: string) => number {
-  const known = new Map<string, number>();
+  const known = advancesIn.get(font) ?? new Map<string, number>();
+  advancesIn.set(font, known);
   const laidOut = (text: string) =>
     font.layout(text, fontFeatures).glyphs.reduce((sum, glyph) => sum + glyph.advanceWidth, 0);
   const ofCharacter = (character: string): number => {
@@ -80,8 +109,12 @@ export function advanceIn(font: Font): (text: string) => number {
     known.set(character, advance);
     return advance;
   };
-  return (text) =>
-    standsAlone(text) ? [...text].reduce((sum, character) => sum + ofCharacter(character), 0) : laidOut(text);
+  return (text) => {
+    if (!standsAlone(text)) return laidOut(text);
+    let sum = 0;
+    for (const character of text) sum += ofCharacter(character);
+    return sum;
+  };
 }
 
 /** What is drawn for a text: composed (NFC), and without a character that the font cannot show. */
@@ -96,16 +129,27 @@ export function drawableText(text: string, font: Font): string {
  */
 export function substituteMissingGlyphs(text: string, font: Pick<Font, 'hasGlyphForCodePoint'>): string {
   if (/^[ -~]*$/.test(text)) return text;
+  const known = drawnAs.get(font) ?? new Map<string, string>();
+  drawnAs.set(font, known);
+  let drawn = '';
+  for (const character of text) {
+    const as = known.get(character) ?? drawnCharacter(character, font);
+    known.set(character, as);
+    drawn += as;
+  }
+  return drawn;
+}
+
+/** What each character met so far is drawn as: a font takes long to say what it has, and pages are full of the same few. */
+const drawnAs = new WeakMap<Pick<Font, 'hasGlyphForCodePoint'>, Map<string, string>>();
+
+function drawnCharacter(character: string, font: Pick<Font, 'hasGlyphForCodePoint'>): string {
   const has = (part: string) => [...part].every((one) => font.hasGlyphForCodePoint(one.codePointAt(0)!));
-  return [...text]
-    .map((character) => {
-      if (/\s/u.test(character)) return ' ';
-      if (/[\p{Cc}\p{Cf}\p{Variation_Selector}]/u.test(character)) return '';
-      if (has(character)) return character;
-      const candidates = [relatives[character], withoutMarks(character), character.normalize('NFKC')];
-      return candidates.find((one) => one !== undefined && one !== '' && has(one)) ?? '?';
-    })
-    .join('');
+  if (/\s/u.test(character)) return ' ';
+  if (/[\p{Cc}\p{Cf}\p{Variation_Selector}]/u.test(character)) return '';
+  if (has(character)) return character;
+  const candidates = [relatives[character], withoutMarks(character), character.normalize('NFKC')];
+  return candidates.find((one) => one !== undefined && one !== '' && has(one)) ?? '?';
 }
 
 /** Stand-ins in meaning, for characters that people do type into names and notes. */

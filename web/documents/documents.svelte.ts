@@ -109,7 +109,7 @@ export class Documents {
     try {
       const pictures = await this.#picturesFor(worked.job, picturesOf(worked.job));
       const list = await this.#shop.compose(worked, beside, pictures);
-      const { workshopEntries } = await import('../../core/drawings/workshop/workshop-files');
+      const { workshopEntries } = await loadWorkshopEntries();
       if (worked !== this.#newest || beside !== this.#beside) return;
       this.pictures = pictures;
       this.list = list.filter(({ pages }) => pages.length > 0);
@@ -126,7 +126,7 @@ export class Documents {
   /** Loads what documents need while nobody waits: on a site the network may be gone later. */
   makeReady(): void {
     this.#shop.makeReady();
-    void loadLists().catch(() => undefined);
+    void Promise.all([loadLists(), loadWorkshopEntries()]).catch(() => undefined);
   }
 
   /** After a fault: once more, from the start. */
@@ -136,6 +136,8 @@ export class Documents {
     if (worked) void this.compose(worked, this.#beside);
   }
 }
+
+const loadWorkshopEntries = () => import('../../core/drawings/workshop/workshop-files');
 
 function isSameBeside(a: DrawnBeside, b: DrawnBeside): boolean {
   return (

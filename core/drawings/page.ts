@@ -113,7 +113,7 @@ export interface LodeplanDocument {
   readonly name: string;
   readonly title: string;
   readonly pages: readonly Page[];
-  /** What was bound together, in the order of the pages and covering them all; absent: one document. */
+  /** What was bound together, in the order of the pages and covering them all; absent: nothing was bound. */
   readonly parts?: readonly DocumentPart[];
 }
 

@@ -29,10 +29,10 @@ export function oneSet(
   const register = registerPages(worked, bound, measure);
   const parts: DocumentPart[] = [
     { title: 'Drawing register', label: 'R', pageCount: register.length },
-    ...bound.map((document, i) => ({
-      title: `${i + 1} ${titleInJob(document, worked.job.name)}`,
+    ...bound.map((drawn, i) => ({
+      title: `${i + 1} ${titleInJob(drawn, worked.job.name)}`,
       label: `${i + 1}.`,
-      pageCount: document.pages.length,
+      pageCount: drawn.pages.length,
     })),
   ];
   return { name, title, pages: [...register, ...bound.flatMap(({ pages }) => pages)], parts };

@@ -40,17 +40,17 @@ function contents(documents: readonly LodeplanDocument[], jobName: string): Sche
       { heading: 'Pages of the set', align: 'left' },
       { heading: 'Paper', align: 'left', most: 30 },
     ],
-    rows: documents.map((document, i) => {
-      const { length } = document.pages;
+    rows: documents.map((drawn, i) => {
+      const { length } = drawn.pages;
       const first = `${i + 1}.1`;
       return {
         kind: 'row',
         cells: [
           String(i + 1),
-          titleInJob(document, jobName),
+          titleInJob(drawn, jobName),
           String(length),
           length === 1 ? first : `${first} to ${i + 1}.${length}`,
-          papersOf(document),
+          papersOf(drawn),
         ],
       };
     }),

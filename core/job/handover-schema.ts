@@ -15,12 +15,12 @@ const list = <const Item extends v.GenericSchema>(item: Item) =>
 
 const batch = namedFields({
   product: identifier,
-  number: v.pipe(text, v.description('Of the batch or lot, as it stands on the pack.')),
+  number: v.optional(v.pipe(text, v.description('Of the batch or lot, as it stands on the pack.')), ''),
 });
 
 const climate = v.pipe(
   namedFields({
-    date: day,
+    date: v.optional(day, ''),
     temperature: v.optional(
       v.pipe(length, v.minValue(-40), v.maxValue(60), v.description('Of the air in the room, °C.')),
     ),
@@ -33,7 +33,7 @@ const climate = v.pipe(
 
 const snag = v.pipe(
   namedFields({
-    words: text,
+    words: v.optional(text, ''),
     by: v.optional(v.pipe(text, v.description('Until when, or by whom, it is put right.'))),
     done: v.optional(v.boolean()),
   }),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { measureWith } from '../../core/drawings/fonts';
 import { handoverPack } from '../../core/drawings/handover/handover-pack';
 import { demoJob } from '../../core/job/demo';
+import { readJobObject } from '../../core/job/read';
 import type { Job } from '../../core/job/schema';
 import { priceJob } from '../../core/offer/price-job';
 import { workOutFully } from '../../core/run/pipeline';
@@ -84,6 +85,16 @@ describe('what was recorded', () => {
       expect(said).toContain(text);
     expect(said).not.toContain('No terms are entered here');
     expect(words).toContain('No terms are entered here');
+  });
+
+  it('stands as a blank where an entry was begun and left empty', () => {
+    const { job } = readJobObject({
+      ...demo,
+      handover: { batches: [{ product }], climate: [{ temperature: 20 }], snags: [{}] },
+    });
+    const begun = wordsOf(packOf(job!));
+    expect(begun).toContain('20 °C');
+    expect(begun).not.toContain('undefined');
   });
 
   it('lays no text on another even if it is long', () => {
